@@ -1,0 +1,40 @@
+import type { Grade } from '../../knowledge/index.ts';
+import type { Limit } from './limit.ts';
+
+/** What a rule concludes about a part. `not-known` and `does-not-apply` are answers of their own, never a good grade. */
+export type FindingGrade = Grade | 'not-known' | 'does-not-apply';
+
+export interface Finding {
+  /** Criterion id. */
+  readonly criterion: string;
+  /** Place on the part where the criterion judges several. */
+  readonly at?: string;
+  readonly part: string;
+  readonly title: string;
+  readonly question: string;
+  readonly grade: FindingGrade;
+  /** What it means, one or two sentences. */
+  readonly reason: string;
+  /** The reading or look as a person reads it, with unit and doubt. */
+  readonly shown: string;
+  /** The rule in words: `limited from 0.030 in`. */
+  readonly rule: string;
+  /** Keys of the values behind it. */
+  readonly from: readonly string[];
+  readonly evidence: readonly string[];
+  readonly sources: readonly string[];
+  /** Chance that the grade is at least this bad, and at most this bad, given the readings' doubt. 1 where nothing is doubtful. */
+  readonly sure: number;
+  /** Said in words: `certain`, `probably, 82 %`, `told, not seen`. */
+  readonly sureWords: string;
+  readonly gate: boolean;
+  readonly limits: readonly Limit[];
+  readonly cures: readonly string[];
+  readonly cautions: readonly string[];
+  /** Where not known: value keys or looks that would settle it, and minutes. */
+  readonly missing: readonly string[];
+  readonly minutes: number;
+  /** Owner's override in force, with author and reason. */
+  readonly override?: { readonly author: string; readonly reason: string; readonly entry: string; readonly defaultRule: string };
+  readonly dispute?: { readonly oneSide: string; readonly otherSide: string; readonly source: string };
+}

@@ -1,0 +1,44 @@
+import type { EnrolBody, Standing } from '../../entries/index.ts';
+import type { Value } from '../value.ts';
+
+/** A look as answered last. */
+export interface KnownLook {
+  readonly key: string;
+  readonly look: string;
+  readonly at?: string;
+  readonly answer: string;
+  readonly standing: Standing;
+  readonly words?: string;
+  readonly photographs: readonly string[];
+  readonly when: string;
+  readonly by: string;
+  readonly entry: string;
+}
+
+/** One earlier reading of the same place. */
+export interface PastReading {
+  readonly when: string;
+  readonly by: string;
+  readonly value: number;
+  readonly uncertainty: number;
+  readonly asWritten: string;
+  readonly entry: string;
+}
+
+/** The hammer as known today: entries folded, corrections obeyed, latest reading first. */
+export interface Known {
+  readonly hammer: string;
+  readonly identity: EnrolBody;
+  /** Readings (`part.place`, `part.place@at`) and as-made values (`...#as-made`). */
+  readonly values: Readonly<Record<string, Value>>;
+  readonly looks: Readonly<Record<string, KnownLook>>;
+  /** All readings of a key, oldest first. */
+  readonly history: Readonly<Record<string, readonly PastReading[]>>;
+  readonly statements: readonly { readonly words: string; readonly saidBy?: string; readonly part?: string; readonly when: string; readonly by: string; readonly entry: string }[];
+  readonly photographs: readonly { readonly sha256: string; readonly mediaType: string; readonly words: string; readonly part?: string; readonly when: string; readonly entry: string }[];
+  readonly settings: readonly { readonly place: string; readonly at?: string; readonly asWritten: string; readonly before?: string; readonly when: string; readonly by: string; readonly entry: string; readonly words?: string }[];
+  readonly hoursRun: number;
+  readonly visits: readonly { readonly date: string; readonly by: readonly string[]; readonly entries: number }[];
+  /** Entries that could not be used, each with a sentence. */
+  readonly problems: readonly string[];
+}

@@ -1,0 +1,2 @@
+export * from './criterion.ts';
+export * from './job.ts';

@@ -1,0 +1,70 @@
+import type { LinkageFamily } from '../hammer/index.ts';
+
+/** Least, most likely, greatest. */
+export interface Span {
+  readonly least: number;
+  readonly likely: number;
+  readonly most: number;
+}
+
+/** A part or material that a job uses up. */
+export interface JobPart {
+  readonly id: string;
+  readonly words: string;
+  readonly quantity: number;
+  /** Price each where nothing was heard, in generic units of about one US dollar; an estimate. */
+  readonly priceEach: Span;
+  readonly source: string;
+  readonly leadDays?: Span;
+}
+
+/** One repair or adjustment. */
+export interface Job {
+  readonly id: string;
+  readonly title: string;
+  /** What is done, in two or three sentences. */
+  readonly words: string;
+  readonly part: string;
+  readonly families: readonly LinkageFamily[];
+  /** Place in the datum chain: 1 level the machine ... 16 trial. Lower comes first. */
+  readonly stage: number;
+  /** Jobs that must be finished before this one where both are on the worksheet, each with its reason. */
+  readonly after: readonly { readonly job: string; readonly because: string }[];
+  /** Hours for a 50 lb class hammer; greater classes scale. */
+  readonly hours: Span;
+  /** 1 owner, 2 careful amateur, 3 machinist or rebuilder, 4 specialist. */
+  readonly skill: 1 | 2 | 3 | 4;
+  readonly helpers: number;
+  readonly parts: readonly JobPart[];
+  /** Outside work paid for (machine shop, electrician), generic units. */
+  readonly outside?: { readonly words: string; readonly price: Span; readonly source: string };
+  readonly cautions: readonly string[];
+  readonly source: string;
+  /** A cheaper way, with what it costs in the long run. */
+  readonly cheaper?: string;
+}
+
+/** One step of the datum chain with its reason. */
+export interface Stage {
+  readonly number: number;
+  readonly title: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+/** A caution that appears where the work is. */
+export interface Caution {
+  readonly id: string;
+  readonly words: string;
+  readonly source: string;
+}
+
+/** Everything the program knows beforehand: data, no functions. */
+export interface Knowledge {
+  readonly version: string;
+  readonly sources: readonly import('./criterion.ts').Source[];
+  readonly criteria: readonly import('./criterion.ts').Criterion[];
+  readonly jobs: readonly Job[];
+  readonly stages: readonly Stage[];
+  readonly cautions: readonly Caution[];
+}
