@@ -33,6 +33,10 @@ export interface Value {
   /** SI size of the last place written, for printing. */
   readonly resolution?: number;
   readonly words?: string;
+  /** Weakest standing among everything that it rests on; `assumed` makes it an estimate. */
+  readonly rests: ValueStanding;
+  /** When the newest reading behind it was taken; absent for class defaults. */
+  readonly when?: string;
   /** Warning to print beside the figure wherever it is shown. */
   readonly warning?: string;
 }

@@ -23,8 +23,10 @@ export interface Finding {
   readonly from: readonly string[];
   readonly evidence: readonly string[];
   readonly sources: readonly string[];
-  /** Chance that the grade is at least this bad, and at most this bad, given the readings' doubt. 1 where nothing is doubtful. */
+  /** Chance of this very grade given the readings' doubt; 1 where nothing is doubtful. */
   readonly sure: number;
+  /** Chance of each grade or worse. */
+  readonly chances: { readonly watch: number; readonly limited: number; readonly standDown: number };
   /** Said in words: `certain`, `probably, 82 %`, `told, not seen`. */
   readonly sureWords: string;
   readonly gate: boolean;

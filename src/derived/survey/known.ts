@@ -1,5 +1,12 @@
-import type { EnrolBody, Standing } from '../../entries/index.ts';
+import type { EnrolBody, JobProgressBody, OverrideBody, PriceBody, RecordingBody, Standing } from '../../entries/index.ts';
 import type { Value } from '../value.ts';
+
+/** When, by whom and in which entry something was recorded. */
+export interface Stamp {
+  readonly when: string;
+  readonly by: string;
+  readonly entry: string;
+}
 
 /** A look as answered last. */
 export interface KnownLook {
@@ -37,6 +44,12 @@ export interface Known {
   readonly statements: readonly { readonly words: string; readonly saidBy?: string; readonly part?: string; readonly when: string; readonly by: string; readonly entry: string }[];
   readonly photographs: readonly { readonly sha256: string; readonly mediaType: string; readonly words: string; readonly part?: string; readonly when: string; readonly entry: string }[];
   readonly settings: readonly { readonly place: string; readonly at?: string; readonly asWritten: string; readonly before?: string; readonly when: string; readonly by: string; readonly entry: string; readonly words?: string }[];
+  readonly recordings: readonly (RecordingBody & Stamp)[];
+  readonly prices: readonly (PriceBody & Stamp)[];
+  /** Latest state of each job that somebody entered progress for. */
+  readonly progress: Readonly<Record<string, JobProgressBody & Stamp>>;
+  readonly overrides: readonly (OverrideBody & Stamp)[];
+  /** Running time entered since enrolment, s. */
   readonly hoursRun: number;
   readonly visits: readonly { readonly date: string; readonly by: readonly string[]; readonly entries: number }[];
   /** Entries that could not be used, each with a sentence. */
