@@ -37,6 +37,8 @@ export interface Value {
   readonly rests: ValueStanding;
   /** When the newest reading behind it was taken; absent for class defaults. */
   readonly when?: string;
+  /** Id of the measuring way, for readings of a place that has several. */
+  readonly way?: string;
   /** Warning to print beside the figure wherever it is shown. */
   readonly warning?: string;
 }

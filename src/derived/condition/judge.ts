@@ -1,0 +1,125 @@
+import type { Criterion, Grade, Knowledge, LimitRule, MeasuredRule, SeenRule } from '../../knowledge/index.ts';
+import type { Known } from '../survey/index.ts';
+import { valueKey, type Value } from '../value.ts';
+import type { Finding, FindingGrade } from './finding.ts';
+import { limitOf } from './limit-of.ts';
+import { gradeMeasured, readSteps, type ReadStep } from './grade-measured.ts';
+import { overrideFor } from './overrides.ts';
+import { expectedPlaces } from './expected-places.ts';
+import { staleSince } from './stale.ts';
+import { shownReading, sureWordsFor } from './shown.ts';
+import type { PrintSystem } from '../print-system.ts';
+
+/** Everything that judging needs; nothing here is written. */
+export interface Bench {
+  readonly known: Known;
+  readonly values: ReadonlyMap<string, Value>;
+  readonly knowledge: Knowledge;
+  readonly system: PrintSystem;
+}
+
+/** Applies every criterion that this hammer's linkage family has, at every place that it judges. */
+export function judge(bench: Bench): readonly Finding[] {
+  const { family } = bench.known.identity;
+  return bench.knowledge.criteria
+    .filter((criterion) => criterion.families.includes(family))
+    .flatMap((criterion) => judgeCriterion(bench, criterion));
+}
+
+function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] {
+  const where = criterion.onlyWhere;
+  if (where !== undefined) {
+    const look = bench.known.looks[where.look];
+    if (look === undefined) return [unknown(criterion, undefined, [where.look], 'Whether it applies is not known yet.')];
+    if (!where.answers.includes(look.answer)) return [doesNotApply(criterion, `not on this hammer: ${look.answer.replaceAll('-', ' ')}`)];
+  }
+  const { rule } = criterion;
+  return rule.kind === 'measured' ? judgeMeasured(bench, criterion, rule) : judgeSeen(bench, criterion, rule);
+}
+
+function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): readonly Finding[] {
+  return expectedPlaces(bench.values, rule.value).map((at) => {
+    const key = valueKey(rule.value, at);
+    const value = bench.values.get(key);
+    if (value === undefined) return unknown(criterion, at, [key], 'Not measured.');
+    if (value.outcome.state === 'does-not-apply') return doesNotApply(criterion, value.outcome.because, at);
+    if (value.outcome.state === 'outside-validity') return unknown(criterion, at, value.from, `Cannot be judged: ${value.outcome.because}.`);
+    if (value.outcome.state === 'not-known') return unknown(criterion, at, value.outcome.missing, 'Not measured.');
+    const stale = staleSince(bench.known, criterion, value.when);
+    if (stale !== undefined) return { ...unknown(criterion, at, [key], stale), from: [key], evidence: value.evidence };
+    const override = overrideFor(bench.known, criterion, at);
+    const { quantity } = value.outcome;
+    const defaults = readSteps(rule, quantity.dimension);
+    const steps = override === undefined ? defaults : defaults.map((step) => (step.grade === override.step.grade ? { ...step, from: override.step.quantity.value, text: override.step.asWritten, because: `${step.because} The owner's own limit: ${override.reason}` } : step));
+    const graded = gradeMeasured(quantity, steps, rule.worse);
+    const step = steps.find((one) => one.grade === graded.grade);
+    return {
+      ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
+      reason: reasonFor(criterion, step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse),
+      from: [key], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
+      limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [],
+      ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse) } }),
+    };
+  });
+}
+
+function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly Finding[] {
+  const keys = Object.keys(bench.known.looks).filter((key) => key === rule.look || key.startsWith(`${rule.look}@`)).sort();
+  if (keys.length === 0) return [unknown(criterion, undefined, [rule.look], 'Nobody has looked yet.')];
+  return keys.map((key) => {
+    const look = bench.known.looks[key];
+    if (look === undefined) throw new Error(`look ${key} vanished while it was judged`);
+    const at = look.at;
+    const graded = rule.answers[look.answer];
+    if (graded === undefined) return { ...unknown(criterion, at, [key], `Looked at, and not settled: ${look.answer.replaceAll('-', ' ')}.`), evidence: [look.entry] };
+    const stale = staleSince(bench.known, criterion, look.when);
+    if (stale !== undefined) return { ...unknown(criterion, at, [key], stale), evidence: [look.entry] };
+    const told = look.standing === 'told';
+    return {
+      ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
+      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: graded.because, shown: [look.answer.replaceAll('-', ' '), look.words].filter((word) => word !== undefined).join(': '),
+      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${look.answer.replaceAll('-', ' ')}`, from: [key], evidence: [look.entry], sources: [graded.source],
+      limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [],
+    };
+  });
+}
+
+const atLeast = (grade: Grade, level: number): number => (['sound', 'watch', 'limited', 'stand-down'].indexOf(grade) >= level ? 1 : 0);
+
+const common = (criterion: Criterion, at: string | undefined) => ({
+  criterion: criterion.id, part: criterion.part, title: criterion.title, question: criterion.question, gate: criterion.gate,
+  cures: criterion.cures, cautions: criterion.cautions, minutes: criterion.minutes,
+  ...(at === undefined ? {} : { at }), ...(criterion.dispute === undefined ? {} : { dispute: criterion.dispute }),
+});
+
+const NO_CHANCE = { watch: 0, limited: 0, standDown: 0 };
+
+function blank(criterion: Criterion, at: string | undefined, grade: FindingGrade, reason: string, missing: readonly string[]): Finding {
+  return { ...common(criterion, at), grade, reason, chances: NO_CHANCE, sure: 1, sureWords: '', shown: '', rule: '', from: [], evidence: [], sources: [], limits: [], missing };
+}
+
+const unknown = (criterion: Criterion, at: string | undefined, missing: readonly string[], reason: string): Finding => blank(criterion, at, 'not-known', reason, missing);
+const doesNotApply = (criterion: Criterion, because: string, at?: string): Finding => blank(criterion, at, 'does-not-apply', because, []);
+
+const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string) => (rules ?? []).map((rule) => limitOf(bench.values, rule, finding, bench.system));
+
+function reasonFor(criterion: Criterion, step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
+  const first = step?.because ?? `${criterion.title}: within what good practice asks.`;
+  const next = graded.nextWorse;
+  return next === undefined || next.chance < 0.05 ? first : `${first} With the doubt of the reading there is a chance of ${Math.round(next.chance * 100)} % that it is already ${next.grade.replace('-', ' ')}.`;
+}
+
+const ruleWords = (steps: readonly ReadStep[], worse: 'more' | 'less'): string =>
+  steps.map((step) => `${step.grade.replace('-', ' ')} ${worse === 'more' ? 'from' : 'at'} ${step.text} ${worse === 'more' ? 'up' : 'and below'}`).join('; ');
+
+/** Entries behind a value, down through everything that it was worked out from. */
+function evidenceOf(values: ReadonlyMap<string, Value>, value: Value): readonly string[] {
+  const found = new Set<string>();
+  const visit = (one: Value, depth: number): void => {
+    one.evidence.forEach((entry) => found.add(entry));
+    if (depth > 12) return;
+    one.from.forEach((key) => { const deeper = values.get(key); if (deeper !== undefined && deeper !== one) visit(deeper, depth + 1); });
+  };
+  visit(value, 0);
+  return [...found];
+}

@@ -1,0 +1,30 @@
+import type { LimitRule } from '../../knowledge/index.ts';
+import { readQuantity, type Dimension, type Quantity } from '../../methods/quantity/index.ts';
+import type { Value } from '../value.ts';
+import { printQuantity, type PrintSystem } from '../print-system.ts';
+import type { Limit } from './limit.ts';
+
+const DIMENSIONS: Readonly<Partial<Record<LimitRule['kind'], Dimension>>> = {
+  'least-work-thickness': 'length', 'greatest-work-thickness': 'length', 'greatest-speed': 'rotation', 'greatest-bar': 'length',
+  'greatest-tread': 'ratio', 'longest-run': 'time', 'oil-every': 'time', 'check-keys-every': 'time',
+};
+
+/** Turns a rule of knowledge into the limit for this hammer; a limit whose figure is not known says so instead of a number. */
+export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit {
+  const quantity = quantityOf(values, rule);
+  const figure = quantity === undefined ? 'a figure not known yet' : printQuantity(quantity, system, rule.kind.startsWith('least') ? 'up' : rule.kind.startsWith('greatest') ? 'down' : 'nearest');
+  return { kind: rule.kind, sentence: rule.sentence.replaceAll('{value}', figure), because: [finding], ...(quantity === undefined ? {} : { quantity }) };
+}
+
+function quantityOf(values: ReadonlyMap<string, Value>, rule: LimitRule): Quantity | undefined {
+  if (rule.value === undefined) return undefined;
+  if ('from' in rule.value) {
+    const value = values.get(rule.value.from);
+    return value?.outcome.state === 'known' ? value.outcome.quantity : undefined;
+  }
+  const dimension = DIMENSIONS[rule.kind];
+  if (dimension === undefined) throw new Error(`knowledge: a limit of kind ${rule.kind} takes no figure: ${rule.value.fixed}`);
+  const reading = readQuantity(rule.value.fixed, { dimension, field: rule.kind });
+  if (!reading.ok) throw new Error(`knowledge: the figure of a limit cannot be read: ${reading.problem.message}: ${rule.value.fixed}`);
+  return reading.quantity;
+}

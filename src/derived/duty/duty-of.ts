@@ -1,0 +1,104 @@
+import type { Limit } from '../condition/index.ts';
+import type { Finding } from '../condition/index.ts';
+import type { LimitKind } from '../../knowledge/index.ts';
+import { lookOf, placeOf } from '../../hammer/index.ts';
+import { valueKey } from '../value.ts';
+import type { Duty, Settling, Verdict } from './duty.ts';
+
+/**
+ * The verdict and the limits that the findings put together.
+ * A finding that stands the hammer down outweighs all else. A gate that is not known makes the verdict not known yet,
+ * unless the hammer stands down anyway. What nobody checked is never taken as good.
+ */
+export function dutyOf(findings: readonly Finding[]): Duty {
+  const down = findings.filter((finding) => finding.grade === 'stand-down');
+  const openGates = findings.filter((finding) => finding.gate && finding.grade === 'not-known');
+  const limited = findings.filter((finding) => finding.grade === 'limited' || (finding.grade === 'watch' && finding.limits.length > 0));
+  const limits = mergeLimits(findings);
+  const verdict: Verdict = down.length > 0 ? 'stand-down' : openGates.length > 0 ? 'not-known-yet' : limited.length > 0 || limits.length > 0 ? 'fit-within-limits' : 'fit';
+  const missing = openGates.map(settlingOf);
+  const sure = surenessOf(verdict, findings);
+  return { verdict, sentence: sentenceOf(verdict, down, missing, limits), reasons: reasonsOf(verdict, down, openGates, limited, findings), limits, sure, sureWords: sureWordsOf(verdict, sure), missing };
+}
+
+const keyOf = (finding: Finding): string => valueKey(finding.criterion, finding.at);
+
+const SMALLEST_COUNTS: readonly LimitKind[] = ['greatest-work-thickness', 'greatest-speed', 'greatest-bar', 'greatest-tread', 'longest-run', 'oil-every', 'check-keys-every'];
+
+/** One limit of each kind: the strictest figure, with every finding that asks for it, the strictest first. */
+export function mergeLimits(findings: readonly Finding[]): readonly Limit[] {
+  const byKind = new Map<LimitKind, Limit>();
+  for (const finding of findings) {
+    for (const limit of finding.limits) {
+      const held = byKind.get(limit.kind);
+      byKind.set(limit.kind, held === undefined ? limit : stricter(held, limit));
+    }
+  }
+  return [...byKind.values()];
+}
+
+function stricter(held: Limit, other: Limit): Limit {
+  const because = [...new Set([...held.because, ...other.because])];
+  const a = held.quantity?.value;
+  const b = other.quantity?.value;
+  if (b === undefined) return { ...held, because };
+  const swap = a === undefined || (SMALLEST_COUNTS.includes(held.kind) ? b < a : b > a);
+  return swap ? { ...other, because: [...new Set([...other.because, ...held.because])] } : { ...held, because };
+}
+
+function settlingOf(finding: Finding): Settling {
+  const how = finding.missing.map(howOf).filter((one, index, all) => all.indexOf(one) === index).join(' ');
+  return { criterion: keyOf(finding), title: finding.title, how: how === '' ? finding.question : how, missing: finding.missing, minutes: finding.minutes };
+}
+
+function howOf(key: string): string {
+  const id = key.split(/[@#]/)[0] ?? key;
+  return lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? key;
+}
+
+/** Chance that the verdict holds, findings taken as independent; a coarse figure, and only of the readings' doubt. */
+function surenessOf(verdict: Verdict, findings: readonly Finding[]): number {
+  const noneDown = findings.reduce((chance, finding) => chance * (1 - finding.chances.standDown), 1);
+  const noneLimited = findings.reduce((chance, finding) => chance * (1 - finding.chances.limited), 1);
+  switch (verdict) {
+    case 'stand-down':
+      return 1 - noneDown;
+    case 'fit':
+      return noneLimited;
+    case 'fit-within-limits':
+      return noneDown;
+    case 'not-known-yet':
+      return 1;
+  }
+}
+
+function sureWordsOf(verdict: Verdict, sure: number): string {
+  if (verdict === 'not-known-yet') return 'nothing is claimed';
+  if (sure >= 0.975) return 'sure, as far as the readings go';
+  return `probably, ${Math.round(sure * 100)} %: a reading lies near a limit`;
+}
+
+function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonly Settling[], limits: readonly Limit[]): string {
+  switch (verdict) {
+    case 'stand-down':
+      return `Stand down: do not run it. ${down.length === 1 ? 'One finding stops it' : `${down.length} findings stop it`}: ${down.map((finding) => finding.title.toLowerCase()).slice(0, 3).join('; ')}.`;
+    case 'not-known-yet': {
+      const minutes = missing.reduce((sum, one) => sum + one.minutes, 0);
+      return `Not known yet: ${missing.length === 1 ? 'one matter of safety is' : `${missing.length} matters of safety are`} not checked. About ${minutes} min would settle ${missing.length === 1 ? 'it' : 'them'}. Until then it stands.`;
+    }
+    case 'fit-within-limits':
+      return `Fit within limits: it may run, and only as the ${limits.length === 1 ? 'limit says' : `${limits.length} limits say`}.`;
+    case 'fit':
+      return 'Fit: it may run as it is, with oiling and the usual check of keys and bolts.';
+  }
+}
+
+const GRADE_WEIGHT: Readonly<Record<string, number>> = { 'stand-down': 3, limited: 2, watch: 1 };
+
+function reasonsOf(verdict: Verdict, down: readonly Finding[], gates: readonly Finding[], limited: readonly Finding[], findings: readonly Finding[]): Duty['reasons'] {
+  const pick = verdict === 'stand-down' ? down : verdict === 'not-known-yet' ? gates : verdict === 'fit-within-limits' ? limited : findings.filter((finding) => finding.gate && finding.grade === 'sound');
+  return [...pick]
+    .sort((a, b) => (GRADE_WEIGHT[b.grade] ?? 0) - (GRADE_WEIGHT[a.grade] ?? 0) || Number(b.gate) - Number(a.gate) || b.limits.length - a.limits.length)
+    .slice(0, 3)
+    .map((finding) => ({ finding: keyOf(finding), sentence: finding.shown === '' ? `${finding.title}: ${finding.reason}` : `${finding.title}, ${finding.shown}: ${finding.reason}` }));
+}

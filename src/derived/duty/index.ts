@@ -1,0 +1,2 @@
+export * from './duty.ts';
+export { dutyOf, mergeLimits } from './duty-of.ts';

@@ -1,0 +1,3 @@
+import type { Ledger } from '../ledger.ts';
+
+export function workOutOtherFamilies(_ledger: Ledger): void {}

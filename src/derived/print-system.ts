@@ -1,0 +1,19 @@
+import { formatQuantity, type Quantity } from '../methods/quantity/index.ts';
+
+/** Units that sentences are written in. */
+export type PrintSystem = 'inch' | 'metric';
+
+const SIXTEENTH = 0.0254 / 16;
+const HALF_MILLIMETRE = 0.0005;
+
+/**
+ * Prints a figure for a sentence that somebody must obey: no doubt behind it, and rounded to the safe side.
+ * @param rounding `up` for a least value, `down` for a greatest one
+ */
+export function printQuantity(quantity: Quantity, system: PrintSystem, rounding: 'up' | 'down' | 'nearest' = 'nearest'): string {
+  if (quantity.dimension !== 'length' || rounding === 'nearest') return formatQuantity({ ...quantity, uncertainty: 0 }, { system, doubt: false });
+  const step = system === 'inch' ? SIXTEENTH : HALF_MILLIMETRE;
+  const hair = 1e-6;
+  const steps = rounding === 'up' ? Math.ceil(quantity.value / step - hair) : Math.floor(quantity.value / step + hair);
+  return formatQuantity({ dimension: 'length', value: steps * step, uncertainty: 0 }, { system, doubt: false, resolution: step });
+}

@@ -1,0 +1,2 @@
+export * from './known.ts';
+export { foldEntries } from './fold.ts';

@@ -1,0 +1,2 @@
+export * from './worksheet.ts';
+export { worksheetOf } from './worksheet-of.ts';
