@@ -1,1 +1,2 @@
 export * from './vocabulary.ts';
+export * from './parts/catalogue.ts';
