@@ -1,0 +1,14 @@
+export { DENSE, ERROR, FIFTH, FOURTH, NODES, STAGES } from './coefficients.ts';
+export type { ReturnCode } from './return-code.ts';
+export { ERROR_NORM, STEP, TIME } from './stepper.ts';
+export type { Stepper, Tolerance } from './stepper.ts';
+export { AnySizeStepper } from './any-size-stepper.ts';
+export type { Slopes } from './any-size-stepper.ts';
+export { FiveStateStepper } from './five-state-stepper.ts';
+export type { FiveStateSystem } from './five-state-stepper.ts';
+export { refusedFactor, stepFactor } from './step-size.ts';
+export { locateCrossing } from './locate-crossing.ts';
+export type { EventHappened, EventRule } from './event-rule.ts';
+export { Trajectory } from './trajectory.ts';
+export { integrate } from './integrate.ts';
+export type { Problem, Settings, Solution } from './integrate.ts';
