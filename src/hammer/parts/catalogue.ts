@@ -12,18 +12,30 @@ export const PARTS: readonly Part[] = [
   ...CASTINGS, ...DIES_AND_SEAT, ...RAM_AND_LINKAGE, ...SHAFT_AND_CLUTCH, ...DRIVE, ...GROUND_AND_GUARDS, ...RUNNING,
 ];
 
+/** A measuring place with the part that it belongs to. */
+export interface PlaceOnPart {
+  readonly part: Part;
+  readonly place: MeasuringPlace;
+}
+
+/** A look with the part that it belongs to. */
+export interface LookOnPart {
+  readonly part: Part;
+  readonly look: Look;
+}
+
 const PARTS_BY_ID: ReadonlyMap<string, Part> = new Map(PARTS.map((part) => [part.id, part]));
-const PLACES_BY_ID: ReadonlyMap<string, MeasuringPlace> = new Map(PARTS.flatMap((part) => part.places).map((place) => [place.id, place]));
-const LOOKS_BY_ID: ReadonlyMap<string, Look> = new Map(PARTS.flatMap((part) => part.looks).map((look) => [look.id, look]));
+const PLACES_BY_ID: ReadonlyMap<string, PlaceOnPart> = new Map(PARTS.flatMap((part) => part.places.map((place) => [place.id, { part, place }])));
+const LOOKS_BY_ID: ReadonlyMap<string, LookOnPart> = new Map(PARTS.flatMap((part) => part.looks.map((look) => [look.id, { part, look }])));
 
 /** Returns the part with that id (`upper-die`), or undefined where there is none. */
 export const partOf = (id: string): Part | undefined => PARTS_BY_ID.get(id);
 
-/** Returns the measuring place with that id (`upper-die.height`, without `@` or `#`), or undefined where there is none. */
-export const placeOf = (id: string): MeasuringPlace | undefined => PLACES_BY_ID.get(id);
+/** Returns the measuring place with that id (`upper-die.height`, without `@` or `#`) and its part, or undefined where there is none. */
+export const placeOf = (id: string): PlaceOnPart | undefined => PLACES_BY_ID.get(id);
 
-/** Returns the look with that id (`frame.crack`), or undefined where there is none. */
-export const lookOf = (id: string): Look | undefined => LOOKS_BY_ID.get(id);
+/** Returns the look with that id (`frame.crack`, without `@`) and its part, or undefined where there is none. */
+export const lookOf = (id: string): LookOnPart | undefined => LOOKS_BY_ID.get(id);
 
 /**
  * Returns the parts that a hammer of the family has, each with only the places and looks that apply to the family.
