@@ -1,0 +1,13 @@
+export { demandBetween, demandPositive } from './demand.ts';
+export { findRoot } from './find-root.ts';
+export type { RootOutcome, RootSettings } from './find-root.ts';
+export { findMinimum } from './find-minimum.ts';
+export type { MinimumOutcome } from './find-minimum.ts';
+export { interpolate, withinTable } from './interpolate.ts';
+export { monotoneCubic } from './monotone-cubic.ts';
+export { leastSquares } from './least-squares.ts';
+export type { Fit } from './least-squares.ts';
+export { median } from './median.ts';
+export { theilSen } from './theil-sen.ts';
+export type { RobustLine } from './theil-sen.ts';
+export { sineCosine } from './sine-cosine.ts';
