@@ -1,0 +1,3 @@
+export * from './recipe.ts';
+export * from './recipes.ts';
+export * from './synthesise.ts';

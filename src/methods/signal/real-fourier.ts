@@ -1,0 +1,167 @@
+/**
+ * The discrete Fourier transform of real samples, for one size that is a power of two.
+ *
+ * A real row of n samples is packed into n/2 complex ones, transformed by an in-place radix-2 sweep whose first
+ * two passes are merged into one of radix 4, and unpacked by the symmetry of real spectra (Cooley and Tukey,
+ * Math. Comp. 19 (1965) 297; the packing is in Brigham, The Fast Fourier Transform, 1974, section 10-10).
+ * Tables are made once; a transform allocates nothing.
+ */
+export class RealFourier {
+  readonly size: number;
+  /** Number of bins from zero to half the sampling rate, both included. */
+  readonly bins: number;
+  private readonly half: number;
+  private readonly order: Uint32Array;
+  private readonly cosine: Float64Array;
+  private readonly sine: Float64Array;
+  private readonly workRe: Float64Array;
+  private readonly workIm: Float64Array;
+
+  /** @param size number of samples, a power of two, 4 or more; anything else is a programmer's mistake and throws */
+  constructor(size: number) {
+    if (!Number.isInteger(size) || size < 4 || 2 ** Math.round(Math.log2(size)) !== size)
+      throw new Error(`The size of a transform must be a power of two, 4 or more: ${size}`);
+    this.size = size;
+    this.half = size / 2;
+    this.bins = this.half + 1;
+    this.cosine = new Float64Array(this.half);
+    this.sine = new Float64Array(this.half);
+    for (let k = 0; k < this.half; k++) {
+      this.cosine[k] = Math.cos((2 * Math.PI * k) / size);
+      this.sine[k] = Math.sin((2 * Math.PI * k) / size);
+    }
+    this.order = new Uint32Array(this.half);
+    const bits = Math.round(Math.log2(this.half));
+    for (let i = 0; i < this.half; i++) {
+      let turned = 0;
+      for (let b = 0; b < bits; b++) if (i & (1 << b)) turned |= 1 << (bits - 1 - b);
+      this.order[i] = turned;
+    }
+    this.workRe = new Float64Array(this.half);
+    this.workIm = new Float64Array(this.half);
+  }
+
+  /**
+   * X[k] = sum over n of x[n] exp(-2 pi i k n / size), for k from 0 to size/2.
+   * @param samples at least `from + count` long; samples beyond `count` are taken as zero
+   * @param re receives the real parts, `bins` long
+   * @param im receives the imaginary parts, `bins` long
+   * @param from index of the first sample, 0 or more
+   * @param count how many samples to take, 0 to size
+   */
+  forward(samples: Float64Array | Float32Array, re: Float64Array, im: Float64Array, from = 0, count = this.size): void {
+    const { half, order, workRe, workIm, cosine, sine } = this;
+    const end = from + count;
+    for (let i = 0; i < half; i++) {
+      const at = from + 2 * i;
+      const to = order[i]!;
+      workRe[to] = at < end ? samples[at]! : 0;
+      workIm[to] = at + 1 < end ? samples[at + 1]! : 0;
+    }
+    this.sweep();
+    re[0] = workRe[0]! + workIm[0]!;
+    im[0] = 0;
+    re[half] = workRe[0]! - workIm[0]!;
+    im[half] = 0;
+    for (let k = 1; k <= half / 2; k++) {
+      const m = half - k;
+      const evenRe = 0.5 * (workRe[k]! + workRe[m]!);
+      const evenIm = 0.5 * (workIm[k]! - workIm[m]!);
+      const oddRe = 0.5 * (workIm[k]! + workIm[m]!);
+      const oddIm = -0.5 * (workRe[k]! - workRe[m]!);
+      const c = cosine[k]!;
+      const s = sine[k]!;
+      const turnedRe = oddRe * c + oddIm * s;
+      const turnedIm = oddIm * c - oddRe * s;
+      re[k] = evenRe + turnedRe;
+      im[k] = evenIm + turnedIm;
+      re[m] = evenRe - turnedRe;
+      im[m] = turnedIm - evenIm;
+    }
+  }
+
+  /**
+   * The samples whose transform is given: the inverse of `forward`, scaled by 1/size.
+   * @param re real parts, `bins` long
+   * @param im imaginary parts, `bins` long; those at zero and at half the rate are taken as zero
+   * @param samples receives `size` samples
+   */
+  inverse(re: Float64Array, im: Float64Array, samples: Float64Array): void {
+    const { half, order, workRe, workIm, cosine, sine } = this;
+    // The conjugate of the packed spectrum goes through the same sweep.
+    const scale = 1 / half;
+    workRe[0] = 0.5 * (re[0]! + re[half]!);
+    workIm[0] = -0.5 * (re[0]! - re[half]!);
+    for (let k = 1; k <= half / 2; k++) {
+      const m = half - k;
+      const evenRe = 0.5 * (re[k]! + re[m]!);
+      const evenIm = 0.5 * (im[k]! - im[m]!);
+      const differenceRe = 0.5 * (re[k]! - re[m]!);
+      const differenceIm = 0.5 * (im[k]! + im[m]!);
+      const c = cosine[k]!;
+      const s = sine[k]!;
+      const oddRe = differenceRe * c - differenceIm * s;
+      const oddIm = differenceRe * s + differenceIm * c;
+      workRe[order[k]!] = evenRe - oddIm;
+      workIm[order[k]!] = -(evenIm + oddRe);
+      workRe[order[m]!] = evenRe + oddIm;
+      workIm[order[m]!] = evenIm - oddRe;
+    }
+    this.sweep();
+    for (let i = 0; i < half; i++) {
+      samples[2 * i] = workRe[i]! * scale;
+      samples[2 * i + 1] = -workIm[i]! * scale;
+    }
+  }
+
+  /** In-place transform of the half-size complex work row, already in bit-reversed order. */
+  private sweep(): void {
+    const { half, workRe: re, workIm: im, cosine, sine } = this;
+    let span = 1;
+    if (half >= 4) {
+      for (let i = 0; i < half; i += 4) {
+        const aRe = re[i]! + re[i + 1]!;
+        const aIm = im[i]! + im[i + 1]!;
+        const bRe = re[i]! - re[i + 1]!;
+        const bIm = im[i]! - im[i + 1]!;
+        const cRe = re[i + 2]! + re[i + 3]!;
+        const cIm = im[i + 2]! + im[i + 3]!;
+        const dRe = re[i + 2]! - re[i + 3]!;
+        const dIm = im[i + 2]! - im[i + 3]!;
+        re[i] = aRe + cRe;
+        im[i] = aIm + cIm;
+        re[i + 1] = bRe + dIm;
+        im[i + 1] = bIm - dRe;
+        re[i + 2] = aRe - cRe;
+        im[i + 2] = aIm - cIm;
+        re[i + 3] = bRe - dIm;
+        im[i + 3] = bIm + dRe;
+      }
+      span = 4;
+    }
+    for (; span < half; span *= 2) {
+      const stride = half / span; // of the full-size tables: angle 2 pi j / (2 span)
+      for (let start = 0; start < half; start += 2 * span) {
+        for (let j = 0, table = 0; j < span; j++, table += stride) {
+          const c = cosine[table]!;
+          const s = sine[table]!;
+          const a = start + j;
+          const b = a + span;
+          const turnedRe = re[b]! * c + im[b]! * s;
+          const turnedIm = im[b]! * c - re[b]! * s;
+          re[b] = re[a]! - turnedRe;
+          im[b] = im[a]! - turnedIm;
+          re[a] = re[a]! + turnedRe;
+          im[a] = im[a]! + turnedIm;
+        }
+      }
+    }
+  }
+}
+
+/** The smallest power of two that is not less than `length` (and not less than 4). */
+export function transformSize(length: number): number {
+  let size = 4;
+  while (size < length) size *= 2;
+  return size;
+}
