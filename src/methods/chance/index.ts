@@ -1,0 +1,17 @@
+export { exponential, logarithm } from './logarithm.ts';
+export { nextBelow, nextUniform, nextWord, seeded } from './generator.ts';
+export type { Generator } from './generator.ts';
+export { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+export { betaCdf, betaDensity, betaQuantile, logGamma } from './beta.ts';
+export { coverageFactor, effectiveFreedom, studentCdf, studentQuantile } from './student.ts';
+export { distributionProblems, fromEstimate } from './distribution.ts';
+export type { Distribution } from './distribution.ts';
+export { cdf, quantile } from './quantile.ts';
+export { density, moments } from './moments.ts';
+export { draw, drawTogether, triangleOf } from './draw.ts';
+export type { Triangle } from './draw.ts';
+export { propagate } from './propagate.ts';
+export type { Estimate, Propagated } from './propagate.ts';
+export { coverageIntervals, monteCarlo } from './monte-carlo.ts';
+export type { Interval, Simulated, SimulationSettings } from './monte-carlo.ts';
+export { effectiveSampleSize, resampled, weightedMoments, weightedQuantiles, weightsFromLogarithms } from './weights.ts';
