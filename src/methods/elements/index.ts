@@ -1,0 +1,2 @@
+export * from './springs/index.ts';
+export * from './cast-iron/index.ts';
