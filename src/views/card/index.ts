@@ -1,0 +1,1 @@
+export { limitsCard, type LimitsCard } from './limits-card.ts';

@@ -1,0 +1,31 @@
+import type { Picture } from '../../derived/index.ts';
+import type { Condition } from '../drawing/hatch.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
+import { titleBlock } from '../report/report-tree.ts';
+import type { TitleBlock } from '../report/block.ts';
+
+/** The card that hangs beside the hammer: the verdict in words and the limits, readable at two metres. */
+export interface LimitsCard {
+  readonly tag: string;
+  readonly verdict: string;
+  readonly condition: Condition;
+  /** One short sentence each, the figure first in the reader's eye. */
+  readonly limits: readonly string[];
+  /** What holds on every hammer, whatever the verdict. */
+  readonly always: readonly string[];
+  readonly titleBlock: TitleBlock;
+}
+
+const ALWAYS = ['Never die on die cold.', 'Lock off and block the ram before a hand goes near.', 'Eyes, ears, boots. Keys and bolts before each session.'];
+
+/** The limits card of a picture. A hammer that stands down shows that and nothing else to do with running. */
+export function limitsCard(picture: Picture): LimitsCard {
+  const { duty, known } = picture;
+  const condition: Condition = duty.verdict === 'stand-down' ? 'stand-down' : duty.verdict === 'not-known-yet' ? 'not-known' : duty.verdict === 'fit' ? 'sound' : 'limited';
+  const running = duty.verdict === 'fit' || duty.verdict === 'fit-within-limits';
+  return {
+    tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
+    limits: running ? duty.limits.map((limit) => limit.sentence) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reason.sentence)] : ['Do not run until this is settled:', ...duty.missing.map((one) => one.title)],
+    always: ALWAYS, titleBlock: titleBlock(picture, 'Limits card'),
+  };
+}

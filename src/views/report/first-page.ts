@@ -1,0 +1,47 @@
+import type { Picture } from '../../derived/index.ts';
+import { costWords, hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
+import type { Block } from './block.ts';
+
+/** The first page: verdict, limits, three reasons, what was not checked, what it would take. */
+export function firstPage(picture: Picture, elevation: string | undefined): readonly Block[] {
+  const { duty, worksheet } = picture;
+  const { identity } = picture.known;
+  const facts: (readonly [string, string])[] = [
+    ['Hammer', `${identity.tag}${identity.name === undefined ? '' : `, ${identity.name}`}`],
+    ['Ram class and linkage', `${identity.ramClass.asWritten}, ${FAMILY_WORDS[identity.family]}`],
+    ...(identity.maker === undefined ? [] : [['Maker, serial, year', [identity.maker, identity.serial, identity.year].filter((one) => one !== undefined).join(', ')] as const]),
+    ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
+    ['Seen on', picture.known.visits.map((visit) => `${visit.date} by ${visit.by.join(', ')}`).join('; ')],
+  ];
+  const jobs = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const urgent = jobs.filter((job) => job.urgency !== 'watch');
+  return [
+    { kind: 'heading', level: 1, text: `${identity.tag}: what it is like, what it may do, what it needs` },
+    ...(identity.invented === true ? [{ kind: 'paragraph', tone: 'small', text: 'Invented hammer, maker, place and people: made up to show the program at work.' } as const] : []),
+    { kind: 'facts', rows: facts },
+    { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION_OF[duty.verdict], sureWords: duty.sureWords },
+    ...(duty.limits.length === 0 ? [] : [
+      { kind: 'heading', level: 2, text: duty.verdict === 'stand-down' ? 'Limits that hold once what stops it is cured' : 'Limits' } as const,
+      { kind: 'list', ordered: false, items: duty.limits.map((limit) => limit.sentence) } as const,
+    ]),
+    { kind: 'heading', level: 2, text: duty.verdict === 'fit' ? 'What speaks for it' : 'Why' },
+    { kind: 'list', ordered: true, items: duty.reasons.map((reason) => reason.sentence) },
+    ...(elevation === undefined ? [] : [{ kind: 'figure', svg: elevation, words: `Elevation of ${identity.tag}, each part marked with its condition`, caption: 'Elevation to scale. Outlines not read are assumed from the class.' } as const]),
+    { kind: 'heading', level: 2, text: 'What was not checked' },
+    picture.notChecked.length === 0
+      ? { kind: 'paragraph', text: 'Every part of this linkage family was looked at, and every rule could be answered.' }
+      : { kind: 'paragraph', text: `${picture.notChecked.map((one) => `${partName(one.part)}${one.wholly ? '' : ' (in part)'}`).join('; ')}. None of it is taken as good.` },
+    { kind: 'heading', level: 2, text: 'What it would take' },
+    jobs.length === 0
+      ? { kind: 'paragraph', text: 'Nothing beyond oil and the usual round.' }
+      : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost)} (generic units of about one US dollar; an estimate wherever no price was heard).` },
+    ...(duty.missing.length === 0 ? [] : [
+      { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
+      { kind: 'list', ordered: true, items: duty.missing.map((one) => `${one.title} (${one.minutes} min): ${one.how}`) } as const,
+    ]),
+  ];
+}
+
+export const FAMILY_WORDS = { 'coil-and-toggle': 'coil spring and toggles', 'bow-spring': 'bow spring', helve: 'helve' } as const;
+
+const CONDITION_OF = { fit: 'sound', 'fit-within-limits': 'limited', 'stand-down': 'stand-down', 'not-known-yet': 'not-known' } as const;

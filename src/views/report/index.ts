@@ -1,0 +1,3 @@
+export * from './block.ts';
+export { reportTree, titleBlock, type ReportOptions } from './report-tree.ts';
+export { FAMILY_WORDS } from './first-page.ts';

@@ -1,0 +1,40 @@
+import type { Picture } from '../../derived/index.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
+import type { Block, ReportTree, TitleBlock } from './block.ts';
+import { cautionBlocks } from './caution-blocks.ts';
+import { findingBlocks } from './finding-blocks.ts';
+import { firstPage } from './first-page.ts';
+import { measurementBlocks } from './measurement-blocks.ts';
+import { provenanceBlocks } from './provenance-blocks.ts';
+import { worksheetBlocks } from './worksheet-blocks.ts';
+
+export interface ReportOptions {
+  /** Elevation as SVG, put on the first page. */
+  readonly elevation?: string;
+}
+
+/** The whole report as a tree: first page for the reader in a hurry, then everything behind it. */
+export function reportTree(picture: Picture, knowledge: Knowledge, options: ReportOptions = {}): ReportTree {
+  const { identity } = picture.known;
+  const blocks: readonly Block[] = [
+    ...firstPage(picture, options.elevation),
+    { kind: 'new-page' },
+    ...findingBlocks(picture, knowledge),
+    ...worksheetBlocks(picture),
+    ...measurementBlocks(picture),
+    ...cautionBlocks(picture, knowledge),
+    ...provenanceBlocks(picture, knowledge),
+  ];
+  return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks };
+}
+
+/** The title block of one sheet. */
+export function titleBlock(picture: Picture, sheet: string): TitleBlock {
+  const { identity, visits } = picture.known;
+  const last = visits.at(-1);
+  return {
+    tag: identity.tag, hammerClass: identity.ramClass.asWritten, sheet, date: last?.date ?? picture.provenance.asOf.slice(0, 10), by: last?.by.join(', ') ?? '',
+    verdict: VERDICT_WORDS[picture.duty.verdict], log: picture.provenance.logHash.slice(0, 12), invented: identity.invented === true,
+  };
+}

@@ -1,0 +1,57 @@
+import type { Finding, Picture, Verdict } from '../../derived/index.ts';
+import { partOf } from '../../hammer/index.ts';
+import { formatQuantity } from '../../methods/quantity/index.ts';
+import type { Span } from '../../knowledge/index.ts';
+
+export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
+  fit: 'Fit', 'fit-within-limits': 'Fit within limits', 'stand-down': 'Stand down', 'not-known-yet': 'Not known yet',
+};
+
+/** A part by its trade name, the other side's word in brackets where it differs. */
+export function partName(id: string): string {
+  const name = partOf(id)?.name;
+  if (name === undefined) return id;
+  return name.us === name.uk ? name.us : `${name.us} (${name.uk})`;
+}
+
+/** A place on a part, in words. */
+export const atWords = (at: string | undefined): string => (at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`);
+
+/** A range of hours: `6 to 12 h, likely 8`. */
+export const hoursWords = (span: Span): string => spanWords(span, (hours) => (hours < 1.5 ? `${Math.round(hours * 60)} min` : `${round2(hours)} h`));
+
+/** A range of money in generic units; an estimate says so. */
+export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : spanWords(span, (amount) => String(roundMoney(amount))));
+
+function spanWords(span: Span, print: (value: number) => string): string {
+  if (span.least === span.most) return print(span.likely);
+  return `${print(span.least)} to ${print(span.most)}, likely ${print(span.likely)}`;
+}
+
+const round2 = (value: number): number => (value < 10 ? Math.round(value * 2) / 2 : Math.round(value));
+const roundMoney = (value: number): number => (value < 100 ? Math.round(value / 5) * 5 : value < 1000 ? Math.round(value / 10) * 10 : Math.round(value / 50) * 50);
+
+/** The value behind a key as a person reads it. */
+export function shownValue(picture: Picture, key: string): string {
+  const value = picture.values[key];
+  if (value === undefined) return 'not checked';
+  switch (value.outcome.state) {
+    case 'known': {
+      const printed = formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true });
+      const estimate = value.rests === 'assumed' ? ', estimate' : value.rests === 'told' ? ', told' : '';
+      return `${value.asWritten ?? printed}${estimate}`;
+    }
+    case 'not-known':
+      return 'not known yet';
+    case 'does-not-apply':
+      return 'does not apply';
+    case 'outside-validity':
+      return `no figure: ${value.outcome.because}`;
+  }
+}
+
+const ORDER: Readonly<Record<Finding['grade'], number>> = { 'stand-down': 0, limited: 1, watch: 2, 'not-known': 3, sound: 4, 'does-not-apply': 5 };
+
+/** Findings with the weightiest first; gates before others of the same grade. */
+export const byWeight = (findings: readonly Finding[]): readonly Finding[] =>
+  [...findings].sort((a, b) => ORDER[a.grade] - ORDER[b.grade] || Number(b.gate) - Number(a.gate));
