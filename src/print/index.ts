@@ -1,0 +1,2 @@
+export { reportHtml, markHtml } from './html/report-html.ts';
+export { cardHtml } from './html/card-html.ts';
