@@ -1,4 +1,4 @@
-const KSI = 6.894757293168361e6;
+import { KSI } from '../source-units.ts';
 
 /** Strength of a class of grey iron, typical of separately cast test bars. */
 export interface GreyIron {

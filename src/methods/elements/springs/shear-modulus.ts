@@ -1,8 +1,8 @@
 import { demandPositive } from '../../numerics/index.ts';
+import { INCH, KSI } from '../source-units.ts';
 import type { WireKind } from './wire-strength.ts';
 
-const INCH = 0.0254;
-const MPSI = 6.894757293168361e9;
+const MPSI = 1000 * KSI;
 
 /** Greatest wire of each step, m, and the modulus there, Pa (Shigley, Table 10-5, from memory). */
 const STEPS: readonly number[] = [0.0325, 0.0635, 0.125].map((size) => size * INCH);

@@ -1,0 +1,11 @@
+export { frictionPower, frictionTorque, meanPressure, petroffFriction, sommerfeldNumber } from './bearing-number.ts';
+export type { Journal } from './bearing-number.ts';
+export { ECCENTRICITIES, RAIMONDI_BOYD } from './raimondi-boyd-table.ts';
+export type { BearingColumn } from './raimondi-boyd-table.ts';
+export { raimondiBoyd } from './raimondi-boyd.ts';
+export type { FilmOutcome, FilmState } from './raimondi-boyd.ts';
+export { shortBearingAttitude, shortBearingEccentricity, shortBearingNumber } from './short-bearing.ts';
+export { CLEARANCE_RULES, clearanceByRule, clearanceBySubtraction, clearanceShare } from './clearance.ts';
+export type { ClearanceRule } from './clearance.ts';
+export { capShims } from './cap-shims.ts';
+export type { CapShims } from './cap-shims.ts';

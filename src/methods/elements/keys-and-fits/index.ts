@@ -1,0 +1,11 @@
+export { keySize } from './key-size.ts';
+export type { KeySize } from './key-size.ts';
+export { driveForGap, KEY_TAPERS, taperAngle, taperHolds, taperRise, wedgeForceRatio } from './taper-key.ts';
+export { LEAST_SIZE, SIZE_STEPS, toleranceUnit, toleranceWidth, toleranceWidthByFormula } from './tolerance-grade.ts';
+export type { ToleranceGrade, ToleranceWidth } from './tolerance-grade.ts';
+export { shaftDeviation } from './fundamental-deviation.ts';
+export type { FundamentalDeviation, ShaftLetter } from './fundamental-deviation.ts';
+export { fitOf, holeLimits, shaftLimits } from './fit.ts';
+export type { Deviations, FitOutcome, HoleCode, HoleLetter, ShaftCode } from './fit.ts';
+export { toleranceStack } from './tolerance-stack.ts';
+export type { ToleranceStack } from './tolerance-stack.ts';
