@@ -1,0 +1,12 @@
+export type { Anvil, Contact, MotionSpec } from './motion-spec.ts';
+export type { BowStrap, CoilToggle, Helve, Suspension, SuspensionDetail } from './suspension/suspension.ts';
+export { frameHeightFor, namesOf, usualCoilToggle, usualHammer } from './class-priors.ts';
+export type { SpecWithDoubt } from './class-priors.ts';
+export { checkSpec } from './check-spec.ts';
+export type { SpecProblem } from './check-spec.ts';
+export { runHammer } from './run-hammer.ts';
+export type { RunOptions } from './run-hammer.ts';
+export type { ClearancesLeft, MotionNotComputed, MotionRan, MotionRefused, MotionResult, MotionTrace, PeakForces, TraceBeat } from './motion-result.ts';
+export { BEAT_CLASSES } from './beat-class.ts';
+export type { BeatClass, SecondSound } from './beat-class.ts';
+export type { EnergyAudit } from './energy-audit.ts';
