@@ -29,17 +29,17 @@ const UNPACKED = join(KEPT, 'browser');
 export async function ensureBrowser(only = {}) {
   const named = process.env['TUPWISE_BROWSER'];
   if (named && !only.packaged) {
-    if (shows({ executablePath: named, env: {} })) return { executablePath: named, env: {} };
+    if (await shows({ executablePath: named, env: {} })) return { executablePath: named, env: {} };
     throw new Sentence(`TUPWISE_BROWSER names a browser that shows no page; allowed is a Chromium: ${named}`);
   }
   if (!only.packaged) {
     const noted = readNote();
     if (noted) return noted;
     for (const executablePath of ['/usr/bin/chromium', '/usr/bin/google-chrome-stable'])
-      if (existsSync(executablePath) && shows({ executablePath, env: {} })) return note({ executablePath, env: {} });
+      if (existsSync(executablePath) && (await shows({ executablePath, env: {} }))) return note({ executablePath, env: {} });
   }
   const packaged = await unpack();
-  if (shows(packaged)) return only.packaged ? packaged : note(packaged);
+  if (await shows(packaged)) return only.packaged ? packaged : note(packaged);
   const missing = missingLibraries(packaged);
   if (only.packaged) throw new Sentence(`the packaged browser shows no page on this machine; it lacks: ${missing}`);
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
@@ -47,7 +47,7 @@ export async function ensureBrowser(only = {}) {
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     await run('reading the list of system packages', 'apt-get', ['update', '-q'], { env });
     await run('installing Chromium', 'apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-liberation'], { env });
-    if (shows({ executablePath: '/usr/bin/chromium', env: {} })) return note({ executablePath: '/usr/bin/chromium', env: {} });
+    if (await shows({ executablePath: '/usr/bin/chromium', env: {} })) return note({ executablePath: '/usr/bin/chromium', env: {} });
   }
   throw new Sentence(`no browser for the tests shows a page on this machine (the packaged one lacks ${missing}). Install one with: sudo apt-get install -y chromium`);
 }
@@ -56,6 +56,7 @@ export async function ensureBrowser(only = {}) {
 async function unpack() {
   const executablePath = join(UNPACKED, 'chromium');
   const libraries = join(UNPACKED, 'al2023', 'lib');
+  const fonts = join(UNPACKED, 'fonts-here.conf');
   const whole = join(UNPACKED, 'whole');
   if (!existsSync(whole)) {
     say('unpacking a browser for the tests, about 200 MB; this happens once');
@@ -65,25 +66,40 @@ async function unpack() {
     const env = { ...process.env, TMPDIR: UNPACKED, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs22.x' };
     const script = `import('@sparticuz/chromium').then(({ default: chromium }) => chromium.executablePath())`;
     await run('unpacking the browser', process.execPath, ['-e', script], { cwd: HOME, env });
+    writeFileSync(fonts, fontsAt([join(UNPACKED, 'fonts'), '/usr/share/fonts']));
     writeFileSync(whole, '');
   }
-  return { executablePath, env: { LD_LIBRARY_PATH: libraries, FONTCONFIG_PATH: join(UNPACKED, 'fonts') } };
+  return { executablePath, env: { LD_LIBRARY_PATH: libraries, FONTCONFIG_FILE: fonts } };
 }
 
 /**
- * Whether the browser really shows a page.
+ * The package's own list of font folders names folders of a cloud machine.
+ * @param {readonly string[]} folders
+ */
+function fontsAt(folders) {
+  const lines = folders.map((folder) => `  <dir>${folder}</dir>`).join('\n');
+  return `<?xml version="1.0"?>\n<!DOCTYPE fontconfig SYSTEM "fonts.dtd">\n<fontconfig>\n${lines}\n  <cachedir>${join(UNPACKED, 'fonts-cache')}</cachedir>\n</fontconfig>\n`;
+}
+
+/**
+ * Whether the browser really shows a page with letters on it: without any font the letters take no room.
  * @param {{ executablePath: string, env: Record<string, string> }} browser
  */
-function shows({ executablePath, env }) {
-  const profile = join(KEPT, `browser-trial-${process.pid}`);
-  const { stdout } = spawnSync(executablePath, [...BROWSER_FLAGS, `--user-data-dir=${profile}`, '--dump-dom', 'data:text/html,<p>shown</p>'], {
-    env: { ...process.env, ...env },
-    encoding: 'utf8',
-    timeout: 60_000,
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
-  rmSync(profile, { recursive: true, force: true, maxRetries: 3 });
-  return (stdout ?? '').includes('shown');
+async function shows({ executablePath, env }) {
+  // Not before it is wanted: the packages may just have been fetched.
+  const { chromium } = await import('playwright-core');
+  const variables = /** @type {Record<string, string>} */ ({ ...process.env, ...env });
+  const browser = await chromium.launch({ executablePath, args: [...BROWSER_FLAGS], env: variables, timeout: 60_000 }).catch(() => undefined);
+  if (browser === undefined) return false;
+  try {
+    const page = await browser.newPage();
+    await page.setContent('<span>shown</span>');
+    return ((await page.locator('span').boundingBox()) ?? { width: 0 }).width > 10;
+  } catch {
+    return false;
+  } finally {
+    await browser.close();
+  }
 }
 
 /** @param {{ executablePath: string, env: Record<string, string> }} browser */
