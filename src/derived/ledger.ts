@@ -78,15 +78,26 @@ export function workOut(ledger: Ledger, recipe: Recipe): Value {
   const missing = inputs.flatMap((input) => missingOf(input.key, input.value));
   if (missing.length > 0) return make({ state: 'not-known', missing: [...new Set(missing)] });
   const quantities = present.map((value) => (value.outcome.state === 'known' ? value.outcome.quantity : { value: Number.NaN, uncertainty: 0 }));
-  const result = recipe.work(...quantities.map((one) => one.value));
+  const result = attempt(recipe, quantities.map((one) => one.value));
   if (typeof result === 'string') return make({ state: 'outside-validity', because: result });
   if (!Number.isFinite(result)) return make({ state: 'outside-validity', because: `the readings give no finite figure for the ${recipe.title}` });
-  const doubt = propagate((numbers) => numberOf(recipe.work(...numbers), result), quantities);
+  const doubt = propagate((numbers) => numberOf(attempt(recipe, numbers)), quantities);
+  if (!Number.isFinite(doubt.uncertainty)) return make({ state: 'outside-validity', because: `the doubt of the readings reaches beyond what the sum for the ${recipe.title} holds for` });
   return make({ state: 'known', quantity: { dimension: recipe.dimension, value: result, uncertainty: doubt.uncertainty } });
 }
 
-/** A recipe may leave its validity within the readings' doubt; the best estimate then stands for that side. */
-const numberOf = (result: number | string, best: number): number => (typeof result === 'string' || !Number.isFinite(result) ? best : result);
+/** The handbook methods refuse a number that they do not hold for with a sentence; here that is an answer, not a mistake. */
+function attempt(recipe: Recipe, inputs: readonly number[]): number | string {
+  try {
+    return recipe.work(...inputs);
+  } catch (refusal) {
+    if (refusal instanceof RangeError) return refusal.message;
+    throw refusal;
+  }
+}
+
+/** A recipe may leave its validity within the readings' doubt; the propagation then uses the other side. */
+const numberOf = (result: number | string): number => (typeof result === 'string' ? Number.NaN : result);
 
 /** Readings that would have to be taken for a value: its own key for a reading, the deeper ones for a consequence. */
 function missingOf(key: string, value: Value | undefined): readonly string[] {

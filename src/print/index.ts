@@ -1,2 +1,3 @@
 export { reportHtml, markHtml } from './html/report-html.ts';
 export { cardHtml } from './html/card-html.ts';
+export { fontFace } from './font-face.ts';

@@ -8,7 +8,7 @@ export function workOutBlow(ledger: Ledger): void {
   workOut(ledger, {
     key: 'capacity.impact-speed', title: 'impact speed of the ram', dimension: 'velocity', formula: 'whip x 2 pi x rate x throw',
     sources: ['own-model'], inputs: ['practice.whip', 'running.rate|drive.rate|class.working-rate', 'crank.throw|class.crank-throw'],
-    work: (whip, rate, throwRadius) => whip! * rate! * throwRadius!,
+    work: (whip, rate, crankThrow) => whip! * 2 * Math.PI * rate! * crankThrow!,
   });
   workOut(ledger, {
     key: 'capacity.blow-energy', title: 'energy of a full blow', dimension: 'energy', formula: 'ram mass x impact speed² / 2',

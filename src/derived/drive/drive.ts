@@ -1,4 +1,5 @@
-import { leatherBeltPower, openBeltWrap, voltageUnbalance } from './drive-methods.ts';
+import { leatherBeltPower, openBeltWrap } from '../../methods/elements/index.ts';
+import { voltageUnbalance } from '../../methods/power/index.ts';
 import { workOut, type Ledger } from '../ledger.ts';
 
 /** From motor to crank: rate, slip, belt speed, wrap, what the belt carries, and whether motor and converter are large enough. */
@@ -26,7 +27,7 @@ export function workOutDrive(ledger: Ledger): void {
   });
   workOut(ledger, {
     key: 'drive.belt-speed', title: 'belt speed', dimension: 'velocity', formula: 'pi x hammer pulley x rate',
-    sources: ['belt-arithmetic'], inputs: [driven, 'running.rate|drive.rate'], work: (diameter, rate) => (diameter! / 2) * rate!,
+    sources: ['belt-arithmetic'], inputs: [driven, 'running.rate|drive.rate'], work: (diameter, rate) => Math.PI * diameter! * rate!,
   });
   workOut(ledger, {
     key: 'drive.wrap', title: 'wrap on the small pulley', dimension: 'angle', formula: 'pi - 2 asin((D - d) / 2C)',
@@ -52,6 +53,6 @@ export function workOutDrive(ledger: Ledger): void {
   });
   workOut(ledger, {
     key: 'drive.voltage-unbalance', title: 'voltage unbalance under load', dimension: 'ratio', formula: 'greatest departure from the mean / mean',
-    sources: ['nema-mg-1'], inputs: ['motor.leg-voltage@ab', 'motor.leg-voltage@bc', 'motor.leg-voltage@ca'], work: (ab, bc, ca) => voltageUnbalance(ab!, bc!, ca!),
+    sources: ['nema-mg-1'], inputs: ['motor.leg-voltage@ab', 'motor.leg-voltage@bc', 'motor.leg-voltage@ca'], work: (ab, bc, ca) => voltageUnbalance([ab!, bc!, ca!]),
   });
 }

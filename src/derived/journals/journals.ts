@@ -24,3 +24,11 @@ export function workOutJournals(ledger: Ledger): void {
     });
   }
 }
+
+/** Clutch play: the radial play of the pulley on its bush, under the name by which the trade judges it. */
+export function workOutClutch(ledger: Ledger): void {
+  workOut(ledger, {
+    key: 'clutch.play', title: 'play of the clutch pulley', dimension: 'length', formula: 'total radial play at the bush', sources: ['owners-practice'],
+    inputs: ['clutch-pulley.play'], work: (play) => play,
+  });
+}

@@ -1,0 +1,21 @@
+import { median, peaks, robustSpread } from '../../methods/signal/index.ts';
+
+/** A moment that may be a blow. */
+export interface Candidate {
+  /** s */
+  readonly time: number;
+  /** height of the onset over its threshold's base, in robust spreads */
+  readonly salience: number;
+}
+
+/**
+ * Local peaks of the novelty that stand out of their surroundings.
+ * @param least robust spreads above the median, above 0
+ */
+export function candidates(novelty: Float32Array, frameRate: number, least: number): Candidate[] {
+  const thin = novelty.filter((_, i) => i % 5 === 0);
+  if (thin.length < 10) return [];
+  const base = median(thin);
+  const spread = Math.max(1e-3, robustSpread(thin));
+  return peaks(novelty, base + least * spread, Math.round(0.008 * frameRate)).map((peak) => ({ time: peak.at / frameRate, salience: (peak.height - base) / spread }));
+}

@@ -1,0 +1,53 @@
+import { autocorrelation, peaks } from '../../methods/signal/index.ts';
+import { bestChain, type Chain } from './chain.ts';
+import type { Candidate } from './candidates.ts';
+
+export interface PeriodFound {
+  /** s */
+  readonly period: number;
+  readonly chain: Chain;
+}
+
+const MOST_PERIODS = 14;
+/** Share of the period that the first chains may be uneven by. */
+const FIRST_SLACK = 0.08;
+
+/**
+ * Periods that explain the candidates, best first: peaks of the novelty's autocorrelation summed over four multiples
+ * of the lag, each then judged by the chain that it supports.
+ * @param range s, shortest and longest period to look for
+ */
+export function searchPeriods(novelty: Float32Array, frameRate: number, list: readonly Candidate[], usual: number, range: readonly [number, number]): PeriodFound[] {
+  if (list.length < 2) return [];
+  const thin = 2;
+  const rate = frameRate / thin;
+  const row = new Float32Array(Math.floor(novelty.length / thin));
+  for (let i = 0; i < row.length; i++) row[i] = Math.max(novelty[thin * i]!, novelty[thin * i + 1] ?? 0);
+  const longest = Math.min(row.length - 1, Math.ceil(range[1] * 4 * rate) + 4);
+  const lags = autocorrelation(row, longest);
+  // Uneven blows blur the peaks of long lags more, so each multiple is looked for within a growing window.
+  const comb = new Float64Array(Math.min(longest, Math.ceil(range[1] * rate) + 2));
+  for (let lag = Math.floor(range[0] * rate); lag < comb.length; lag++) {
+    let sum = 0;
+    for (let tooth = 1; tooth <= 4; tooth++) {
+      const width = Math.round(0.004 * rate * Math.sqrt(tooth)) + 1;
+      let top = 0;
+      for (let k = tooth * lag - width; k <= tooth * lag + width; k++) top = Math.max(top, lags[k] ?? 0);
+      sum += top / tooth ** 0.5;
+    }
+    comb[lag] = Math.max(0, sum);
+  }
+  const found = peaks(comb, 1e-4, Math.round(0.01 * rate)).sort((a, b) => b.height - a.height).slice(0, MOST_PERIODS);
+  const tried = new Set<number>();
+  const results: PeriodFound[] = [];
+  for (const peak of found) {
+    for (const factor of [1, 0.5, 2]) {
+      const period = (peak.at / rate) * factor;
+      const key = Math.round(Math.log(period) / 0.015);
+      if (period < range[0] || period > range[1] || tried.has(key)) continue;
+      tried.add(key);
+      results.push({ period, chain: bestChain(list, usual, () => period, FIRST_SLACK) });
+    }
+  }
+  return results.sort((a, b) => b.chain.gain - a.chain.gain);
+}

@@ -1,0 +1,24 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+
+const FACES = [
+  { weight: 400, file: 'atkinson-hyperlegible-latin-400-normal.woff2' },
+  { weight: 700, file: 'atkinson-hyperlegible-latin-700-normal.woff2' },
+] as const;
+
+let held: Promise<string> | undefined;
+
+/** The typeface as CSS with the font inside, so that a paper is one file and looks alike everywhere. */
+export function fontFace(): Promise<string> {
+  held ??= readFaces();
+  return held;
+}
+
+async function readFaces(): Promise<string> {
+  const require = createRequire(import.meta.url);
+  const rules = await Promise.all(FACES.map(async ({ weight, file }) => {
+    const bytes = await readFile(require.resolve(`@fontsource/atkinson-hyperlegible/files/${file}`));
+    return `@font-face{font-family:"Atkinson Hyperlegible";font-weight:${weight};src:url(data:font/woff2;base64,${bytes.toString('base64')}) format("woff2")}`;
+  }));
+  return rules.join('');
+}
