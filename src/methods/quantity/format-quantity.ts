@@ -1,9 +1,9 @@
 import { fromSi, sizeFromSi, sizeToSi } from './convert.ts';
 import { halfWidth, type Quantity } from './quantity.ts';
 import { numberParts, numberText, type NumberParts } from './number-parts.ts';
-import { layoutFor } from './print-layout.ts';
+import { counts, layoutFor } from './print-layout.ts';
 import { printedUnit, type System } from './printed-unit.ts';
-import { absolute, toNumber } from './rational.ts';
+import { absolute } from './rational.ts';
 import { UNITS, type UnitName } from './units.ts';
 
 export type { NumberParts, System };
@@ -42,13 +42,13 @@ export function formatParts(q: Quantity, options: FormatOptions = {}): QuantityP
   if (!unit.dimensions.includes(q.dimension)) throw new Error(`The unit must measure ${q.dimension}: ${unitName}`);
   if (options.resolution !== undefined && !(options.resolution > 0)) throw new Error(`The resolution must be above zero: ${options.resolution}`);
   const value = fromSi(q.value, unit);
-  const half = sizeFromSi(halfWidth(q.uncertainty), unit);
+  const half = sizeFromSi(Math.max(halfWidth(q.uncertainty), q.interval === undefined ? 0 : (q.interval[1] - q.interval[0]) / 2), unit);
   const layout = layoutFor({ value, half, unit: unitName, ...(options.resolution === undefined ? {} : { resolution: absolute(sizeFromSi(options.resolution, unit)) }) });
   const doubt = options.doubt ?? true;
   return {
     ...numberParts(value, layout.value), unit: unit.symbol, unitName, tight: unit.tight, resolution: sizeToSi(layout.value.step, unit),
     ...(doubt && q.interval !== undefined ? { interval: [numberParts(fromSi(q.interval[0], unit), layout.value), numberParts(fromSi(q.interval[1], unit), layout.value)] as const } : {}),
-    ...(doubt && q.interval === undefined && toNumber(half) > 0 ? { doubt: numberParts(half, layout.doubt) } : {}),
+    ...(doubt && q.interval === undefined && counts({ value, half }) ? { doubt: numberParts(half, layout.doubt) } : {}),
   };
 }
 
@@ -56,7 +56,7 @@ export function formatParts(q: Quantity, options: FormatOptions = {}): QuantityP
  * Returns a quantity as the shop writes it: `1 3/8 in`, `12 thou`, `34.93 mm`, `1 3/8 ± 1/32 in`; what `readQuantity` reads again.
  * With a resolution the value is printed to that place. Without one the doubt decides: fractions of an inch down to a doubt of 1/64,
  * and otherwise at most two significant digits of the ±, which is rounded up, with the value to the same place (JCGM 100:2008, 7.2.6).
- * Halves are rounded away from zero, from the exact decimal.
+ * A doubt below a millionth of the value is taken as none. Halves are rounded away from zero, from the exact decimal.
  */
 export function formatQuantity(q: Quantity, options: FormatOptions = {}): string {
   const parts = formatParts(q, options);

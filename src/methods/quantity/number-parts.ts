@@ -28,7 +28,7 @@ export function numberParts(value: Rational, layout: Layout): NumberParts {
     if (top === 0n) return { negative, whole: whole.toString() };
     return { negative, whole: whole === 0n ? '' : whole.toString(), numerator: Number(top), denominator: Number(denominator) };
   }
-  const [whole, digits] = fixed(rational(numerator, denominator), layout.places).split('.');
+  const [whole, digits] = fixed(rational(numerator, denominator), Math.max(0, layout.places)).split('.');
   const kept = layout.trim ? digits?.replace(/0+$/, '') : digits;
   return { negative, whole: whole!, ...(kept === undefined || kept === '' ? {} : { decimal: kept }) };
 }

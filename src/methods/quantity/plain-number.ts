@@ -1,9 +1,11 @@
 import { absolute, powerOfTen, stepsIn, toNumber, type Rational } from './rational.ts';
 
-/** Returns an exact value as decimal text with so many places, halves rounded away from zero. */
+/** Returns an exact value as decimal text with so many places (below zero: to tens, hundreds ...), halves rounded away from zero. */
 export function fixed(value: Rational, places: number): string {
   const steps = stepsIn(value, powerOfTen(-places));
-  const digits = (steps < 0n ? -steps : steps).toString().padStart(places + 1, '0');
+  const size = (steps < 0n ? -steps : steps).toString();
+  if (places < 0) return `${steps < 0n ? '-' : ''}${steps === 0n ? '0' : size + '0'.repeat(-places)}`;
+  const digits = size.padStart(places + 1, '0');
   const whole = digits.slice(0, digits.length - places);
   return `${steps < 0n ? '-' : ''}${whole}${places > 0 ? `.${digits.slice(-places)}` : ''}`;
 }

@@ -28,7 +28,8 @@ export function readNumber(text: string): NumberOutcome {
   if (/^(inf|infinity|nan|∞)/i.test(body)) return refused('that is not a number that can be measured', 'a plain number, such as 4 5/8 or 4.625');
   if (/^\d{1,3}(,\d{3})+(?![\d,])/.test(body) && !/^0,/.test(body)) {
     const run = /^[\d,.]+/.exec(body)![0];
-    return refused(`"${run}" may be thousands or a decimal comma`, `${run.replaceAll(',', '')} for thousands, or ${run.replace(',', '.').replaceAll(',', '')} for decimals`);
+    const decimals = /^\d+,\d+$/.test(run) ? `, or ${run.replace(',', '.')} for decimals` : '';
+    return refused(`"${run}" may be thousands or a decimal comma`, `no comma: ${run.replaceAll(',', '')} for thousands${decimals}`);
   }
   const mixed = /^(\d+)(?: ?- ?| )(\d+) ?\/ ?(\d+)(?![\d.,]*\d)/.exec(body);
   if (mixed) {
@@ -43,7 +44,7 @@ export function readNumber(text: string): NumberOutcome {
     if (bottom === 0n) return refused('a fraction cannot have zero below the line', 'a fraction such as 5/8');
     return give(rational(BigInt(fraction[1]!), bottom), rational(1n, bottom), 'fraction', fraction[0].length);
   }
-  if (/^\d+(?:(?: ?- ?| )\d+)? ?\/(?! ?[A-Za-z"'])/.test(body)) return refused('the fraction is not finished', 'a whole fraction, such as 4 5/8');
+  if (/^\d+(?:(?: ?- ?| )\d+)? ?\/(?! ?(?:min|s|[a-z]+)\b)/i.test(body) || /^\d+(?: ?- ?| )\d+ ?\//.test(body)) return refused('the fraction is not finished', 'a whole fraction, such as 4 5/8');
   const plain = /^(\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE]([+-]?\d{1,2})(?![A-Za-z\d]))?/.exec(body);
   if (!plain) return refused(body === '' ? 'there is no number' : 'it does not begin with a number', 'a number and a unit, such as 4 5/8 in or 47.5 mm');
   const after = body.slice(plain[0].length);

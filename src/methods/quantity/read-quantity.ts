@@ -44,7 +44,7 @@ const GREATEST = 1e15;
  * Reads a quantity in shop notation. Never throws on text.
  * The doubt: a written ± is the half-width of a 95 % interval; else the tool's, but no better than the last place written allows;
  * else half of the last place as a rectangular limit (JCGM 100:2008, 4.3.7). `about`, `~` and `?` double it.
- * A whole count is exact unless it is called about.
+ * Bounds in brackets, `1.38 in (1.30 to 1.52)`, are the 95 % interval. A whole count is exact unless it is called about.
  * @throws where the default unit does not measure the dimension
  */
 export function readQuantity(text: string, options: ReadOptions): Reading {
@@ -68,9 +68,12 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
   if (min !== undefined && value < min) return refuse('it is less than the least that is allowed', `at least ${bound(min)}`);
   if (max !== undefined && value > max) return refuse('it is more than the greatest that is allowed', `at most ${bound(max)}`);
   const resolution = sizeToSi(terms.place, unit);
+  const interval = terms.interval === undefined ? undefined : [toSi(terms.interval[0], unit), toSi(terms.interval[1], unit)] as const;
   return {
     ok: true, asWritten: text.trim(), unit: terms.unit, resolution, approximate: terms.approximate,
-    quantity: { dimension, value, uncertainty: uncertaintyOf(terms, dimension, resolution, tool) },
+    quantity: interval === undefined
+      ? { dimension, value, uncertainty: uncertaintyOf(terms, dimension, resolution, tool) }
+      : { dimension, value, uncertainty: (interval[1] - interval[0]) / 4, interval },
   };
 }
 

@@ -10,7 +10,10 @@ export interface Terms {
   readonly unit: UnitName;
   readonly place: Rational;
   readonly style: WrittenNumber['style'];
+  /** The ± written, not negative. */
   readonly plusMinus?: Rational;
+  /** Bounds written behind it: `(1.30 to 1.52)`. */
+  readonly interval?: readonly [Rational, Rational];
   readonly approximate: boolean;
 }
 
@@ -24,14 +27,19 @@ const EXAMPLES: Readonly<Partial<Record<Dimension, string>>> = {
   ratio: '85 % or 0.85', count: '8', angle: '15 °', temperature: '60 °C or 140 °F',
 };
 
+const RANGE = 'the middle of it with ± half of its width, such as 3.5 ± 0.5 in';
+
 /** Units that may follow each other in one quantity, greater first. */
 const COMPOUNDS: readonly (readonly UnitName[])[] = [['yd', 'ft', 'in'], ['cwt', 'lb', 'oz'], ['day', 'h', 'min', 's'], ['deg', 'arcmin', 'arcsec'], ['m', 'cm', 'mm']];
 
 /** Reads plain text (see `plainText`) as one quantity of the dimension. */
 export function readTerms(text: string, dimension: Dimension, defaultUnit: UnitName | undefined): TermsOutcome {
   const example = EXAMPLES[dimension] ?? `a number and a unit: ${unitsThatDo(dimension)}`;
+  const bounds = / ?\(([^()]+?) to ([^()]+?)\)$/.exec(text);
+  if (bounds !== null) return readBounded(text.slice(0, bounds.index), bounds[1]!, bounds[2]!, dimension, defaultUnit);
   const { body, approximate } = withoutAbout(text);
   if (body === '') return refused('nothing is written', example);
+  if (/\+ ?[\d.,/ ]+(?:[^\d±]*)?\/? ?- ?[\d.]/.test(body)) return refused('the limits are not even', 'the middle of them with one ±, such as 47.55 mm ± 0.15');
   const pieces = body.split('±');
   if (pieces.length > 2) return refused('there is more than one ±', 'one ±, such as 47.5 mm ± 0.2');
   const [main, doubt] = [pieces[0]!.trim(), pieces[1]?.trim()];
@@ -49,6 +57,19 @@ function withoutAbout(text: string): { readonly body: string; readonly approxima
   const cut = text.slice(before.length);
   const body = cut.replace(/\s*\?+$/, '');
   return { body, approximate: before !== '' || body !== cut };
+}
+
+/** Reads a quantity with its 95 % bounds in brackets behind it, in its own unit. */
+function readBounded(main: string, lower: string, upper: string, dimension: Dimension, defaultUnit: UnitName | undefined): TermsOutcome {
+  const outcome = readTerms(main, dimension, defaultUnit);
+  if (!outcome.ok) return outcome;
+  const [least, most] = [readNumber(lower), readNumber(upper)];
+  const example = 'two bounds in the unit of the value, the lower first, such as 1.38 in (1.30 to 1.52)';
+  if (!least.ok || !most.ok || least.number.rest.trim() !== '' || most.number.rest.trim() !== '') return refused('the bounds in brackets are not two plain numbers', example);
+  const { value, plusMinus } = outcome.terms;
+  if (plusMinus !== undefined) return refused('there are a ± and bounds in brackets', 'one of them, such as 1.38 ± 0.05 in');
+  if (compare(least.number.value, value) > 0 || compare(value, most.number.value) > 0) return refused('the value does not lie between its bounds', example);
+  return { ok: true, terms: { ...outcome.terms, interval: [least.number.value, most.number.value] } };
 }
 
 interface WrittenDoubt { readonly size: Rational; readonly unit?: UnitName; readonly share: boolean }
@@ -81,12 +102,12 @@ function readSum(text: string, dimension: Dimension, defaultUnit: UnitName | und
     const outcome = readNumber(left);
     if (!outcome.ok) return refused(outcome.message, outcome.expected.includes('unit') ? example : outcome.expected);
     const { number } = outcome;
+    if (/^ ?(?:- ?|to |[^\d]* to )[\d.]/i.test(number.rest)) return refused('a range is not one reading', RANGE);
     const [spelling, rest] = splitUnit(number.rest);
     if (sum !== undefined && spelling === '') return refused('there are two numbers with no unit between them', `a number and a unit: ${example}`);
     const unit = spelling === '' ? bareUnit(number, dimension, defaultUnit, unitOfDoubt) : unitSpelled(spelling, dimension);
     if (unit === undefined) {
       if (spelling === '' && /^ ?[\d.]/.test(rest)) return refused('there are two numbers with no unit between them', `a number and a unit: ${example}`);
-      if (/^(to\b|-$)/i.test(spelling)) return refused('a range is not one reading', 'the middle of it with ± half of its width, such as 3.5 ± 0.5 in');
       return spelling === ''
         ? refused('there is no unit', `a unit after the number: ${unitsThatDo(dimension)}`)
         : refused(unitAdvice(spelling, dimension), `a unit that fits: ${unitsThatDo(dimension)}`);
@@ -98,7 +119,6 @@ function readSum(text: string, dimension: Dimension, defaultUnit: UnitName | und
       sum = joined.terms;
     }
     left = rest.replace(/^ ?-? ?(?=[\d.])/, '').trim();
-    if (/^(to|and|or)\b/i.test(left)) return refused('a range is not one reading', 'the middle of it with ± half of its width, such as 3.5 ± 0.5 in');
   }
   return sum === undefined ? refused('nothing is written', example) : { ok: true, terms: sum };
 }

@@ -4,6 +4,8 @@ import { UNITS, unitsFor, type Unit, type UnitName } from './units.ts';
 /** Units in which small and capital letters mean a factor of a thousand million: never guessed from the wrong one. */
 const CAPITALS_COUNT: ReadonlySet<UnitName> = new Set(['MN', 'mV', 'mA', 'mPa-s', 'kHz']);
 
+const HARDNESS = 'write HRC from a conversion table for that steel, for scales of hardness do not convert exactly';
+
 /** Spellings that mean different things to different people, with what to write instead. */
 const NOT_PLAIN: Readonly<Record<string, string>> = {
   mil: 'write thou or mm, for a mil is a thousandth of an inch to some and a millimetre to others',
@@ -11,6 +13,7 @@ const NOT_PLAIN: Readonly<Record<string, string>> = {
   ton: 'write lb, kg or t, for a ton is 2000 lb, 2240 lb or 1000 kg',
   tons: 'write lb, kg or t, for a ton is 2000 lb, 2240 lb or 1000 kg',
   mPa: 'write MPa for megapascal',
+  HB: HARDNESS, HBW: HARDNESS, BHN: HARDNESS, HV: HARDNESS, HRB: HARDNESS,
   cSt: 'write the dynamic viscosity in mPa·s, which is cSt times the density in g/cm³',
 };
 
@@ -31,6 +34,7 @@ const spelled = (unit: Unit, text: string, fold: boolean): boolean =>
 
 /** Returns the unit of the dimension that the text spells, or undefined. Capitals count only where they change the meaning. */
 export function unitSpelled(text: string, dimension: Dimension): UnitName | undefined {
+  if (NOT_PLAIN[plainUnit(text)] !== undefined) return undefined;
   const names = unitsFor(dimension);
   return names.find((name) => spelled(UNITS[name], text, false))
     ?? names.find((name) => !CAPITALS_COUNT.has(name) && spelled(UNITS[name], text, true));
@@ -55,6 +59,7 @@ export function unitsThatDo(dimension: Dimension): string {
 
 function nearestSpelling(text: string, dimension: Dimension): string | undefined {
   const ranked = unitsFor(dimension)
+    .filter((name) => !CAPITALS_COUNT.has(name))
     .flatMap((name) => UNITS[name].spellings.filter((one) => one.length > 1))
     .map((one) => ({ one, far: distance(text.toLowerCase().slice(0, 24), one.toLowerCase()) }))
     .sort((a, b) => a.far - b.far);

@@ -49,12 +49,12 @@ const row = (of: Dimension | readonly Dimension[], is: Rational, from: string, a
 const ROWS = {
   in: row('length', INCH, EXACT, ['inch', 'inches', 'ins', '"']),
   ft: row('length', FOOT, EXACT, ['foot', 'feet', "'"]),
-  yd: row('length', times(FOOT, rational(3)), EXACT, ['yard', 'yards']),
   thou: row('length', over(INCH, THOUSAND), EXACT, ['thous', 'thousandth', 'thousandths', 'thousandths of an inch', 'thousandth of an inch', 'thousandths of inch']),
-  tenth: row('length', over(INCH, rational(10_000)), EXACT, ['tenths', 'ten-thousandths', 'tenths of a thou'], { symbol: 'tenths of a thou' }),
   mm: row('length', share(1, 1000), SI, ['millimetre', 'millimetres', 'millimeter', 'millimeters']),
   cm: row('length', share(1, 100), SI, ['centimetre', 'centimetres', 'centimeter', 'centimeters']),
   m: row('length', ONE, SI, ['metre', 'metres', 'meter', 'meters']),
+  yd: row('length', times(FOOT, rational(3)), EXACT, ['yard', 'yards']),
+  tenth: row('length', over(INCH, rational(10_000)), EXACT, ['tenths', 'ten-thousandths', 'tenths of a thou'], { symbol: 'tenths of a thou' }),
   um: row('length', share(1, 1_000_000), SI, ['µm', 'micron', 'microns', 'micrometre', 'micrometres'], { symbol: 'µm' }),
 
   in2: row('area', product(INCH, INCH), EXACT, ['sq in', 'square inch', 'square inches', 'in^2'], { symbol: 'in²' }),
