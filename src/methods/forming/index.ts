@@ -1,0 +1,12 @@
+export { misaka, MISAKA_VALIDITY, shida, SHIDA_VALIDITY } from './flow-stress.ts';
+export type { Deformation, FlowStress, Validity } from './flow-stress.ts';
+export { LOW_ALLOY_STEEL, spittel, SPITTEL_STEELS } from './spittel.ts';
+export type { SpittelSteel } from './spittel.ts';
+export { carbonSteelFlowStress } from './carbon-steel.ts';
+export type { FlowStressRange } from './carbon-steel.ts';
+export { forceByMeanPressure, forceByShapeFactor, forceSliding, forceSlidingAndSticking, stickingRadius, stripForce, upsetDiameter, upsetStrain } from './upsetting.ts';
+export type { Disc, Strip } from './upsetting.ts';
+export { BLOW_EFFICIENCY, blowsTo, drivenRamEnergy, idealWork, peakForce, reductionByBlow, upsetWork } from './blow-work.ts';
+export type { Bite, Reduction } from './blow-work.ts';
+export { balanceTemperature, biotNumber, emissivePower, heatLeaving, radiationCoefficient, radiationOnlyTime, STEFAN_BOLTZMANN, temperatureAfter, timeBetween } from './cooling.ts';
+export type { Body, Cooled, Surroundings } from './cooling.ts';
