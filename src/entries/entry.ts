@@ -45,6 +45,8 @@ export interface ReadingBody extends WrittenQuantity {
   /** Id of a measuring way where the place has several. */
   readonly way?: string;
   readonly standing: 'told' | 'measured';
+  /** Who said so, where it was told. */
+  readonly saidBy?: string;
   readonly words?: string;
 }
 
@@ -53,6 +55,8 @@ export interface SightingBody {
   readonly at?: string;
   readonly answer: string;
   readonly standing: 'told' | 'seen';
+  /** Who said so, where it was told. */
+  readonly saidBy?: string;
   readonly words?: string;
   /** SHA-256 of photographs that show it. */
   readonly photographs?: readonly string[];
@@ -157,6 +161,8 @@ export interface Entry {
   readonly at: string;
   readonly by: string;
   readonly kind: string;
+  /** Version of the kind's body; absent means 1. A greater one than this program knows is kept, passed on and ignored. */
+  readonly version?: number;
   readonly body: unknown;
 }
 

@@ -1,1 +1,14 @@
 export * from './entry.ts';
+export * from './entry-id.ts';
+export { instantMs, isCalendarDay } from './instant.ts';
+export { problemOf, shownValue, type Problem } from './problem.ts';
+export { decodeEntry, decodeEntries, type Decoded, type DecodedLog } from './codec/decode-entry.ts';
+export { isEntryKind, isKnownEntry, understoodEntries } from './codec/is-known-entry.ts';
+export { upgradeEntry, newestVersion, type UpgradeStep, type UpgradeSteps } from './codec/upgrade-entry.ts';
+export { ENTRY_KINDS } from './kinds/index.ts';
+export { orderEntries, distinctEntries } from './order/order-entries.ts';
+export { mergeLogs, type MergedLog } from './order/merge-logs.ts';
+export { logHash } from './hash/log-hash.ts';
+export { canonicalJson } from './hash/canonical-json.ts';
+export { sha256, hexOf } from './hash/sha-256.ts';
+export { utf8Bytes } from './hash/utf-8.ts';
