@@ -1,8 +1,7 @@
-import { GRAVITY } from './motion-spec.ts';
 import type { MotionSpec } from './motion-spec.ts';
 import { hammerNumbers } from './hammer-numbers.ts';
 import { hangingDepth } from './start-state.ts';
-import type { CoilToggle } from './suspension/suspension.ts';
+import type { BowStrap, CoilToggle, Helve, Suspension } from './suspension/suspension.ts';
 
 /** The usual values of three sizes, in SI; common practice and proportion, no source. */
 const SIZES = {
@@ -47,7 +46,10 @@ export interface SpecWithDoubt {
   readonly assumed: readonly string[];
 }
 
-/** The height of the frame for a gap measured with the ram hanging at bottom dead centre, stack as it was then. */
+/**
+ * The height of the frame from the gap now between the dies, the ram hanging at bottom dead centre.
+ * @param restGap m, with the dies as they are, lost height included
+ */
 export function frameHeightFor(spec: MotionSpec, restGap: number): number {
   const numbers = hammerNumbers(spec);
   const lever = numbers[37]!;
@@ -66,20 +68,47 @@ export function usualCoilToggle(ramMass: number): CoilToggle {
   };
 }
 
+/** A bow spring of the same stiffness about rest as the coil and toggle of that ram mass: proportion, no source. */
+export function usualBowStrap(ramMass: number): BowStrap {
+  const t = usualCoilToggle(ramMass);
+  return {
+    kind: 'bow-strap',
+    tipRate: (1.3 * t.rate * t.upperLimb) / t.lowerLimb, tipDraw: t.preCompression,
+    strap: 1.3 * t.link, pathAngle: 0.1, tipTravel: 0.8 * t.link, solidRate: 2e6,
+  };
+}
+
+/** A helve of about the same stiffness about rest: proportion, no source. */
+export function usualHelve(ramMass: number): Helve {
+  const t = usualCoilToggle(ramMass);
+  const size = t.link / 0.1;
+  const lever = 0.42;
+  const stiffness = (2 * t.rate * t.preCompression * t.upperLimb) / (t.lowerLimb * t.link);
+  return {
+    kind: 'helve',
+    headRadius: 1.2 * size, cushionRadius: 1.2 * size * lever, rodRadius: 0.6 * size,
+    beamInertia: 0.3 * ramMass * size * size, beamMoment: 1.5 * ramMass * size,
+    cushionRate: (0.62 * stiffness) / (lever * lever), hardening: 150, squeeze: 0.024 * size, solidSqueeze: 0.06 * size, solidRate: 5e6,
+  };
+}
+
 /**
  * The usual hammer of a ram mass: every value assumed.
  * @param ramMass kg, 10 to 60; beyond that it is still given, by proportion
+ * @param family coil and toggle unless said
  */
-export function usualHammer(ramMass: number): SpecWithDoubt {
+export function usualHammer(ramMass: number, family: Suspension['kind'] = 'coil-toggle'): SpecWithDoubt {
   const v = (name: keyof typeof SIZES): number => between(SIZES[name], ramMass);
+  const suspension = family === 'coil-toggle' ? usualCoilToggle(ramMass) : family === 'bow-strap' ? usualBowStrap(ramMass) : usualHelve(ramMass);
+  const lever = suspension.kind === 'helve' ? suspension.headRadius / suspension.rodRadius : 1;
   const rough: MotionSpec = {
-    suspension: usualCoilToggle(ramMass),
+    suspension,
     ramMass,
-    throw: v('throw'), rodLength: v('rodLength'), frameHeight: 1, stackLoss: 0, workThickness: v('workThickness'),
+    throw: v('throw') / lever, rodLength: v('rodLength'), frameHeight: 1, stackLoss: 0, workThickness: v('workThickness'),
     contact: { kind: 'fixed', restitution: 0.25 },
     ledgeClearance: 0.03, jointStop: v('jointStop'), upperStop: v('upperStop'), stopStiffness: 2e7, stopDamping: 0.25,
     pinFriction: 0.04, lostMotion: 0, guideFriction: v('guideFriction'), sideFriction: 0.12, viscous: v('viscous'),
-    crankInertia: v('crankInertia'), carrierMass: v('carrierMass'), motorInertia: v('motorInertia'),
+    crankInertia: v('crankInertia'), carrierMass: v('carrierMass') * lever, motorInertia: v('motorInertia'),
     pullOutTorque: v('pullOutTorque'), pullOutSlip: 0.12, driveSpeed: (v('speedRpm') * Math.PI) / 30,
     clutchTorque: v('clutchTorque'), treadle: 1, bearingFriction: v('bearingFriction'), anvilRatio: 10,
   };
@@ -96,9 +125,4 @@ export function namesOf(spec: MotionSpec): string[] {
       for (const inner of Object.keys(value as object)) if (inner !== 'kind') names.push(`${key}.${inner}`);
   }
   return names;
-}
-
-/** The energy a ram of this mass would have from falling its own height, for a sense of proportion: J. */
-export function fallEnergy(ramMass: number, height: number): number {
-  return ramMass * GRAVITY * height;
 }

@@ -1,6 +1,6 @@
 export type { Anvil, Contact, MotionSpec } from './motion-spec.ts';
 export type { BowStrap, CoilToggle, Helve, Suspension, SuspensionDetail } from './suspension/suspension.ts';
-export { frameHeightFor, namesOf, usualCoilToggle, usualHammer } from './class-priors.ts';
+export { frameHeightFor, namesOf, usualBowStrap, usualCoilToggle, usualHammer, usualHelve } from './class-priors.ts';
 export type { SpecWithDoubt } from './class-priors.ts';
 export { checkSpec } from './check-spec.ts';
 export type { SpecProblem } from './check-spec.ts';
@@ -10,3 +10,15 @@ export type { ClearancesLeft, MotionNotComputed, MotionRan, MotionRefused, Motio
 export { BEAT_CLASSES } from './beat-class.ts';
 export type { BeatClass, SecondSound } from './beat-class.ts';
 export type { EnergyAudit } from './energy-audit.ts';
+export { settingOf, restGapOf, turnsFor, withSetting } from './setting.ts';
+export type { SettingName } from './setting.ts';
+export { withMeasured } from './with-measured.ts';
+export type { Measured } from './with-measured.ts';
+export { mapCell } from './map-cell.ts';
+export type { CellSettings, MapCell } from './map-cell.ts';
+export { axisValue, emptyMap, layPatch, lineOfSettings, mapOrder, mapSettings, specAt } from './map-settings.ts';
+export type { MapAxis, MapOptions, MapPatch, MotionMap } from './map-settings.ts';
+export { nearestCleanOnMap, smallestAdjustments } from './nearest-clean.ts';
+export type { Adjustment, CleanOnMap, Reach } from './nearest-clean.ts';
+export { treadleCurve } from './treadle-curve.ts';
+export type { TreadlePoint } from './treadle-curve.ts';
