@@ -26,4 +26,7 @@ const significant = (value: Rational): Rational => {
 };
 
 const scaled = (value: number, unit: Unit): number => (unit.pi ? value * Math.PI : value);
-const bare = (value: number, unit: Unit): number => (unit.pi ? value / Math.PI : value);
+/** Below this no quantity of the trade lies, in any SI unit; it is the dust of a sum that should have come to zero. */
+const DUST = 1e-18;
+
+const bare = (value: number, unit: Unit): number => (Math.abs(value) < DUST ? 0 : unit.pi ? value / Math.PI : value);

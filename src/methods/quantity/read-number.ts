@@ -26,7 +26,7 @@ export function readNumber(text: string): NumberOutcome {
     ({ ok: true, number: { value: minus ? negated(value) : value, place, style, rest: body.slice(taken) } });
 
   if (/^(inf|infinity|nan|∞)/i.test(body)) return refused('that is not a number that can be measured', 'a plain number, such as 4 5/8 or 4.625');
-  if (/^\d{1,3}(,\d{3})+(?![\d,])/.test(body) && !/^0,/.test(body)) {
+  if (/^\d{1,3}(,\d{3})+(?![\d,])/.test(body) && !body.startsWith('0,')) {
     const run = /^[\d,.]+/.exec(body)![0];
     const decimals = /^\d+,\d+$/.test(run) ? `, or ${run.replace(',', '.')} for decimals` : '';
     return refused(`"${run}" may be thousands or a decimal comma`, `no comma: ${run.replaceAll(',', '')} for thousands${decimals}`);

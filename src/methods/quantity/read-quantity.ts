@@ -6,7 +6,7 @@ import { plainText } from './plain-text.ts';
 import type { Problem } from './problem.ts';
 import type { Quantity } from './quantity.ts';
 import { readTerms, type Terms } from './read-terms.ts';
-import { TOOLS, canRead, type ToolName } from './tools.ts';
+import { TOOLS, canRead, toolHalfWidth, toolsFor, type ToolName } from './tools.ts';
 import { UNITS, type UnitName } from './units.ts';
 
 export type Reading =
@@ -56,7 +56,7 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
     ({ ok: false, problem: { field: options.field ?? dimension, value: shown(text), message, expected } });
   if (text.length > LONGEST) return refuse(`the text is too long for one quantity: ${text.length} characters`, `at most ${LONGEST} characters, such as 4 5/8 in`);
   if (tool !== undefined && !canRead(tool, dimension)) {
-    return refuse(`${DIMENSION_WORDS[dimension]} cannot be read with this: ${TOOLS[tool].us}`, `one of: ${(Object.keys(TOOLS) as ToolName[]).filter((name) => TOOLS[name].expandedUncertainty[dimension] !== undefined).join(', ') || 'record'}`);
+    return refuse(`${DIMENSION_WORDS[dimension]} cannot be read with this: ${TOOLS[tool].us}`, `one of: ${[...toolsFor(dimension), 'record'].join(', ')}`);
   }
   const outcome = readTerms(plainText(text), dimension, defaultUnit);
   if (!outcome.ok) return refuse(outcome.message, outcome.expected);
@@ -72,18 +72,18 @@ export function readQuantity(text: string, options: ReadOptions): Reading {
   return {
     ok: true, asWritten: text.trim(), unit: terms.unit, resolution, approximate: terms.approximate,
     quantity: interval === undefined
-      ? { dimension, value, uncertainty: uncertaintyOf(terms, dimension, resolution, tool) }
+      ? { dimension, value, uncertainty: uncertaintyOf(terms, { dimension, value, resolution, tool }) }
       : { dimension, value, uncertainty: (interval[1] - interval[0]) / 4, interval },
   };
 }
 
-function uncertaintyOf(terms: Terms, dimension: Dimension, resolution: number, tool: ToolName | undefined): number {
-  const exactCount = dimension === 'count' && terms.style === 'whole' && (tool === undefined || (TOOLS[tool].expandedUncertainty.count ?? 0) === 0);
-  const stated = terms.plusMinus === undefined ? undefined : sizeToSi(terms.plusMinus, UNITS[terms.unit]);
-  return doubtOf({
-    ...(stated === undefined ? {} : { stated }), place: exactCount && !terms.approximate ? 0 : resolution,
-    ofTool: tool === undefined ? 0 : (TOOLS[tool].expandedUncertainty as Partial<Record<Dimension, number>>)[dimension] ?? 0, approximate: terms.approximate,
-  });
+interface Taken { readonly dimension: Dimension; readonly value: number; readonly resolution: number; readonly tool: ToolName | undefined }
+
+function uncertaintyOf(terms: Terms, { dimension, value, resolution, tool }: Taken): number {
+  const ofTool = tool === undefined ? 0 : toolHalfWidth(tool, dimension, value);
+  const exactCount = dimension === 'count' && terms.style === 'whole' && ofTool === 0 && !terms.approximate;
+  const stated = terms.plusMinus === undefined ? {} : { stated: sizeToSi(terms.plusMinus, UNITS[terms.unit]) };
+  return doubtOf({ ...stated, place: exactCount ? 0 : resolution, ofTool, approximate: terms.approximate });
 }
 
 const shown = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);

@@ -149,7 +149,7 @@ function splitUnit(text: string): readonly [unit: string, rest: string] {
     if (/\d/.test(sign)) {
       const power = /[A-Za-z^µ]/.test(text[end - 1] ?? '') && /[123]/.test(sign) && /^.($|[ /·)-])/.test(text.slice(end));
       const inverse = /(min|s)-$/.test(text.slice(0, end)) && sign === '1';
-      const perOne = text.slice(0, end).trim() === '' && /^1\/s/.test(text.slice(end)) && text.startsWith(' ');
+      const perOne = text.slice(0, end).trim() === '' && text.startsWith('1/s', end) && text.startsWith(' ');
       if (!power && !inverse && !perOne) break;
     } else if (sign === '.' && /\d/.test(text[end + 1] ?? '')) break;
     end += 1;
