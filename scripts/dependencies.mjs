@@ -9,7 +9,7 @@ export async function ensureDependencies() {
   const count = Object.values(lockOf(join(HOME, 'package-lock.json')) ?? {}).filter(({ optional }) => !optional).length;
   say(`fetching ${count} packages from the npm registry, about 100 MB; this happens once`);
   const started = Date.now();
-  const parameters = ['ci', '--ignore-scripts', '--include=dev', '--no-audit', '--no-fund', '--fetch-retries=2', '--fetch-retry-maxtimeout=10000'];
+  const parameters = ['ci', '--ignore-scripts', '--include=dev', '--no-audit', '--no-fund', '--fetch-retries=2', '--fetch-retry-mintimeout=2000', '--fetch-retry-maxtimeout=5000'];
   const npm = process.env['npm_execpath'];
   // Inside `npm start` the npm that runs is known by its path; by name another might be found, or none.
   if (npm && /\.c?js$/.test(npm)) await run('fetching the packages', process.execPath, [npm, ...parameters], { cwd: HOME });
