@@ -23,7 +23,8 @@ export function studentQuantile(chance: number, freedom: number): number {
   const tail = Math.min(chance, 1 - chance);
   // Solved for whichever end of the beta variable keeps its digits.
   const beyond = betaQuantile(1 - 2 * tail, 0.5, freedom / 2);
-  const t = Math.sqrt((freedom * beyond) / (1 - beyond));
+  const within = beyond < 0.5 ? 1 - beyond : betaQuantile(2 * tail, freedom / 2, 0.5);
+  const t = Math.sqrt(beyond < 0.5 ? (freedom * beyond) / within : (freedom * (1 - within)) / within);
   return chance < 0.5 ? -t : t;
 }
 

@@ -34,7 +34,7 @@ export function stickingRadius(one: Disc): number {
 
 /**
  * Force with sliding outside and sticking inside, N, integrated exactly. (One textbook takes the mean of the pressures at the centre and at
- * the edge of the sticking disc, as if it were a strip, and prints a force a seventh too large for its example.)
+ * the edge of the sticking disc, as if it were a strip, and prints a force 13 % too large for its example.)
  */
 export function forceSlidingAndSticking(one: Disc): number {
   const stick = stickingRadius(one);
