@@ -1,4 +1,6 @@
 import type { LinkageFamily } from '../hammer/index.ts';
+import type { Criterion, Source } from './criterion.ts';
+import type { Practice } from './practice.ts';
 
 /** Least, most likely, greatest. */
 export interface Span {
@@ -62,8 +64,9 @@ export interface Caution {
 /** Everything the program knows beforehand: data, no functions. */
 export interface Knowledge {
   readonly version: string;
-  readonly sources: readonly import('./criterion.ts').Source[];
-  readonly criteria: readonly import('./criterion.ts').Criterion[];
+  readonly sources: readonly Source[];
+  readonly practice: readonly Practice[];
+  readonly criteria: readonly Criterion[];
   readonly jobs: readonly Job[];
   readonly stages: readonly Stage[];
   readonly cautions: readonly Caution[];

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { canRead } from '../../src/methods/quantity/index.ts';
 import { LINKAGE_FAMILIES, PARTS, lookOf, partOf, partsFor, placeOf } from '../../src/hammer/index.ts';
 
 /** Component rows: 1 to 51, the removal of keys after row 6 and the pouring recipe after row 24. */
@@ -49,6 +50,7 @@ describe('parts of a hammer', () => {
       expect(place.plausible[0], place.id).toBeLessThan(place.plausible[1]);
       expect(place.plausible[0], place.id).toBeGreaterThanOrEqual(0);
       expect(place.tools.length, place.id).toBeGreaterThan(0);
+      expect(place.tools.filter((tool) => !canRead(tool, place.dimension)), place.id).toEqual([]);
       expect(place.how, place.id).toMatch(/^[A-Z].{20,}\.$/);
       expect(new Set(place.at).size, place.id).toBe(place.at.length);
     }

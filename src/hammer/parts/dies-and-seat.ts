@@ -143,7 +143,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
         answers: [
           { id: 'came-out', words: 'came out with a drift' },
           { id: 'stuck', words: 'stuck: soak, warm, pull' },
-          { id: 'not-tried', words: 'left in place' },
         ] },
     ],
   },

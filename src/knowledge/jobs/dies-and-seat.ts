@@ -1,0 +1,215 @@
+import { EVERY } from '../families.ts';
+import type { Job } from '../job.ts';
+
+/** Jobs for dies, keys and seat. */
+export const DIES_AND_SEAT_JOBS: readonly Job[] = [
+  {
+    id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2,
+    words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points.',
+    after: [],
+    hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'block-ram'], source: 'common-practice',
+    cheaper: 'A bedded steel shim until there is time; it curls within hours of heavy work.',
+  },
+  {
+    id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2,
+    words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways.',
+    after: [],
+    hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
+    parts: [],
+    outside: { words: 'seat milled, or cut and fitted with a sow block', price: { least: 500, likely: 1000, most: 1800 }, source: 'price-guess' },
+    cautions: ['isolate', 'top-heavy'], source: 'page-seat',
+    cheaper: 'A guided plate jig with an abrasive disc, 8 to 12 hours of careful work.',
+  },
+  {
+    id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2,
+    words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it; check with feelers.',
+    after: [],
+    hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
+    parts: [
+      { id: 'abrasive-discs', words: 'abrasive discs', quantity: 6, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'block-ram', 'eyes'], source: 'page-seat',
+  },
+  {
+    id: 'seat.fit-filler-plate', title: 'Make and fit a filler plate', part: 'filler-plate', families: EVERY, stage: 2,
+    words: 'A flat steel plate, as thick as the depth that the seat has lost, over the full base of the die, bedded with blue and held by key or dowel.',
+    after: [
+      { job: 'seat.file', because: 'the plate must lie on a flat floor' },
+      { job: 'seat.mill', because: 'the plate is made to the finished floor' },
+      { job: 'seat.grind-with-plate-jig', because: 'the plate must lie on a flat floor' },
+    ],
+    hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'filler-plate', words: 'tough steel plate, ground both sides', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift'], source: 'owners-practice',
+    cheaper: 'A stack of shims: it curls, rusts and works loose within hours.',
+  },
+  {
+    id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3,
+    words: 'Dovetail or bolt in a steel piece for the missing wall, or cut the seat for a sow block that brings its own.',
+    after: [],
+    hours: { least: 8, likely: 16, most: 30 }, skill: 4, helpers: 0,
+    parts: [],
+    outside: { words: 'machine shop', price: { least: 400, likely: 900, most: 1800 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram', 'cracked-casting'], source: 'page-seat',
+    cheaper: 'Where the die still sits solid, keep it, re-key every session and work light.',
+  },
+  {
+    id: 'dovetail.file-flanks', title: 'File the flanks to the key', part: 'dovetail', families: EVERY, stage: 2,
+    words: 'Blue the key, file the high places of the flank until the key lies flat over its full length.',
+    after: [
+      { job: 'seat.file', because: 'the flanks are filed to a finished floor' },
+    ],
+    hours: { least: 2, likely: 3, most: 5 }, skill: 2, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'block-ram', 'dry-dovetail'], source: 'page-keys',
+  },
+  {
+    id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
+    words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins.',
+    after: [],
+    hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
+    parts: [],
+    outside: { words: 'machine shop', price: { least: 200, likely: 400, most: 800 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram'], source: 'common-practice',
+    cheaper: 'Filing by hand with blue: slow and good.',
+  },
+  {
+    id: 'dovetail.mend-lip', title: 'Mend or cut back a cracked lip', part: 'dovetail', families: EVERY, stage: 3,
+    words: 'A specialist decides between a bolted lip, a sow block and a shorter seat; braze is not recommended on the loaded lip.',
+    after: [],
+    hours: { least: 6, likely: 12, most: 24 }, skill: 4, helpers: 0,
+    parts: [],
+    outside: { words: 'specialist or machine shop', price: { least: 400, likely: 900, most: 2000 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram', 'cracked-casting', 'hot-casting'], source: 'common-practice',
+  },
+  {
+    id: 'sow-block.put-back', title: 'Put the sow block back', part: 'sow-block', families: EVERY, stage: 2,
+    words: 'Find, make or buy the block, key it tight to the frame, and set the gap anew.',
+    after: [],
+    hours: { least: 6, likely: 9, most: 12 }, skill: 3, helpers: 0,
+    parts: [
+      { id: 'sow-block', words: 'sow block, heat-treated steel', quantity: 1, priceEach: { least: 300, likely: 700, most: 1400 }, source: 'price-guess', leadDays: { least: 14, likely: 30, most: 90 } },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift'], source: 'page-seat',
+  },
+  {
+    id: 'sow-block.re-true', title: 'True and re-key the sow block', part: 'sow-block', families: EVERY, stage: 2,
+    words: 'Mill or grind top and underside flat and parallel, fit its key.',
+    after: [],
+    hours: { least: 4, likely: 7, most: 12 }, skill: 3, helpers: 0,
+    parts: [],
+    outside: { words: 'machine shop', price: { least: 150, likely: 350, most: 700 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram', 'drift'], source: 'common-practice',
+  },
+  {
+    id: 'keys.draw', title: 'Draw a stuck key', part: 'key-removal', families: EVERY, stage: 2,
+    words: 'Soak, warm the seat, one firm blow with a restrained drift; failing that, weld a stud to it and pull through a pipe, leaving it under tension for days.',
+    after: [],
+    hours: { least: 0.3, likely: 3, most: 16 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'penetrating-oil', words: 'penetrating oil', quantity: 1, priceEach: { least: 8, likely: 12, most: 20 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift', 'eyes'], source: 'page-keys',
+  },
+  {
+    id: 'keys.dry', title: 'Dry the dovetails and keys', part: 'keys', families: EVERY, stage: 12,
+    words: 'Draw die and key, wash dovetail, die and key with solvent, wipe with a white rag until it stays white, drive again dry.',
+    after: [
+      { job: 'keys.draw', because: 'a stuck key has to come out first' },
+    ],
+    hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'block-ram', 'dry-dovetail', 'drift', 'solvent'], source: 'page-keys',
+  },
+  {
+    id: 'keys.drive', title: 'Drive the keys tight', part: 'keys', families: EVERY, stage: 12,
+    words: 'Drive each loose key home with one firm blow, ram blocked, and look again after one hour and after ten.',
+    after: [
+      { job: 'keys.dry', because: 'an oily key drives tight and walks out' },
+    ],
+    hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'common-practice',
+  },
+  {
+    id: 'keys.renew', title: 'Fit a new key', part: 'keys', families: EVERY, stage: 12,
+    words: 'Plane a new key from tough unhardened steel, 3/8 in or more thick, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
+    after: [
+      { job: 'dovetail.file-flanks', because: 'a key fitted to a bad flank breaks the lip' },
+      { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
+      { job: 'seat.fit-filler-plate', because: 'the plate lifts the die and changes the key' },
+    ],
+    hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'key-steel', words: 'key steel, 3/8 by 1/2 in, per foot', quantity: 1, priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-keys',
+  },
+  {
+    id: 'dies.dress', title: 'Dress the die faces', part: 'upper-die', families: EVERY, stage: 12,
+    words: 'Grind the faces flat, dress edges to a radius of 1/16 to 1/8 in, take swollen edges off.',
+    after: [
+      { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
+      { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
+    ],
+    hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'abrasive-discs', words: 'abrasive discs', quantity: 2, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'block-ram', 'eyes', 'drift'], source: 'page-dies',
+    cheaper: 'A file and an angle grinder at the machine, with a straightedge.',
+  },
+  {
+    id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
+    words: 'Have both dies ground flat and parallel; the hard skin of worked dies is ground, not milled.',
+    after: [
+      { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
+      { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
+      { job: 'ways.true', because: 'a taper ground into the dies hides ways that are out' },
+    ],
+    hours: { least: 0.5, likely: 1, most: 2 }, skill: 3, helpers: 0,
+    parts: [],
+    outside: { words: 'surface grinding, pair', price: { least: 60, likely: 150, most: 300 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram', 'drift'], source: 'page-dies',
+  },
+  {
+    id: 'dies.new-upper', title: 'Make or buy a new upper die', part: 'upper-die', families: EVERY, stage: 12,
+    words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard.',
+    after: [
+      { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
+    ],
+    hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
+    parts: [
+      { id: 'upper-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-dies',
+    cheaper: 'Heavy rail or axle steel, unhardened, dressed twice a year.',
+  },
+  {
+    id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12,
+    words: 'Tough steel, nearly as wide as the seat floor, height as made above the filler plate.',
+    after: [
+      { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },
+      { job: 'seat.mill', because: 'the die is made to the finished seat' },
+    ],
+    hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
+    parts: [
+      { id: 'lower-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
+    ],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-dies',
+    cheaper: 'Heavy rail or axle steel, unhardened, dressed twice a year.',
+  },
+  {
+    id: 'dies.temper', title: 'Soften a die that is too hard', part: 'upper-die', families: EVERY, stage: 12,
+    words: 'Temper back to about 40 to 50 HRC, or normalise, and try with a file.',
+    after: [],
+    hours: { least: 2, likely: 3, most: 5 }, skill: 3, helpers: 0,
+    parts: [],
+    outside: { words: 'heat treatment, pair', price: { least: 60, likely: 120, most: 250 }, source: 'price-guess' },
+    cautions: ['isolate', 'block-ram', 'eyes'], source: 'page-dies',
+  },
+];

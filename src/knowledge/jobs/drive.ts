@@ -1,0 +1,134 @@
+import { EVERY } from '../families.ts';
+import type { Job } from '../job.ts';
+
+/** Jobs for drive and electrics. */
+export const DRIVE_JOBS: readonly Job[] = [
+  {
+    id: 'drive.set-speed', title: 'Set the speed with the pulleys', part: 'drive-line', families: EVERY, stage: 13,
+    words: 'Work out the motor pulley for the rate wanted, start 15 to 20 % under where the maker’s rate is not known, count the blows.',
+    after: [],
+    hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'motor-pulley', words: 'motor pulley', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'pinch'], source: 'common-practice',
+    cheaper: 'A frequency drive where the motor is three-phase.',
+  },
+  {
+    id: 'belt.dress', title: 'Clean and dress the belt', part: 'belt', families: EVERY, stage: 15,
+    words: 'Wash oil and glaze off, dress leather, turn the grain side to the pulley, take up the slack.',
+    after: [],
+    hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
+    parts: [
+      { id: 'belt-dressing', words: 'belt dressing', quantity: 1, priceEach: { least: 8, likely: 15, most: 25 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'pinch', 'solvent'], source: 'page-drive',
+  },
+  {
+    id: 'belt.renew', title: 'Renew the belt', part: 'belt', families: EVERY, stage: 15,
+    words: 'Belt of the width worked out, joint laced or welded, line of the pulleys checked with a cord.',
+    after: [
+      { job: 'drive.set-speed', because: 'the belt is cut to the pulleys that stay' },
+    ],
+    hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
+    parts: [
+      { id: 'flat-belt', words: 'flat belt 3 in, metre', quantity: 4, priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'pinch'], source: 'common-practice',
+  },
+  {
+    id: 'belt.align', title: 'Align the pulleys', part: 'belt', families: EVERY, stage: 15,
+    words: 'Stretch a cord over both rims, shift the motor or pulley until it touches all four edges.',
+    after: [
+      { job: 'drive.set-speed', because: 'pulleys are lined up when they are final' },
+    ],
+    hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'pinch'], source: 'common-practice',
+  },
+  {
+    id: 'idler.set', title: 'Set the idler', part: 'belt-idler', families: EVERY, stage: 15,
+    words: 'Belt just clear with the treadle up, full grip before the pedal bottoms; bracket and weight to suit.',
+    after: [
+      { job: 'belt.renew', because: 'the idler is set to the belt that stays' },
+    ],
+    hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'pinch'], source: 'page-drive',
+  },
+  {
+    id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
+    words: 'A motor of the power that the class asks for, with starter, overload and guard to suit.',
+    after: [],
+    hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
+    parts: [
+      { id: 'motor', words: 'motor, 2 to 3 hp', quantity: 1, priceEach: { least: 250, likely: 350, most: 500 }, source: 'price-guess', leadDays: { least: 2, likely: 7, most: 21 } },
+    ],
+    outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
+    cautions: ['isolate', 'electrician', 'pinch'], source: 'page-drive',
+  },
+  {
+    id: 'motor.service', title: 'Clean and check the motor', part: 'motor', families: EVERY, stage: 15,
+    words: 'Blow out dry, test insulation and bearings, never a pressure washer; set the overload to the plate.',
+    after: [],
+    hours: { least: 1, likely: 2, most: 3 }, skill: 3, helpers: 0,
+    parts: [],
+    outside: { words: 'electrician or motor shop', price: { least: 60, likely: 120, most: 250 }, source: 'price-guess' },
+    cautions: ['isolate', 'electrician'], source: 'page-drive',
+  },
+  {
+    id: 'starter.isolator', title: 'Fit a lockable isolator and no-volt starter', part: 'starter', families: EVERY, stage: 15,
+    words: 'Isolator that takes a padlock within reach of the operator, no-volt release, overload set to the plate.',
+    after: [],
+    hours: { least: 2, likely: 3, most: 4 }, skill: 4, helpers: 0,
+    parts: [
+      { id: 'isolator', words: 'isolator and starter with overload', quantity: 1, priceEach: { least: 60, likely: 140, most: 300 }, source: 'price-guess' },
+    ],
+    outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
+    cautions: ['electrician'], source: 'common-practice',
+  },
+  {
+    id: 'electrics.make-safe', title: 'Make the wiring safe', part: 'starter', families: EVERY, stage: 15,
+    words: 'Dead and locked; covers, glands, earth and cable made good and tested.',
+    after: [],
+    hours: { least: 1, likely: 2, most: 4 }, skill: 4, helpers: 0,
+    parts: [],
+    outside: { words: 'electrician', price: { least: 100, likely: 250, most: 500 }, source: 'price-guess' },
+    cautions: ['electrician'], source: 'common-practice',
+  },
+  {
+    id: 'converter.enlarge', title: 'Fit a larger converter', part: 'phase-converter', families: EVERY, stage: 15,
+    words: 'Idler motor 1.5 to 2 times the hammer’s motor, panel and run capacitors to balance the legs.',
+    after: [],
+    hours: { least: 3, likely: 5, most: 8 }, skill: 4, helpers: 0,
+    parts: [
+      { id: 'rotary-converter', words: 'rotary converter and panel', quantity: 1, priceEach: { least: 600, likely: 850, most: 1200 }, source: 'price-guess' },
+    ],
+    outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
+    cautions: ['electrician'], source: 'phase-converter-rules',
+    cheaper: 'A single-phase motor of the same power.',
+  },
+  {
+    id: 'converter.balance', title: 'Balance the converter’s legs', part: 'phase-converter', families: EVERY, stage: 15,
+    words: 'Run capacitors changed under load until the legs agree.',
+    after: [
+      { job: 'converter.enlarge', because: 'the legs are balanced on the converter that stays' },
+    ],
+    hours: { least: 1, likely: 2, most: 3 }, skill: 4, helpers: 0,
+    parts: [
+      { id: 'run-capacitors', words: 'run capacitors', quantity: 3, priceEach: { least: 10, likely: 18, most: 30 }, source: 'price-guess' },
+    ],
+    cautions: ['electrician'], source: 'common-practice',
+  },
+  {
+    id: 'tyre.renew', title: 'Renew the tyre and roller', part: 'tyre-wheel', families: EVERY, stage: 15,
+    words: 'New tyre of the same size, firm, roller trued or renewed, pressure set.',
+    after: [],
+    hours: { least: 1, likely: 2, most: 4 }, skill: 1, helpers: 0,
+    parts: [
+      { id: 'tyre', words: 'tyre', quantity: 1, priceEach: { least: 60, likely: 110, most: 200 }, source: 'price-guess' },
+      { id: 'drive-roller', words: 'drive roller', quantity: 1, priceEach: { least: 20, likely: 50, most: 100 }, source: 'price-guess' },
+    ],
+    cautions: ['isolate', 'pinch'], source: 'page-drive',
+  },
+];

@@ -1,0 +1,46 @@
+import type { Source } from './criterion.ts';
+
+const READ = 'read on a public page; practice, not law';
+const PAGES = 'owners’ and rebuilders’ public pages; addresses not kept';
+
+/** Where every figure comes from, and how far to trust it. */
+export const SOURCES: readonly Source[] = [
+  { id: 'common-practice', title: 'Common practice of the trade', kind: 'common-practice', where: '', standing: 'common practice, no source' },
+  { id: 'owners-practice', title: 'Stated practice of experienced owners', kind: 'common-practice', where: '', standing: 'common practice, no source' },
+  { id: 'from-memory', title: 'Handbook knowledge from memory', kind: 'memory', where: '', standing: 'from memory' },
+  { id: 'own-model', title: 'The program’s own model of the motion', kind: 'derived', where: 'worked out here; not compared with a measured hammer', standing: 'derived' },
+  { id: 'derived', title: 'Arithmetic from the other figures', kind: 'derived', where: 'worked out here', standing: 'derived' },
+  { id: 'rigid-body-mechanics', title: 'Mechanics of rigid bodies', kind: 'handbook', where: 'any textbook: impulse, kinetic energy, load with the square of the speed', standing: 'from memory' },
+  { id: 'belt-arithmetic', title: 'Pulley and belt arithmetic', kind: 'handbook', where: 'any textbook: open belt, ratio of diameters', standing: 'from memory' },
+  { id: 'leather-belt-rules', title: 'Rules for leather belts: 1 hp for each inch of single belt at 1000 ft/min', kind: 'handbook', where: 'old shop rules, repeated on public pages', standing: 'read on a public page; practice, not law' },
+  { id: 'phase-converter-rules', title: 'Sizing of rotary converters: 1.5 to 2 times the motor for flywheel starts', kind: 'public-page', where: 'notes of several suppliers, which differ', standing: READ },
+  { id: 'nema-mg-1', title: 'NEMA MG 1, Motors and Generators', kind: 'standard', where: 'clause 14.36, voltage unbalance', standing: 'from memory' },
+  { id: 'sleeve-bearing-table', title: 'Clearances of babbitt sleeve bearings per inch of shaft', kind: 'public-page', where: 'motor repair summary sheet: set 0.001 to 0.002 in per in, 0.004 in per in in service at 600 rpm and less', standing: READ },
+  { id: 'grey-iron-table', title: 'Strength of grey iron by class', kind: 'handbook', where: 'Shigley, Mechanical Engineering Design, Table A-24; classes 20, 30 and 40 also read on public tables', standing: 'from memory, in part read' },
+  { id: 'en-13906-1', title: 'EN 13906-1, cylindrical helical compression springs', kind: 'standard', where: 'rate, stress correction, solid length', standing: 'from memory' },
+  { id: 'bhandari-springs', title: 'Bhandari, Design of Machine Elements', kind: 'handbook', where: 'chapter 10, worked examples', standing: 'transcribed' },
+  { id: 'spring-wire-strength', title: 'Tensile strength of spring wire by diameter', kind: 'handbook', where: 'Shigley, Mechanical Engineering Design, Table 10-4', standing: 'from memory' },
+  { id: 'asm-forging-hammers', title: 'ASM Handbook, volume 14, hammers and presses for forging', kind: 'handbook', where: 'blow energy, load against stopping distance', standing: 'from memory' },
+  { id: 'jcgm-100', title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement', kind: 'standard', where: 'clause 5', standing: 'read' },
+  { id: 'osha-1910-218', title: '29 CFR 1910.218, Forging machines', kind: 'regulation', where: '(a)(2) inspection records, (a)(3) blocking and isolation, (b)(1) keys, (b)(2) foot-operated devices', standing: 'read in part, the rest from memory; United States' },
+  { id: 'osha-table-o-11', title: '29 CFR 1910.218, Table O-11, strength and dimensions for wood ram props', kind: 'regulation', where: 'Table O-11', standing: 'read; United States' },
+  { id: 'osha-1910-147', title: '29 CFR 1910.147, The control of hazardous energy', kind: 'regulation', where: '(d) order of lock-out', standing: 'from memory; United States' },
+  { id: 'osha-1910-219', title: '29 CFR 1910.219, Mechanical power-transmission apparatus', kind: 'regulation', where: 'belts, pulleys and flywheels within 7 ft of the floor', standing: 'from memory; United States' },
+  { id: 'osha-1910-95', title: '29 CFR 1910.95, Occupational noise exposure', kind: 'regulation', where: 'Appendix A, Table G-16a', standing: 'read; United States' },
+  { id: 'niosh-98-126', title: 'NIOSH 98-126, Occupational noise exposure', kind: 'handbook', where: 'Table 1-1: 85 dBA, 3 dB exchange', standing: 'from memory' },
+  { id: 'page-frame', title: 'Public pages on cracked and repaired frames', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-dies', title: 'Public pages on dies and die steel', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-keys', title: 'Public pages on keys and dovetails', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-seat', title: 'Public pages on die seats and sow blocks', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-guide', title: 'Public pages on rams, guides and ways', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-linkage', title: 'Public pages on toggles, springs and rods', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-bearings', title: 'Public pages on babbitt bearings and shafts', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-clutch', title: 'Public pages on clutches, shippers and treadles', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-brake', title: 'Public pages on brakes and tools under the die', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-drive', title: 'Public pages on motors, belts, idlers and tyre-wheel drives', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-foundation', title: 'Public pages on foundations, bolts and neighbours', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-other-families', title: 'Public pages and a nineteenth-century text on bow-spring and helve hammers', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-safety', title: 'Public pages on guards, moving and safe working', kind: 'public-page', where: PAGES, standing: READ },
+  { id: 'page-prices', title: 'Prices seen on public pages, 2009 to 2012', kind: 'public-page', where: PAGES, standing: 'read on a public page; old prices, no quotation' },
+  { id: 'price-guess', title: 'Price from general knowledge of the trade', kind: 'common-practice', where: '', standing: 'common practice, no source' },
+];
