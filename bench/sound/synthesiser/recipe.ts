@@ -70,7 +70,7 @@ export interface Recipe {
   readonly automaticGain?: boolean;
   readonly lowCut?: number;
   /** what the bench passes the recording through before it is read */
-  readonly codec?: 'aac-32k' | 'aac-64k' | 'opus-16k' | 'mp3-48k' | 'amr';
+  readonly codec?: 'aac-32k' | 'aac-64k' | 'opus-16k' | 'mp3-48k' | 'gsm';
 }
 
 /** What is really in a recording. */

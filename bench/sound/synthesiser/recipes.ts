@@ -33,8 +33,8 @@ export function recipeSet(seed: number, scale = 1): Recipe[] {
   add('intermittent double', 6, (base, i, draw) => ({ signalToNoise: quiet[i % 3]!, second: secondOf(base, -8, [0.7, 0.5, 0.3][i % 3]!, draw) }));
   add('stop and start', 10, (base, i, draw) => ({ signalToNoise: quiet[i % 3]!, ...stops(base, draw) }));
   add('belt only', 4, (_, i, draw) => ({ signalToNoise: quiet[i % 3]!, silentHammer: true, belt: { perMinute: draw.between(75, 110), level: 0 } }));
-  const codecs = ['amr', 'opus-16k', 'aac-32k', 'mp3-48k'] as const;
-  add('codec', 12, (base, i) => ({ signalToNoise: quiet[i % 3]!, codec: codecs[i % 4]!, ...(codecs[i % 4] === 'amr' && { rate: 8000, room: base.room }) }));
+  const codecs = ['gsm', 'opus-16k', 'aac-32k', 'mp3-48k'] as const;
+  add('codec', 12, (base, i) => ({ signalToNoise: quiet[i % 3]!, codec: codecs[i % 4]!, ...(codecs[i % 4] === 'gsm' && { rate: 8000, room: base.room }) }));
   add('clipped with gain control', 7, (_, i, draw) => ({ signalToNoise: quiet[i % 3]!, clip: draw.between(3, 10), automaticGain: i % 2 === 0, lowCut: draw.between(80, 200) }));
   return out;
 }

@@ -5,6 +5,7 @@ import type { PreparedSound } from './prepared-sound.ts';
 const EDGES = [60, 160, 420, 1000, 2400, 5500, 12000] as const;
 /** A rise counts up to so many spreads: one loud clank must not outweigh ten blows. */
 const CAP = 6;
+const BEYOND_CAP = 0.1;
 
 /** Rises of loudness in bands, frame by frame, each in spreads of its own band. */
 export interface OnsetBands {
@@ -15,8 +16,8 @@ export interface OnsetBands {
 }
 
 /**
- * How much louder the next milliseconds are than the last ones, in decibels over the band's own robust spread: 7 ms
- * ahead (16 ms in the lowest band) against 10 to 20 ms behind.
+ * How much louder the next milliseconds are than the last ones, in decibels over the band's own robust spread: 9 ms
+ * ahead (20 ms in the lowest band) against 10 to 20 ms behind.
  */
 export function onsetBands(sound: PreparedSound): OnsetBands {
   const rises: Float32Array[] = [];
@@ -25,27 +26,35 @@ export function onsetBands(sound: PreparedSound): OnsetBands {
     const [low, high] = [EDGES[b]!, EDGES[b + 1]!];
     if (low >= 0.4 * sound.rate) continue;
     const energies = bandEnergies(sound.samples, low, high, sound.rate, sound.hop);
-    const ahead = Math.round((b === 0 ? 0.016 : 0.007) * sound.frameRate);
+    const ahead = Math.round((b === 0 ? 0.02 : 0.009) * sound.frameRate);
     const behind = Math.round((b === 0 ? 0.02 : b === 1 ? 0.015 : 0.01) * sound.frameRate);
     rises.push(scaled(decibelRise(energies, ahead, behind)));
   }
   return { rises, frameRate: sound.frameRate, frames };
 }
 
-/** dB by which the mean of `ahead` frames from here exceeds that of the `behind` frames before. */
+/**
+ * dB by which the next `ahead` frames exceed the mean of the `behind` frames before. Those ahead are weighted less and
+ * less the farther they lie, so that the rise is greatest where the onset is and not anywhere within the window.
+ */
 export function decibelRise(energies: Float32Array, ahead: number, behind: number): Float32Array {
   const frames = energies.length;
   const out = new Float32Array(frames);
   if (frames === 0) return out;
   const sums = new Float64Array(frames + 1);
-  for (let i = 0; i < frames; i++) sums[i + 1] = sums[i]! + energies[i]!;
+  const sumsOfSums = new Float64Array(frames + 1);
+  for (let i = 0; i < frames; i++) {
+    sums[i + 1] = sums[i]! + energies[i]!;
+    sumsOfSums[i + 1] = sumsOfSums[i]! + sums[i + 1]!;
+  }
   // A floor well under the quietest frames keeps digital silence from looking like a rise without end.
   const thinned = energies.filter((_, i) => i % 16 === 0);
   const floor = 0.05 * quantile(sorted(thinned), 0.1) + 1e-5 * (sums[frames]! / frames) + 1e-20;
   for (let i = 1; i < frames; i++) {
     const to = Math.min(frames, i + ahead);
     const from = Math.max(0, i - behind);
-    const after = (sums[to]! - sums[i]!) / (to - i);
+    const span = to - i;
+    const after = (sumsOfSums[to]! - sumsOfSums[i]! - span * sums[i]!) / ((span * (span + 1)) / 2);
     const before = (sums[i]! - sums[from]!) / (i - from);
     out[i] = 10 * Math.log10((after + floor) / (before + floor));
   }
@@ -54,7 +63,10 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
 
 function scaled(rises: Float32Array): Float32Array {
   const spread = Math.max(0.3, robustSpread(rises.filter((_, i) => i % 7 === 0)));
-  for (let i = 0; i < rises.length; i++) rises[i] = Math.min(CAP, Math.max(0, rises[i]! / spread));
+  for (let i = 0; i < rises.length; i++) {
+    const rise = Math.max(0, rises[i]! / spread);
+    rises[i] = rise <= CAP ? rise : CAP + BEYOND_CAP * (rise - CAP);
+  }
   return rises;
 }
 

@@ -1,0 +1,80 @@
+import { median } from '../../methods/signal/index.ts';
+import type { Candidate } from './candidates.ts';
+
+/** Blows of one stretch of running. */
+export interface RunOfBlows {
+  /** s, in order */
+  readonly times: readonly number[];
+  readonly saliences: readonly number[];
+  /** number of the stroke that each blow is, from 0; gaps are strokes not heard */
+  readonly strokes: readonly number[];
+  /** how many of the last blows belong to the slowing down; 0 when there is none */
+  readonly runDown: number;
+}
+
+/** A pause of more strokes than this ends a run. */
+const LONGEST_GAP = 4.5;
+const LEAST_BLOWS = 3;
+
+/**
+ * Cuts a chain of blows into runs, follows each beyond its end while the hammer slows down, and numbers the strokes.
+ * @param events all onsets, for the slowing down, whose strokes the even chain leaves out
+ * @param usual salience of a usual blow
+ * @param seconds length of the recording
+ */
+export function splitRuns(times: readonly number[], saliences: readonly number[], periodAt: (time: number) => number, events: readonly Candidate[], usual: number, seconds: number): RunOfBlows[] {
+  const starts = [0];
+  for (let i = 1; i < times.length; i++) if (times[i]! - times[i - 1]! > LONGEST_GAP * periodAt(times[i]!)) starts.push(i);
+  const runs: RunOfBlows[] = [];
+  starts.forEach((start, k) => {
+    const end = starts[k + 1] ?? times.length;
+    if (end - start < LEAST_BLOWS) return;
+    const own = times.slice(start, end);
+    const strengths = saliences.slice(start, end);
+    const period = periodAt(own[own.length - 1]!);
+    const limit = Math.min(times[end] ?? seconds, seconds);
+    if (limit - own[own.length - 1]! > 1.5 * period) followDown(own, strengths, events, 0.3 * usual, limit - 0.5 * period, period);
+    const strokes = [0];
+    for (let i = 1; i < own.length; i++) strokes.push(strokes[i - 1]! + Math.max(1, Math.round((own[i]! - own[i - 1]!) / Math.max(periodAt(own[i]!), i >= end - start ? own[i]! - own[i - 1]! : 0))));
+    const ends = limit - own[own.length - 1]! > 1.5 * period;
+    runs.push({ times: own, saliences: strengths, strokes, runDown: ends ? runDownBlows(own, strokes) : 0 });
+  });
+  return runs;
+}
+
+/** Adds blows whose intervals grow, one after another. */
+function followDown(times: number[], saliences: number[], events: readonly Candidate[], least: number, limit: number, period: number): void {
+  let interval = Math.min(1.2 * period, Math.max(0.95 * period, times[times.length - 1]! - times[times.length - 2]!));
+  for (let round = 0; round < 40; round++) {
+    const last = times[times.length - 1]!;
+    let chosen: Candidate | undefined;
+    let top = 0;
+    for (const event of events) {
+      const gap = (event.time - last) / interval;
+      if (event.time > limit || gap < 0.95 || gap > 1.28 || event.salience < least) continue;
+      const value = event.salience * (1 - 1.5 * Math.abs(gap - 1.07));
+      if (value > top) [top, chosen] = [value, event];
+    }
+    if (!chosen) return;
+    interval = Math.max(period, chosen.time - last);
+    times.push(chosen.time);
+    saliences.push(chosen.salience);
+  }
+}
+
+/** How many blows at the end come slower and slower. */
+function runDownBlows(times: readonly number[], strokes: readonly number[]): number {
+  const count = times.length;
+  if (count < 8) return 0;
+  const intervals: number[] = [];
+  for (let i = 1; i < count; i++) intervals.push((times[i]! - times[i - 1]!) / (strokes[i]! - strokes[i - 1]!));
+  const steady = median(intervals.slice(0, Math.max(4, intervals.length - 8)));
+  if (intervals[intervals.length - 1]! < 1.07 * steady) return 0;
+  let blows = 0;
+  for (let i = intervals.length - 1; i >= 0 && intervals[i]! > 1.025 * steady && blows < 40; i--) {
+    // Going back in time, the intervals must shrink, but for jitter.
+    if (i + 1 < intervals.length && intervals[i]! > 1.06 * intervals[i + 1]!) break;
+    blows++;
+  }
+  return blows >= 2 ? blows : 0;
+}

@@ -1,0 +1,91 @@
+import { median } from '../../methods/signal/index.ts';
+import { blowEnergies } from './blow-energy.ts';
+import type { OnsetBands } from './onset-bands.ts';
+import type { PreparedSound } from './prepared-sound.ts';
+import { trackBlows, unevenness, type Track } from './track-blows.ts';
+
+export interface ChainTrack {
+  readonly track: Track;
+  /** mean square of the usual blow */
+  readonly energy: number;
+  /** blows heard over strokes expected inside the runs, 0 to 1 */
+  readonly fill: number;
+  readonly uneven: number;
+}
+
+/** s around a blow of one chain in which another's is not looked for */
+const SHADOW = 0.012;
+const LEAST_OTHER = 12;
+
+/**
+ * The strongest chain of regular impacts and, with it taken out, the next one that beats on its own.
+ * @param range s, shortest and longest period
+ */
+export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number]): readonly ChainTrack[] {
+  const seconds = sound.samples.length / sound.rate;
+  const first = judged(sound, trackBlows(bands, range, seconds));
+  if (!first) return [];
+  const second = judged(sound, trackBlows(withoutBlows(bands, first.track), range, seconds));
+  if (!second || !standsAlone(first, second)) return [first];
+  if (second.energy < 1.4 * first.energy) return [first, second];
+  // The louder chain is the main one; it is followed again without the holes that the first had left in it.
+  const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
+  const main = judged(sound, trackBlows(bands, near, seconds)) ?? second;
+  return [main, first];
+}
+
+function judged(sound: PreparedSound, track: Track | undefined): ChainTrack | undefined {
+  if (!track) return undefined;
+  const { fill } = fillOf(track.times, track.periodAt);
+  return { track, energy: median(blowEnergies(sound, track.times)), fill, uneven: unevenness(track.times, track.periodAt) };
+}
+
+/** Share of strokes inside the runs that were heard. */
+export function fillOf(times: readonly number[], periodAt: (time: number) => number): { fill: number; missed: number } {
+  let missed = 0;
+  for (let i = 1; i < times.length; i++) {
+    const turns = (times[i]! - times[i - 1]!) / periodAt(times[i]!);
+    if (turns < 4.5) missed += Math.max(0, Math.round(turns) - 1);
+  }
+  return { fill: times.length / Math.max(1, times.length + missed), missed };
+}
+
+function withoutBlows(bands: OnsetBands, track: Track): OnsetBands {
+  const reach = Math.round(SHADOW * bands.frameRate);
+  const rises = bands.rises.map((row) => {
+    const copy = row.slice();
+    for (const time of track.times) {
+      const centre = Math.round(time * bands.frameRate);
+      copy.fill(0, Math.max(0, centre - reach), Math.max(0, centre + reach + 1));
+    }
+    return copy;
+  });
+  return { ...bands, rises };
+}
+
+/** Beats on its own: enough blows, few holes, even, and not bound to the first chain's turn, as a second sound is. */
+function standsAlone(first: ChainTrack, second: ChainTrack): boolean {
+  const { track } = second;
+  if (track.times.length < LEAST_OTHER || second.fill < 0.7 || second.uneven > 0.05) return false;
+  return lockedTo(first.track, track.times) < 0.5;
+}
+
+/** How far times keep to fixed places in a chain's turn: length of their mean vector on the circle, 0 to 1, the greatest over one to three places. */
+export function lockedTo(chain: Track, times: readonly number[]): number {
+  let most = 0;
+  for (const fold of [1, 2, 3]) {
+    let [x, y, count] = [0, 0, 0];
+    let i = 0;
+    for (const time of times) {
+      while (i + 1 < chain.times.length && chain.times[i + 1]! <= time) i++;
+      const start = chain.times[i];
+      if (start === undefined || start > time) continue;
+      const turn = ((time - start) / chain.periodAt(time)) * fold * 2 * Math.PI;
+      x += Math.cos(turn);
+      y += Math.sin(turn);
+      count++;
+    }
+    if (count > 0) most = Math.max(most, Math.hypot(x, y) / count);
+  }
+  return most;
+}
