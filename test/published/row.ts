@@ -90,3 +90,24 @@ export const runRows = <Inputs>(
   expect(results.filter((result) => !result.holds).map(describeRow)).toEqual([]);
   return results;
 };
+
+/**
+ * Rows of one worked example, which share source and inputs; the tolerance of each is half a unit of its last printed place.
+ * @param figures what the figure is, as printed, and where needed another tolerance with the reason beside it in the test
+ */
+export const rowsOf = <Inputs>(
+  source: string,
+  status: RowStatus,
+  inputs: Inputs,
+  figures: readonly (readonly [figure: string, printed: string, tolerance?: Tolerance])[],
+): readonly Row<Inputs>[] =>
+  figures.map(([figure, printed, tolerance]) => ({ source, status, figure, inputs, expected: Number(printed), tolerance: tolerance ?? digits(printed) }));
+
+/** Finds the way to work a figure out by its name; a row without one is a mistake in the test. */
+export const byFigure =
+  <Inputs>(ways: Readonly<Record<string, (inputs: Inputs) => number>>) =>
+  (inputs: Inputs, row: Row<Inputs>): number => {
+    const way = ways[row.figure];
+    if (!way) throw new Error(`No way to work out "${row.figure}"`);
+    return way(inputs);
+  };

