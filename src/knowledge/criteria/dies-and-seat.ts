@@ -1,4 +1,4 @@
-import { EVERY, GUIDED } from '../families.ts';
+import { EVERY, GUIDED, HELVE } from '../families.ts';
 import type { Criterion } from '../criterion.ts';
 
 /** Criteria for dies, keys and seat. */
@@ -92,32 +92,41 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '0.009 in', grade: 'sound', stands: 'just under' }, { given: '0.010 in', grade: 'watch', stands: 'at' }, { given: '0.011 in', grade: 'watch', stands: 'just over' }, { given: '0.031 in', grade: 'watch', stands: 'just under' }, { given: '1/32 in', grade: 'limited', stands: 'at' }, { given: '0.032 in', grade: 'limited', stands: 'just over' }],
   },
   {
-    id: 'stack.loss', title: 'Height lost by the dies', question: 'How much height have both dies and the seat lost together?', part: 'lower-die', rows: [2, 3], families: EVERY,
+    id: 'stack.loss', title: 'Height lost by the dies', question: 'How much height have both dies and the seat lost together?', part: 'lower-die', rows: [2, 3], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss', worse: 'more', steps: [
       { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing or new dies.' },
-      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'With the stack an inch short the linkage comes down near the guide before the work is closed.', limits: [{ kind: 'least-work-thickness', value: { from: 'stack.least-work-thickness' }, sentence: 'Nothing thinner than {value} between the dies: thinner work lets the linkage come down on the guide.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'With the stack an inch short the linkage comes down near the guide before the work is closed.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 15, cures: ['seat.fit-filler-plate', 'dies.new-lower', 'dies.new-upper', 'rod.set-gap'], cautions: ['least-thickness', 'no-cold-blow'],
     dispute: { oneSide: 'A longer rod makes good short dies at no cost.', otherSide: 'A longer rod brings the linkage onto the guide; only height under the dies makes good lost height.', source: 'owners-practice' },
     examples: [{ given: '0.499 in', grade: 'sound', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
   },
   {
-    id: 'stack.loss-upper', title: 'Height lost by the upper die', question: 'How much height has the upper die lost?', part: 'upper-die', rows: [2], families: EVERY,
+    id: 'stack.loss-upper', title: 'Height lost by the upper die', question: 'How much height has the upper die lost?', part: 'upper-die', rows: [2], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss-upper', worse: 'more', steps: [
       { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'A regrind takes 0.010 to 0.060 in each time; this one has had many.' },
-      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The upper die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { from: 'stack.least-work-thickness' }, sentence: 'Nothing thinner than {value} between the dies: thinner work lets the linkage come down on the guide.' }] },
+      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The upper die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }] },
     ] },
     gate: false, minutes: 5, cures: ['dies.new-upper'], cautions: ['least-thickness'],
     examples: [{ given: '0.374 in', grade: 'sound', stands: 'just under' }, { given: '3/8 in', grade: 'watch', stands: 'at' }, { given: '0.376 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
   },
   {
-    id: 'stack.loss-lower', title: 'Height lost by the lower die', question: 'How much height have lower die and seat lost?', part: 'lower-die', rows: [3], families: EVERY,
+    id: 'stack.loss-lower', title: 'Height lost by the lower die', question: 'How much height have lower die and seat lost?', part: 'lower-die', rows: [3], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss-lower', worse: 'more', steps: [
       { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'Wear, regrinding and a sunk seat add up.' },
-      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The lower die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { from: 'stack.least-work-thickness' }, sentence: 'Nothing thinner than {value} between the dies: thinner work lets the linkage come down on the guide.' }] },
+      { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The lower die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }] },
     ] },
     gate: false, minutes: 5, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: ['least-thickness'],
     examples: [{ given: '0.374 in', grade: 'sound', stands: 'just under' }, { given: '3/8 in', grade: 'watch', stands: 'at' }, { given: '0.376 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
+  },
+  {
+    id: 'stack.loss-helve', title: 'Height lost under a helve', question: 'How much height have both dies and the seat lost together?', part: 'lower-die', rows: [2, 3], families: HELVE,
+    rule: { kind: 'measured', value: 'stack.loss', worse: 'more', steps: [
+      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing, new dies or the height screws.' },
+      { grade: 'limited', from: '1 in', source: 'common-practice', because: 'The helve comes down past level and strikes with the heel of the die.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
+    ] },
+    gate: false, minutes: 15, cures: ['helve.free-screws', 'seat.fit-filler-plate', 'dies.new-lower', 'dies.new-upper'], cautions: ['no-cold-blow'],
+    examples: [{ given: '0.499 in', grade: 'sound', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
   },
   {
     id: 'stack.rest-gap', title: 'Gap at the bottom', question: 'Do the dies stay apart at bottom dead centre with nothing between them?', part: 'upper-die', rows: [3], families: EVERY,

@@ -37,7 +37,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'guide.play-fore-aft', title: 'Ram play fore and aft', question: 'How far does the ram move fore and aft in its guide?', part: 'ram-guide', rows: [12, 13], families: GUIDED,
     rule: { kind: 'measured', value: 'ram-guide.play-fore-aft', worse: 'more', steps: [
       { grade: 'watch', from: '0.015 in', source: 'common-practice', because: '0.005 to 0.010 in in all is good; take shims out soon.' },
-      { grade: 'limited', from: '0.030 in', source: 'common-practice', because: 'The ram cocks in the blow: work slews and the dies wear out of parallel.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
+      { grade: 'limited', from: '0.030 in', source: 'common-practice', because: 'The ram cocks in the blow: work slews and the dies wear out of parallel.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'flat-dies-only', sentence: 'Flat dies only.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
       { grade: 'stand-down', from: '1/4 in', source: 'page-guide', because: 'A quarter inch was once accepted at a sale, and then found to be destroying the machine.' },
     ] },
     gate: false, minutes: 10, cures: ['guide.shim'], cautions: ['block-ram'],
@@ -48,7 +48,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'guide.play-side', title: 'Ram play from side to side', question: 'How far does the ram move from side to side in its guide?', part: 'ram-guide', rows: [12, 13], families: GUIDED,
     rule: { kind: 'measured', value: 'ram-guide.play-side', worse: 'more', steps: [
       { grade: 'watch', from: '0.015 in', source: 'common-practice', because: '0.005 to 0.010 in in all is good; take shims out soon.' },
-      { grade: 'limited', from: '0.030 in', source: 'common-practice', because: 'The ram cocks in the blow: work slews and the dies wear out of parallel.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
+      { grade: 'limited', from: '0.030 in', source: 'common-practice', because: 'The ram cocks in the blow: work slews and the dies wear out of parallel.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'flat-dies-only', sentence: 'Flat dies only.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
       { grade: 'stand-down', from: '1/4 in', source: 'page-guide', because: 'A quarter inch was once accepted at a sale, and then found to be destroying the machine.' },
     ] },
     gate: false, minutes: 10, cures: ['guide.shim'], cautions: ['block-ram'],

@@ -144,7 +144,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     ],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'coil-spring', words: 'coil spring to order', quantity: 1, priceEach: { least: 35, likely: 60, most: 120 }, source: 'page-prices', leadDays: { least: 7, likely: 21, most: 45 } },
+      { id: 'coil-spring', words: 'coil spring to order', quantity: 1, priceEach: { least: 35, likely: 60, most: 120 }, source: 'price-guess', leadDays: { least: 7, likely: 21, most: 45 } },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'], source: 'page-linkage',
     cheaper: 'A washer behind the old spring brings its preload back for a while; it is nearer to solid then.',

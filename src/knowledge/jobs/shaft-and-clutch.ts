@@ -95,9 +95,9 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shaft.turn-true', because: 'bearings are made to the finished shaft' },
       { job: 'shaft.renew', because: 'bearings are made to the finished shaft' },
     ],
-    hours: { least: 8, likely: 12, most: 20 }, skill: 4, helpers: 1,
+    hours: { least: 8, likely: 12, most: 16 }, skill: 4, helpers: 1,
     parts: [
-      { id: 'babbitt', words: 'babbitt, lb', quantity: 12, priceEach: { least: 8, likely: 12, most: 20 }, source: 'page-prices' },
+      { id: 'babbitt', words: 'babbitt, lb', quantity: 12, priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
       { id: 'dam-putty', words: 'dam putty and lamp-black', quantity: 1, priceEach: { least: 15, likely: 25, most: 40 }, source: 'price-guess' },
       { id: 'cap-shims', words: 'shim stock', quantity: 1, priceEach: { least: 10, likely: 20, most: 40 }, source: 'price-guess' },
     ],
@@ -175,7 +175,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     ],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 1,
     parts: [
-      { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, priceEach: { least: 15, likely: 40, most: 90 }, source: 'page-prices' },
+      { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'asbestos'], source: 'page-clutch',
     cheaper: 'Packing behind the old facing where it is thick enough.',
@@ -218,7 +218,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     ],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
-      { id: 'babbitt', words: 'babbitt, lb', quantity: 1, priceEach: { least: 8, likely: 12, most: 20 }, source: 'page-prices' },
+      { id: 'babbitt', words: 'babbitt, lb', quantity: 1, priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
     ],
     cautions: ['isolate', 'block-ram', 'molten-metal', 'babbitt-lead'], source: 'page-clutch',
   },
