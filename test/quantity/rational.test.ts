@@ -14,7 +14,13 @@ describe('exact fractions', () => {
 
   test('give the nearest double of a quotient, as division does', () => {
     const whole = fc.integer({ min: 1, max: 2 ** 31 - 1 });
-    fc.assert(fc.property(whole, whole, (top, bottom) => expect(toNumber(rational(top, bottom))).toBe(top / bottom)), { numRuns: 5000 });
+    fc.assert(fc.property(whole, whole, (top, bottom) => {
+      expect(toNumber(rational(top, bottom))).toBe(top / bottom);
+    }), { numRuns: 5000 });
+    // Half way between two doubles and a hair above it: the hair decides.
+    const hair = 2n ** 80n;
+    expect(toNumber(rational((2n ** 53n + 1n) * hair, hair))).toBe(2 ** 53);
+    expect(toNumber(rational((2n ** 53n + 1n) * hair + 1n, hair))).toBe(2 ** 53 + 2);
   });
 
   test('round halves of the decimal written, not of the double that stands for it', () => {
