@@ -3,3 +3,4 @@ export * from './card/index.ts';
 export * from './elevation/index.ts';
 export { CONDITION_WORDS, type Condition } from './drawing/hatch.ts';
 export { atWords, byWeight, costWords, hoursWords, partName, shownValue, VERDICT_WORDS } from './sentences/words.ts';
+export { difference, type Change } from './difference/difference.ts';

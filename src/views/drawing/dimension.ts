@@ -29,7 +29,7 @@ export function dimensionLine(from: Point, to: Point, offset: number, text: stri
   const inwardA: Point = tight ? u : [-u[0], -u[1]];
   const inwardB: Point = tight ? [-u[0], -u[1]] : u;
   const textPoint: Point = tight
-    ? [b[0] + u[0] * size * 1.2 + (upright ? size * 0.2 : 0), b[1] + u[1] * size * 1.2]
+    ? upright ? [Math.max(a[0], b[0]) + size * 0.45, middle[1] + size * 0.36] : [b[0] + u[0] * size * 1.2, b[1] + u[1] * size * 1.2]
     : upright ? [middle[0] - size * 0.35, middle[1]] : [middle[0], middle[1] - size * 0.35];
   return [
     line(shift(from, near), shift(from, past), 'thin'), line(shift(to, near), shift(to, past), 'thin'),

@@ -21,7 +21,7 @@ export function partConditions(picture: Picture): ReadonlyMap<string, PartCondit
     const findings = byPart.get(part) ?? [];
     const worst = WORST.find((grade) => findings.some((finding) => finding.grade === grade));
     const open = findings.some((finding) => finding.grade === 'not-known');
-    const condition = worst ?? (wholly.has(part) || !touched.has(part) ? 'not-checked' : open ? 'not-known' : 'sound');
+    const condition = worst ?? (wholly.has(part) || !touched.has(part) ? 'not-checked' : 'not-known');
     conditions.set(part, { condition, inPart: worst !== undefined && open, findings });
   }
   return conditions;

@@ -42,7 +42,8 @@ export class SheetPainter {
     const inPart = this.#conditions.get(id)?.inPart === true;
     const label = `${partName(id)}: ${CONDITION_WORDS[condition]}${inPart ? ', in part not known yet' : ''}`;
     this.#parts.push(group({ class: `part ${condition}`, 'data-part': id, tabindex: '0', role: 'button', 'aria-label': label }, ...draw({ fill: conditionFill(condition) })));
-    this.#anchors.push({ part: id, point: this.at(anchor[0], anchor[1]) });
+    const point = this.at(anchor[0], anchor[1]);
+    if (!this.#anchors.some((one) => one.part === id)) this.#anchors.push({ part: id, point });
   }
 
   /** Lines that belong to no part: floor, centre lines, dimensions, notes. */

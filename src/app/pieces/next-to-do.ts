@@ -1,0 +1,26 @@
+import type { Picture } from '../../derived/index.ts';
+import { lookOf, placeOf } from '../../hammer/index.ts';
+import { hoursWords } from '../../views/index.ts';
+import { partPath, pathOf } from '../route.svelte.ts';
+
+export interface NextToDo {
+  readonly words: string;
+  readonly path: string;
+}
+
+/** The one thing to do now: settle what the verdict waits for, else the first job, else the oldest gap. */
+export function nextToDo(picture: Picture): NextToDo | undefined {
+  const { hammer } = picture.known;
+  const gate = [...picture.duty.missing].sort((a, b) => a.minutes - b.minutes)[0];
+  if (picture.duty.verdict === 'not-known-yet' && gate !== undefined) {
+    const key = gate.missing[0] ?? '';
+    const id = key.split(/[@#]/)[0] ?? key;
+    const part = lookOf(id)?.part.id ?? placeOf(id)?.part.id;
+    return { words: `${gate.title}, ${gate.minutes} min. ${lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? ''}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
+  }
+  const job = picture.worksheet.jobs.find((one) => one.state !== 'done' && one.state !== 'dropped' && one.urgency !== 'watch') ?? picture.worksheet.jobs.find((one) => one.state !== 'done' && one.state !== 'dropped');
+  if (job !== undefined) return { words: `${job.title}, ${hoursWords(job.hours)}`, path: pathOf(hammer, 'work') };
+  const gap = picture.notChecked[0];
+  if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
+  return undefined;
+}

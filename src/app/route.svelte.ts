@@ -1,0 +1,43 @@
+/** Sheets of one hammer, in the order of the job. */
+export const SHEETS = [
+  { id: 'elevation', name: 'Elevation' },
+  { id: 'round', name: 'Survey round' },
+  { id: 'findings', name: 'Findings' },
+  { id: 'work', name: 'Worksheet' },
+  { id: 'papers', name: 'Papers' },
+] as const;
+
+export type SheetId = (typeof SHEETS)[number]['id'];
+
+export interface Route {
+  readonly hammer: string | undefined;
+  readonly sheet: SheetId;
+  readonly part: string | undefined;
+}
+
+function read(): Route {
+  const [, root, hammer, sheet, part] = location.pathname.split('/');
+  if (root !== 'hammer' || hammer === undefined || hammer === '') return { hammer: undefined, sheet: 'elevation', part: undefined };
+  if (sheet === 'part') return { hammer, sheet: 'elevation', part };
+  return { hammer, sheet: SHEETS.find((one) => one.id === sheet)?.id ?? 'elevation', part: undefined };
+}
+
+class Router {
+  now = $state.raw<Route>(read());
+
+  constructor() {
+    addEventListener('popstate', () => (this.now = read()));
+  }
+
+  go(path: string): void {
+    if (path === location.pathname) return;
+    history.pushState(null, '', path);
+    this.now = read();
+    scrollTo(0, 0);
+  }
+}
+
+export const router = new Router();
+
+export const pathOf = (hammer: string, sheet: SheetId = 'elevation'): string => `/hammer/${hammer}/${sheet}`;
+export const partPath = (hammer: string, part: string): string => `/hammer/${hammer}/part/${part}`;
