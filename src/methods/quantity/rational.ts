@@ -4,7 +4,17 @@ export interface Rational {
   readonly denominator: bigint;
 }
 
-const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gcd(b, a % b));
+const SAFE = BigInt(Number.MAX_SAFE_INTEGER);
+
+/** Greatest common divisor; goes over to plain numbers, which are many times faster, as soon as they can hold the rest. */
+function gcd(first: bigint, second: bigint): bigint {
+  let [a, b] = [first < 0n ? -first : first, second < 0n ? -second : second];
+  while (b > SAFE) [a, b] = [b, a % b];
+  if (b === 0n) return a;
+  let [c, d] = [Number(b), Number(a % b)];
+  while (d !== 0) [c, d] = [d, c % d];
+  return BigInt(c);
+}
 
 /** Returns numerator / denominator in lowest terms. @throws where the denominator is zero */
 export function rational(numerator: bigint | number, denominator: bigint | number = 1n): Rational {

@@ -26,11 +26,16 @@ const forms = (text: string): readonly string[] => {
   return [plain, plain.replaceAll(' ', '-')];
 };
 
-const spelled = (unit: Unit, text: string, fold: boolean): boolean =>
-  forms(text).some((form) => unit.spellings.some((one) => {
-    const plain = plainUnit(one);
-    return plain === form || (fold && plain.toLowerCase() === form.toLowerCase());
-  }));
+/** The spellings of each unit made plain once, as they stand and without capitals. */
+const PLAIN: ReadonlyMap<Unit, { readonly exact: ReadonlySet<string>; readonly folded: ReadonlySet<string> }> = new Map(Object.values(UNITS).map((unit) => {
+  const exact = unit.spellings.map(plainUnit);
+  return [unit, { exact: new Set(exact), folded: new Set(exact.map((one) => one.toLowerCase())) }];
+}));
+
+const spelled = (unit: Unit, text: string, fold: boolean): boolean => {
+  const { exact, folded } = PLAIN.get(unit)!;
+  return forms(text).some((form) => (fold ? folded.has(form.toLowerCase()) : exact.has(form)));
+};
 
 /** Returns the unit of the dimension that the text spells, or undefined. Capitals count only where they change the meaning. */
 export function unitSpelled(text: string, dimension: Dimension): UnitName | undefined {
