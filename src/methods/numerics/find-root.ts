@@ -9,7 +9,8 @@ export type RootOutcome =
 export interface RootSettings {
   /** Width of the last bracket that is close enough, in the unit of x, >= 0; 0 unless said (the last bits of the number). */
   readonly width?: number;
-  /** Evaluations after the two ends, >= 1; 100 unless said. */
+  /** Evaluations after the two ends, >= 1; 200 unless said: twice what halving needs from any
+   * bracket, and flat roots of high order take that. */
   readonly mostIterations?: number;
 }
 
@@ -26,7 +27,7 @@ export interface RootSettings {
  */
 export const findRoot = (f: (x: number) => number, low: number, high: number, settings: RootSettings = {}): RootOutcome => {
   const width = settings.width ?? 0;
-  const most = settings.mostIterations ?? 100;
+  const most = settings.mostIterations ?? 200;
   let a = low;
   let b = high;
   let fa = f(a);

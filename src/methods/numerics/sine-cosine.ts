@@ -16,21 +16,20 @@ export function sineCosine(angle: number, into: Float64Array): void {
   const quarters = Math.floor(angle * 0.6366197723675814 + 0.5);
   const x = angle - quarters * 1.5707963109016418 - quarters * 1.5893254773528197e-8;
   const z = x * x;
+  // Terms in pairs rather than one after another: the processor can then work on several at once.
+  const z2 = z * z;
+  const z4 = z2 * z2;
   const s =
     x +
     x *
       z *
-      (-1 / 6 +
-        z * (1 / 120 + z * (-1 / 5040 + z * (1 / 362880 + z * (-1 / 39916800 + z * (1 / 6227020800 - z * (1 / 1307674368000)))))));
+      (-1 / 6 + z * (1 / 120) + z2 * (-1 / 5040 + z * (1 / 362880)) +
+        z4 * (-1 / 39916800 + z * (1 / 6227020800) - z2 * (1 / 1307674368000)));
   const c =
-    1 -
-    0.5 * z +
-    z *
-      z *
-      (1 / 24 +
-        z *
-          (-1 / 720 +
-            z * (1 / 40320 + z * (-1 / 3628800 + z * (1 / 479001600 + z * (-1 / 87178291200 + z * (1 / 20922789888000)))))));
+    1 - 0.5 * z +
+    z2 *
+      (1 / 24 - z * (1 / 720) + z2 * (1 / 40320 - z * (1 / 3628800)) +
+        z4 * (1 / 479001600 - z * (1 / 87178291200) + z2 * (1 / 20922789888000)));
   // Which quarter: odd quarters exchange the two, the signs follow the circle.
   const odd = quarters - 2 * Math.floor(quarters * 0.5);
   const half = Math.floor(quarters * 0.5);

@@ -24,7 +24,7 @@ const MULTIPLES: readonly number[] = [7, 10, 16, 25, 40, 64, 100];
 /** Index of the step that holds a size: over the bound before, up to and with its own; -1 outside 6 to 180 mm. */
 export const sizeStep = (size: number): number => {
   const held = demandPositive('nominal size', size) * (1 - 1e-12);
-  return held <= LEAST_SIZE * (1 - 1e-9) ? -1 : SIZE_STEPS.findIndex((upTo) => held <= upTo);
+  return size <= LEAST_SIZE * (1 + 1e-12) ? -1 : SIZE_STEPS.findIndex((upTo) => held <= upTo);
 };
 
 export type ToleranceWidth = { readonly state: 'known'; readonly width: number } | { readonly state: 'outside-validity'; readonly from: number; readonly to: number };
