@@ -12,3 +12,7 @@ export { logHash } from './hash/log-hash.ts';
 export { canonicalJson } from './hash/canonical-json.ts';
 export { sha256, hexOf } from './hash/sha-256.ts';
 export { utf8Bytes } from './hash/utf-8.ts';
+export { readForPlace, readWritten, type WrittenOptions, type WrittenReading } from './written.ts';
+export { answerProblem, isToolName, lookProblem, placeProblem, quantityProblem, toolProblem, vocabularyProblems, wayProblem } from './against-vocabulary.ts';
+export { nearestName } from './nearest-name.ts';
+export { readSurveyFile, writeSurveyFile, surveyFileSchema, LONGEST_FILE, type SurveyOptions, type SurveyProblem, type SurveyRead } from './survey-file/index.ts';
