@@ -57,7 +57,7 @@ export const leastSquares = (rows: readonly (readonly number[])[], ys: readonly 
 };
 
 const solveUpper = (a: readonly (readonly number[])[], n: number, right: (i: number) => number): number[] => {
-  const x = new Array<number>(n).fill(0);
+  const x = Array.from({ length: n }, () => 0);
   for (let i = n - 1; i >= 0; i -= 1) {
     let rest = right(i);
     for (let j = i + 1; j < n; j += 1) rest -= a[i]![j]! * x[j]!;

@@ -2,7 +2,7 @@ import { demandTable, intervalOf } from './interpolate.ts';
 
 /**
  * A smooth curve through a table that rises and falls only where the table does: cubic pieces with slopes limited after
- * Fritsch and Carlson (SIAM J. Numer. Anal. 17, 1980, 238), the slopes at the rows by Brodlie's weighted harmonic mean
+ * SIAM J. Numer. Anal. 17, 1980, 238, the slopes at the rows by Brodlie's weighted harmonic mean
  * (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300). Outside the table the end value holds.
  * @param xs places, rising strictly, at least two
  * @param ys values, as many

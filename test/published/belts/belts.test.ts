@@ -42,7 +42,7 @@ describe('flat belts against worked examples and rules', () => {
   });
 
   test('leather by the rules of thumb', () => {
-    type Ask = { readonly rule: LeatherRuleId; readonly power: number; readonly width: number; readonly speed: number };
+    type Ask = { readonly rule: LeatherRuleId; readonly power: number; readonly width: number; readonly speed: number; readonly pulley?: number; readonly turns?: number };
     const ONE = { power: 1, width: 1 };
     const ENCYCLOPAEDIA = 'workshop encyclopaedia, chestofbooks.com, 326 Leather Belting';
     const CATALOGUE = 'hardware catalogue, shapleighs.com/page-2162';
@@ -50,7 +50,7 @@ describe('flat belts against worked examples and rules', () => {
       'power, hp': (x) => leatherBeltPower(x.width * inch, x.speed * feetPerMinute, Math.PI, x.rule) / hp,
       'pull, lb/in': (x) => (LEATHER_RULES.find(({ id }) => id === x.rule)!.pullPerWidth * inch) / lbf,
       'width, in': (x) => leatherBeltWidth(x.power * hp, x.speed * feetPerMinute, Math.PI, x.rule) / inch,
-      'speed, ft/min': (x) => beltSpeed(16 * inch, 1000 * rpm) / feetPerMinute + 0 * x.speed,
+      'speed, ft/min': (x) => beltSpeed((x.pulley ?? Number.NaN) * inch, (x.turns ?? Number.NaN) * rpm) / feetPerMinute,
     });
     runRows('leather rules', [
       ...rowsOf<Ask>(ENCYCLOPAEDIA, 'read', { ...ONE, rule: 'single-1000', speed: 1000 }, [['power, hp', '1.0'], ['pull, lb/in', '33']]),
@@ -61,7 +61,7 @@ describe('flat belts against worked examples and rules', () => {
       ...rowsOf<Ask>(CATALOGUE, 'read', { ...ONE, rule: 'single-864', speed: (Math.PI * 10 * 330) / 12 }, [['power, hp', '1.0']]),
       ...rowsOf<Ask>(CATALOGUE, 'read', { ...ONE, rule: 'double-550', speed: (Math.PI * 10 * 210) / 12 }, [['power, hp', '1.0']]),
       ...rowsOf<Ask>(ENCYCLOPAEDIA, 'read', { ...ONE, rule: 'double-550', speed: 550 }, [['power, hp', '1.00']]),
-      ...rowsOf<Ask>('Hawkins Electrical Guide vol. 5 (problem; its answer was not seen), by the double-width rule', 'recomputed', { rule: 'double-2', power: 50, width: 1, speed: (Math.PI * 16 * 1000) / 12 }, [['speed, ft/min', '4189'], ['width, in', '5.97']]),
+      ...rowsOf<Ask>('Hawkins Electrical Guide vol. 5 (problem; its answer was not seen), by the double-width rule', 'recomputed', { rule: 'double-2', power: 50, width: 1, pulley: 16, turns: 1000, speed: (Math.PI * 16 * 1000) / 12 }, [['speed, ft/min', '4189'], ['width, in', '5.97']]),
     ], ways);
     expect(Object.values(LEATHER_JOINT_STRESS).map((stress) => Math.round(stress / psi))).toEqual([300, 400, 250]);
   });

@@ -73,7 +73,7 @@ describe('ISO 286', () => {
       ...rowsOf('Bhandari, Design of Machine Elements, ex. 3.3, p. 70', 'transcribed', bhandari, [
         ['hole upper, µm', '25'], ['hole lower, µm', '0'], ['shaft upper, µm', '59'], ['shaft lower, µm', '43'], ['least interference, µm', '18'], ['most interference, µm', '59'],
       ]),
-      ...rowsOf('tolerance notes, github gabor-gubicza/CV', 'read', wide, [['hole upper, µm', '25'], ['hole lower, µm', '0']]),
+      ...rowsOf('notes on tolerances in an open repository', 'read', wide, [['hole upper, µm', '25'], ['hole lower, µm', '0']]),
     ];
     runRows('fits', rows, byFigure({
       'hole upper, µm': (x) => fit(x).hole.upper / micrometre, 'hole lower, µm': (x) => fit(x).hole.lower / micrometre, 'shaft upper, µm': (x) => fit(x).shaft.upper / micrometre, 'shaft lower, µm': (x) => fit(x).shaft.lower / micrometre,

@@ -52,7 +52,7 @@ test('tolerances in a row', () => {
     ...rowsOf<Row4>('four of ±0.1 in a row, exact', 'recomputed', [0.1, 0.1, 0.1, 0.1], [['worst', '.4'], ['likely', '.2']].map(([figure, printed]) => [figure!, printed!, { absolute: 1e-12 }] as const)),
   ], byFigure({ worst: (x) => toleranceStack(x).worst, likely: (x) => toleranceStack(x).likely }));
   for (let n = 1; n < 30; n += 1) {
-    const stack = toleranceStack(new Array<number>(n).fill(0.25));
+    const stack = toleranceStack(Array.from({ length: n }, () => 0.25));
     expect(stack.worst).toBeCloseTo(0.25 * n, 12);
     expect(stack.likely).toBeCloseTo(0.25 * Math.sqrt(n), 12);
   }

@@ -119,7 +119,7 @@ describe('fits', () => {
     const xs = [0, 1, 2, 4];
     const ys = [1, 2.2, 2.8, 5.1];
     const weighted = fitted(leastSquares(xs.map((x) => [1, x]), ys, [1, 3, 2, 1]));
-    const repeated = fitted(leastSquares([0, 1, 1, 1, 2, 2, 4].map((x) => [1, x]), [1, 2.2, 2.2, 2.2, 2.8, 2.8, 5.1], new Array<number>(7).fill(1)));
+    const repeated = fitted(leastSquares([0, 1, 1, 1, 2, 2, 4].map((x) => [1, x]), [1, 2.2, 2.2, 2.2, 2.8, 2.8, 5.1], [1, 1, 1, 1, 1, 1, 1]));
     weighted.coefficients.forEach((value, i) => expect(value).toBeCloseTo(repeated.coefficients[i]!, 12));
     weighted.covariance.flat().forEach((value, i) => expect(value).toBeCloseTo(repeated.covariance.flat()[i]!, 12));
     expect(leastSquares(xs.map((x) => [1, x, 2 * x - 1]), ys)).toEqual({ code: 'rank-deficient', column: 2 });
