@@ -27,6 +27,8 @@ export interface Step {
   /** What it means at this grade, one sentence, in the trade's words. */
   readonly because: string;
   readonly limits?: readonly LimitRule[];
+  /** Jobs that this grade asks for; where absent, all cures of the criterion. Empty: nothing is to be done yet. */
+  readonly cures?: readonly string[];
 }
 
 /** Judges a value: reading (`part.place`) or consequence (`stack.loss`). */
@@ -51,6 +53,8 @@ export interface SeenGrade {
   readonly because: string;
   readonly source: string;
   readonly limits?: readonly LimitRule[];
+  /** Jobs that this answer asks for; where absent, all cures of the criterion. Empty: nothing is to be done yet. */
+  readonly cures?: readonly string[];
 }
 
 /** What a restriction is about; merging keeps the strictest of each kind. */
@@ -115,6 +119,7 @@ export interface Criterion {
   readonly gate: boolean;
   /** Minutes to settle it where it is not known. */
   readonly minutes: number;
+  /** Every job that may cure it, alternatives included; a step or answer says which of them it asks for. */
   readonly cures: readonly string[];
   readonly cautions: readonly string[];
   readonly dispute?: Dispute;

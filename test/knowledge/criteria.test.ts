@@ -21,7 +21,7 @@ const jobs = new Map(knowledge.jobs.map((job) => [job.id, job]));
 const cautions = new Set(knowledge.cautions.map((caution) => caution.id));
 const byId = new Map(criteria.map((criterion) => [criterion.id, criterion]));
 
-const judgements = (criterion: Criterion): readonly { readonly grade: string; readonly source: string; readonly because: string; readonly limits?: readonly LimitRule[] }[] =>
+const judgements = (criterion: Criterion): readonly { readonly grade: string; readonly source: string; readonly because: string; readonly limits?: readonly LimitRule[]; readonly cures?: readonly string[] }[] =>
   criterion.rule.kind === 'measured' ? criterion.rule.steps : Object.values(criterion.rule.answers);
 
 /** Consequences that are lengths; every other one that a criterion judges is a ratio. */
@@ -63,6 +63,17 @@ describe('criteria', () => {
       for (const family of criterion.families) {
         const possible = criterion.cures.filter((id) => jobs.get(id)?.families.includes(family));
         if (criterion.cures.length > 0) expect(possible.length, `${criterion.id} has no cure for ${family}`).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('ask at each grade for cures out of their own list, and for one at least where the hammer is limited or stands down', () => {
+    for (const criterion of criteria) {
+      for (const one of judgements(criterion)) {
+        const asked = one.cures ?? criterion.cures;
+        expect(asked.filter((id) => !criterion.cures.includes(id)), criterion.id).toEqual([]);
+        if (one.grade === 'sound' || one.grade === 'watch' || criterion.id === 'running.noise') continue;
+        for (const family of criterion.families) expect(asked.some((id) => jobs.get(id)?.families.includes(family)), `${criterion.id} ${one.grade} ${family}`).toBe(true);
       }
     }
   });

@@ -7,9 +7,9 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'dies.upper-face', title: 'Face of the upper die', question: 'Is the face of the upper die whole?', part: 'upper-die', rows: [1], families: EVERY,
     rule: { kind: 'seen', look: 'upper-die.face', answers: {
       clean: { grade: 'sound', because: 'Flat, edges rounded, no cracks.', source: 'common-practice' },
-      mushroomed: { grade: 'watch', because: 'The edges roll over: the die is soft and wants dressing.', source: 'page-dies' },
-      chipped: { grade: 'limited', because: 'A chipped corner is a hard die that may chip again.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      cracked: { grade: 'stand-down', because: 'A cracked upper die comes apart in a blow.', source: 'common-practice' },
+      mushroomed: { grade: 'watch', because: 'The edges roll over: the die is soft and wants dressing.', source: 'page-dies', cures: ['dies.dress'] },
+      chipped: { grade: 'limited', because: 'A chipped corner is a hard die that may chip again.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['dies.dress'] },
+      cracked: { grade: 'stand-down', because: 'A cracked upper die comes apart in a blow.', source: 'common-practice', cures: ['dies.new-upper'] },
     } },
     gate: false, minutes: 3, cures: ['dies.dress', 'dies.new-upper'], cautions: ['block-ram', 'hands-out'],
     examples: [{ given: 'clean', grade: 'sound', stands: 'plain' }, { given: 'mushroomed', grade: 'watch', stands: 'plain' }, { given: 'chipped', grade: 'limited', stands: 'plain' }, { given: 'cracked', grade: 'stand-down', stands: 'plain' }],
@@ -18,9 +18,9 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'dies.lower-face', title: 'Face of the lower die', question: 'Is the face of the lower die whole?', part: 'lower-die', rows: [1], families: EVERY,
     rule: { kind: 'seen', look: 'lower-die.face', answers: {
       clean: { grade: 'sound', because: 'Flat, edges rounded, no cracks.', source: 'common-practice' },
-      mushroomed: { grade: 'watch', because: 'The edges roll over: the die is soft and wants dressing.', source: 'page-dies' },
-      chipped: { grade: 'limited', because: 'A chipped corner is a hard die that may chip again.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      cracked: { grade: 'stand-down', because: 'A cracked lower die comes apart in a blow.', source: 'common-practice' },
+      mushroomed: { grade: 'watch', because: 'The edges roll over: the die is soft and wants dressing.', source: 'page-dies', cures: ['dies.dress'] },
+      chipped: { grade: 'limited', because: 'A chipped corner is a hard die that may chip again.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['dies.dress'] },
+      cracked: { grade: 'stand-down', because: 'A cracked lower die comes apart in a blow.', source: 'common-practice', cures: ['dies.new-lower'] },
     } },
     gate: false, minutes: 3, cures: ['dies.dress', 'dies.new-lower'], cautions: ['block-ram', 'hands-out'],
     examples: [{ given: 'clean', grade: 'sound', stands: 'plain' }, { given: 'mushroomed', grade: 'watch', stands: 'plain' }, { given: 'chipped', grade: 'limited', stands: 'plain' }, { given: 'cracked', grade: 'stand-down', stands: 'plain' }],
@@ -28,8 +28,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dies.upper-hollow', title: 'Hollow in the upper die', question: 'Is the face of the upper die flat?', part: 'upper-die', rows: [1], families: EVERY,
     rule: { kind: 'measured', value: 'upper-die.hollow', worse: 'more', steps: [
-      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'Good dies are flat within 0.005 in; this marks the work.' },
-      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'Bars twist and bend over a hollow this deep.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'Good dies are flat within 0.005 in; this marks the work.', cures: ['dies.dress'] },
+      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'Bars twist and bend over a hollow this deep.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['dies.grind-pair'] },
     ] },
     gate: false, minutes: 5, cures: ['dies.dress', 'dies.grind-pair'], cautions: ['block-ram'],
     examples: [{ given: '0.009 in', grade: 'sound', stands: 'just under' }, { given: '0.010 in', grade: 'watch', stands: 'at' }, { given: '0.011 in', grade: 'watch', stands: 'just over' }, { given: '0.062 in', grade: 'watch', stands: 'just under' }, { given: '1/16 in', grade: 'limited', stands: 'at' }, { given: '0.063 in', grade: 'limited', stands: 'just over' }],
@@ -45,7 +45,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dies.upper-hardness', title: 'Hardness of the upper die', question: 'Is the upper die tough rather than hard?', part: 'upper-die', rows: [10], families: EVERY,
     rule: { kind: 'seen', look: 'upper-die.hardness', answers: {
-      soft: { grade: 'watch', because: 'A soft die mushrooms and is dressed often; it does not fly.', source: 'page-dies' },
+      soft: { grade: 'watch', because: 'A soft die mushrooms and is dressed often; it does not fly.', source: 'page-dies', cures: [] },
       tough: { grade: 'sound', because: 'Tough: the file bites a little.', source: 'page-dies' },
       hard: { grade: 'limited', because: 'A die that a file skates over can chip, and chips have killed.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     } },
@@ -56,8 +56,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dies.lower-hollow', title: 'Hollow in the lower die', question: 'Is the face of the lower die flat?', part: 'lower-die', rows: [1], families: EVERY,
     rule: { kind: 'measured', value: 'lower-die.hollow', worse: 'more', steps: [
-      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'Good dies are flat within 0.005 in; this marks the work.' },
-      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'Bars twist and bend over a hollow this deep.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'Good dies are flat within 0.005 in; this marks the work.', cures: ['dies.dress'] },
+      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'Bars twist and bend over a hollow this deep.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['dies.grind-pair'] },
     ] },
     gate: false, minutes: 5, cures: ['dies.dress', 'dies.grind-pair'], cautions: ['block-ram'],
     examples: [{ given: '0.009 in', grade: 'sound', stands: 'just under' }, { given: '0.010 in', grade: 'watch', stands: 'at' }, { given: '0.011 in', grade: 'watch', stands: 'just over' }, { given: '0.062 in', grade: 'watch', stands: 'just under' }, { given: '1/16 in', grade: 'limited', stands: 'at' }, { given: '0.063 in', grade: 'limited', stands: 'just over' }],
@@ -73,7 +73,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dies.lower-hardness', title: 'Hardness of the lower die', question: 'Is the lower die tough rather than hard?', part: 'lower-die', rows: [10], families: EVERY,
     rule: { kind: 'seen', look: 'lower-die.hardness', answers: {
-      soft: { grade: 'watch', because: 'A soft die mushrooms and is dressed often; it does not fly.', source: 'page-dies' },
+      soft: { grade: 'watch', because: 'A soft die mushrooms and is dressed often; it does not fly.', source: 'page-dies', cures: [] },
       tough: { grade: 'sound', because: 'Tough: the file bites a little.', source: 'page-dies' },
       hard: { grade: 'limited', because: 'A die that a file skates over can chip, and chips have killed.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     } },
@@ -84,7 +84,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dies.parallel', title: 'Dies parallel', question: 'Are the dies parallel?', part: 'upper-die', rows: [1, 15], families: EVERY,
     rule: { kind: 'measured', value: 'upper-die.parallel', worse: 'more', steps: [
-      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'A flat bar comes out with a taper.' },
+      { grade: 'watch', from: '0.010 in', source: 'common-practice', because: 'A flat bar comes out with a taper.', cures: ['dies.grind-pair'] },
       { grade: 'limited', from: '1/32 in', source: 'page-guide', because: 'Bars come out bent like a banana, and the blow levers on the keys.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
     ] },
     gate: false, minutes: 15, cures: ['dies.grind-pair', 'ways.true'], cautions: ['block-ram'],
@@ -94,17 +94,17 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'stack.loss', title: 'Height lost by the dies', question: 'How much height have both dies and the seat lost together?', part: 'lower-die', rows: [2, 3], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss', worse: 'more', steps: [
-      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing or new dies.' },
+      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing or new dies.', cures: ['seat.fit-filler-plate'] },
       { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'With the stack an inch short the linkage comes down near the guide before the work is closed.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
-    gate: false, minutes: 15, cures: ['seat.fit-filler-plate', 'dies.new-lower', 'dies.new-upper', 'rod.set-gap'], cautions: ['least-thickness', 'no-cold-blow'],
+    gate: false, minutes: 15, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: ['least-thickness', 'no-cold-blow'],
     dispute: { oneSide: 'A longer rod makes good short dies at no cost.', otherSide: 'A longer rod brings the linkage onto the guide; only height under the dies makes good lost height.', source: 'owners-practice' },
     examples: [{ given: '0.499 in', grade: 'sound', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
   },
   {
     id: 'stack.loss-upper', title: 'Height lost by the upper die', question: 'How much height has the upper die lost?', part: 'upper-die', rows: [2], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss-upper', worse: 'more', steps: [
-      { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'A regrind takes 0.010 to 0.060 in each time; this one has had many.' },
+      { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'A regrind takes 0.010 to 0.060 in each time; this one has had many.', cures: [] },
       { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The upper die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }] },
     ] },
     gate: false, minutes: 5, cures: ['dies.new-upper'], cautions: ['least-thickness'],
@@ -113,7 +113,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'stack.loss-lower', title: 'Height lost by the lower die', question: 'How much height have lower die and seat lost?', part: 'lower-die', rows: [3], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.loss-lower', worse: 'more', steps: [
-      { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'Wear, regrinding and a sunk seat add up.' },
+      { grade: 'watch', from: '3/8 in', source: 'common-practice', because: 'Wear, regrinding and a sunk seat add up.', cures: [] },
       { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'The lower die alone takes the linkage down to the guide.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }] },
     ] },
     gate: false, minutes: 5, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: ['least-thickness'],
@@ -122,8 +122,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'stack.loss-helve', title: 'Height lost under a helve', question: 'How much height have both dies and the seat lost together?', part: 'lower-die', rows: [2, 3], families: HELVE,
     rule: { kind: 'measured', value: 'stack.loss', worse: 'more', steps: [
-      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing, new dies or the height screws.' },
-      { grade: 'limited', from: '1 in', source: 'common-practice', because: 'The helve comes down past level and strikes with the heel of the die.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
+      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch lost is the time to think of packing, new dies or the height screws.', cures: ['helve.free-screws'] },
+      { grade: 'limited', from: '1 in', source: 'common-practice', because: 'The helve comes down past level and strikes with the heel of the die.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['seat.fit-filler-plate', 'dies.new-lower'] },
     ] },
     gate: false, minutes: 15, cures: ['helve.free-screws', 'seat.fit-filler-plate', 'dies.new-lower', 'dies.new-upper'], cautions: ['no-cold-blow'],
     examples: [{ given: '0.499 in', grade: 'sound', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
@@ -141,8 +141,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'stack.linkage-clearance', title: 'Linkage over the guide', question: 'Does the linkage clear the guide with the dies closed?', part: 'ram-guide', rows: [3, 12], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.linkage-clearance', worse: 'less', steps: [
-      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch or less is left between linkage and guide: watch die heights.' },
-      { grade: 'limited', from: '3/8 in', source: 'owners-practice', because: 'Thin work lets the linkage strike the guide: the thickness of the work has to keep them apart.', limits: [{ kind: 'least-work-thickness', value: { from: 'stack.least-work-thickness' }, sentence: 'Nothing thinner than {value} between the dies: thinner work lets the linkage come down on the guide.' }] },
+      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch or less is left between linkage and guide: watch die heights.', cures: [] },
+      { grade: 'limited', from: '3/8 in', source: 'owners-practice', because: 'Thin work lets the linkage strike the guide: the thickness of the work has to keep them apart.', limits: [{ kind: 'least-work-thickness', value: { from: 'stack.least-work-thickness' }, sentence: 'Nothing thinner than {value} between the dies: thinner work lets the linkage come down on the guide.' }], cures: ['seat.fit-filler-plate', 'dies.new-lower'] },
     ] },
     gate: false, minutes: 6, cures: ['seat.fit-filler-plate', 'dies.new-lower', 'dies.new-upper', 'guide.raise-linkage'], cautions: ['least-thickness', 'no-cold-blow'],
     examples: [{ given: '0.499 in', grade: 'watch', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'sound', stands: 'just over' }, { given: '0.374 in', grade: 'limited', stands: 'just under' }, { given: '3/8 in', grade: 'limited', stands: 'at' }, { given: '0.376 in', grade: 'watch', stands: 'just over' }],
@@ -159,8 +159,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'seat.dish', title: 'Floor of the seat', question: 'Is the seat floor flat under the die?', part: 'seat', rows: [7], families: EVERY,
     rule: { kind: 'measured', value: 'seat.dish', worse: 'more', steps: [
-      { grade: 'watch', from: '0.006 in', source: 'common-practice', because: 'Flat within 0.003 to 0.005 in is good; the die begins to rock.' },
-      { grade: 'limited', from: '0.010 in', source: 'common-practice', because: 'The die rocks on a dished floor, and keys work loose.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
+      { grade: 'watch', from: '0.006 in', source: 'common-practice', because: 'Flat within 0.003 to 0.005 in is good; the die begins to rock.', cures: ['seat.file'] },
+      { grade: 'limited', from: '0.010 in', source: 'common-practice', because: 'The die rocks on a dished floor, and keys work loose.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['seat.grind-with-plate-jig'] },
     ] },
     gate: false, minutes: 20, cures: ['seat.file', 'seat.grind-with-plate-jig', 'seat.mill'], cautions: ['block-ram', 'drift'],
     dispute: { oneSide: 'A careful man files and grinds a seat true in place.', otherSide: 'Only a mill makes floor and flanks true to one another; hand work moves the fault about.', source: 'page-seat' },
@@ -179,8 +179,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'seat.pressure', title: 'Pressure on the seat', question: 'Is the lower die wide enough for the iron under it?', part: 'lower-die', rows: [4, 7], families: EVERY,
     rule: { kind: 'measured', value: 'seat-pressure.cold-share', worse: 'more', steps: [
-      { grade: 'watch', from: '20 %', source: 'derived', because: 'A blow with nothing between the dies uses more of the iron’s strength than repeated blows should.' },
-      { grade: 'limited', from: '40 %', source: 'derived', because: 'The die is so narrow that it sinks into its seat.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }] },
+      { grade: 'watch', from: '20 %', source: 'derived', because: 'A blow with nothing between the dies uses more of the iron’s strength than repeated blows should.', cures: [] },
+      { grade: 'limited', from: '40 %', source: 'derived', because: 'The die is so narrow that it sinks into its seat.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }], cures: ['dies.new-lower'] },
     ] },
     gate: false, minutes: 10, cures: ['dies.new-lower', 'seat.fit-filler-plate'], cautions: ['no-cold-blow'],
     examples: [{ given: '19 %', grade: 'sound', stands: 'just under' }, { given: '20 %', grade: 'watch', stands: 'at' }, { given: '21 %', grade: 'watch', stands: 'just over' }, { given: '39 %', grade: 'watch', stands: 'just under' }, { given: '40 %', grade: 'limited', stands: 'at' }, { given: '41 %', grade: 'limited', stands: 'just over' }],
@@ -189,8 +189,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'dies.bearing', title: 'Lower die fills its seat', question: 'Does the base of the lower die fill the seat?', part: 'lower-die', rows: [4], families: EVERY,
     rule: { kind: 'seen', look: 'lower-die.bearing', answers: {
       fills: { grade: 'sound', because: 'The base nearly fills the floor.', source: 'common-practice' },
-      narrow: { grade: 'watch', because: 'A narrow base loads the iron hard and sinks.', source: 'common-practice' },
-      packed: { grade: 'limited', because: 'Loose packings curl and let the die rock.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
+      narrow: { grade: 'watch', because: 'A narrow base loads the iron hard and sinks.', source: 'common-practice', cures: [] },
+      packed: { grade: 'limited', because: 'Loose packings curl and let the die rock.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['seat.fit-filler-plate'] },
     } },
     gate: false, minutes: 3, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: ['drift'],
     examples: [{ given: 'fills', grade: 'sound', stands: 'plain' }, { given: 'narrow', grade: 'watch', stands: 'plain' }, { given: 'packed', grade: 'limited', stands: 'plain' }],
@@ -199,8 +199,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'dovetail.flank', title: 'Key on the flank', question: 'Does the key lie flat on the full flank?', part: 'dovetail', rows: [5], families: EVERY,
     rule: { kind: 'seen', look: 'dovetail.flank', answers: {
       full: { grade: 'sound', because: 'The key lies flat on the full flank.', source: 'page-keys' },
-      part: { grade: 'limited', because: 'Part contact breaks the lip off.', source: 'page-keys', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      upright: { grade: 'limited', because: 'With upright walls nothing holds the die down but friction.', source: 'page-keys', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
+      part: { grade: 'limited', because: 'Part contact breaks the lip off.', source: 'page-keys', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['dovetail.file-flanks'] },
+      upright: { grade: 'limited', because: 'With upright walls nothing holds the die down but friction.', source: 'page-keys', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['dovetail.machine-flanks'] },
     } },
     gate: false, minutes: 15, cures: ['dovetail.file-flanks', 'dovetail.machine-flanks'], cautions: ['drift', 'dry-dovetail'],
     examples: [{ given: 'full', grade: 'sound', stands: 'plain' }, { given: 'part', grade: 'limited', stands: 'plain' }, { given: 'upright', grade: 'limited', stands: 'plain' }],
@@ -209,8 +209,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'dovetail.crack', title: 'Cracked lip', question: 'Are the lips of the dovetails whole?', part: 'dovetail', rows: [5], families: EVERY,
     rule: { kind: 'seen', look: 'dovetail.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
-      suspected: { grade: 'stand-down', because: 'A doubtful line at the root of a lip counts as a crack until dye has shown otherwise.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A cracked lip lets the die go.', source: 'common-practice' },
+      suspected: { grade: 'stand-down', because: 'A doubtful line at the root of a lip counts as a crack until dye has shown otherwise.', source: 'common-practice', cures: ['frame.dye-test'] },
+      present: { grade: 'stand-down', because: 'A cracked lip lets the die go.', source: 'common-practice', cures: ['dovetail.mend-lip'] },
     } },
     gate: false, minutes: 6, cures: ['frame.dye-test', 'dovetail.mend-lip'], cautions: ['cracked-casting'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
@@ -218,7 +218,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'dovetail.chip', title: 'Chipped lip', question: 'How much of a lip is missing?', part: 'dovetail', rows: [5], families: EVERY,
     rule: { kind: 'measured', value: 'dovetail.chip-share', worse: 'more', steps: [
-      { grade: 'watch', from: '10 %', source: 'common-practice', because: 'A chip that grows is a key that bears in one place.' },
+      { grade: 'watch', from: '10 %', source: 'common-practice', because: 'A chip that grows is a key that bears in one place.', cures: [] },
       { grade: 'limited', from: '25 %', source: 'common-practice', because: 'More than a quarter of the lip is gone.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 5, cures: ['dovetail.mend-lip'], cautions: ['drift'],
@@ -228,9 +228,9 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     id: 'keys.secure', title: 'Dies and keys tight', question: 'Are both dies held?', part: 'keys', rows: [5, 6], families: EVERY,
     rule: { kind: 'seen', look: 'keys.secure', answers: {
       tight: { grade: 'sound', because: 'Both dies are tight.', source: 'common-practice' },
-      tightened: { grade: 'watch', because: 'One was loose and drove tight: it will tell within the hour whether it holds.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
-      loose: { grade: 'stand-down', because: 'A die that cannot be made tight leaves the hammer.', source: 'common-practice' },
-      missing: { grade: 'stand-down', because: 'A die without its key is not held.', source: 'common-practice' },
+      tightened: { grade: 'watch', because: 'One was loose and drove tight: it will tell within the hour whether it holds.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['keys.drive'] },
+      loose: { grade: 'stand-down', because: 'A die that cannot be made tight leaves the hammer.', source: 'common-practice', cures: ['keys.renew'] },
+      missing: { grade: 'stand-down', because: 'A die without its key is not held.', source: 'common-practice', cures: ['keys.renew'] },
     } },
     gate: true, minutes: 4, cures: ['keys.drive', 'keys.renew'], cautions: ['drift', 'dry-dovetail', 'block-ram'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'tightened', grade: 'watch', stands: 'plain' }, { given: 'loose', grade: 'stand-down', stands: 'plain' }, { given: 'missing', grade: 'stand-down', stands: 'plain' }],
@@ -259,7 +259,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
   {
     id: 'keys.contact', title: 'Contact of the keys', question: 'Do the keys bear over their full length?', part: 'keys', rows: [6], families: EVERY,
     rule: { kind: 'measured', value: 'keys.contact', worse: 'less', steps: [
-      { grade: 'watch', from: '75 %', source: 'common-practice', because: 'Good practice asks for 80 % or more by blue.' },
+      { grade: 'watch', from: '75 %', source: 'common-practice', because: 'Good practice asks for 80 % or more by blue.', cures: ['keys.renew'] },
       { grade: 'limited', from: '60 %', source: 'common-practice', because: 'The key bears in part and works loose.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
     ] },
     gate: false, minutes: 20, cures: ['keys.renew', 'dovetail.file-flanks'], cautions: ['drift', 'dry-dovetail'],
@@ -307,8 +307,8 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     onlyWhere: { look: 'sow-block.fitted', answers: ['fitted'] },
     rule: { kind: 'seen', look: 'sow-block.state', answers: {
       tight: { grade: 'sound', because: 'Whole and tight.', source: 'common-practice' },
-      loose: { grade: 'limited', because: 'A loose sow block rocks the lower die with it.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      cracked: { grade: 'stand-down', because: 'A cracked sow block is the seat of the die.', source: 'common-practice' },
+      loose: { grade: 'limited', because: 'A loose sow block rocks the lower die with it.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '15 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['sow-block.re-true'] },
+      cracked: { grade: 'stand-down', because: 'A cracked sow block is the seat of the die.', source: 'common-practice', cures: ['sow-block.put-back'] },
     } },
     gate: false, minutes: 3, cures: ['sow-block.re-true', 'sow-block.put-back'], cautions: ['drift', 'block-ram'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loose', grade: 'limited', stands: 'plain' }, { given: 'cracked', grade: 'stand-down', stands: 'plain' }],

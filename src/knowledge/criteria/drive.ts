@@ -17,8 +17,8 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
   {
     id: 'drive.slip', title: 'Slip', question: 'How much does the drive slip?', part: 'belt', rows: [43], families: EVERY,
     rule: { kind: 'measured', value: 'drive.slip', worse: 'more', steps: [
-      { grade: 'watch', from: '6 %', source: 'common-practice', because: '2 to 4 % is usual.' },
-      { grade: 'limited', from: '15 %', source: 'common-practice', because: 'The belt burns and the blow is weak.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }] },
+      { grade: 'watch', from: '6 %', source: 'common-practice', because: '2 to 4 % is usual.', cures: ['belt.dress'] },
+      { grade: 'limited', from: '15 %', source: 'common-practice', because: 'The belt burns and the blow is weak.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }], cures: ['belt.renew'] },
     ] },
     gate: false, minutes: 5, cures: ['belt.dress', 'belt.renew'], cautions: ['pinch'],
     examples: [{ given: '5 %', grade: 'sound', stands: 'just under' }, { given: '6 %', grade: 'watch', stands: 'at' }, { given: '7 %', grade: 'watch', stands: 'just over' }, { given: '14 %', grade: 'watch', stands: 'just under' }, { given: '15 %', grade: 'limited', stands: 'at' }, { given: '16 %', grade: 'limited', stands: 'just over' }],
@@ -26,7 +26,7 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
   {
     id: 'belt.power', title: 'What the belt carries', question: 'Is the belt wide enough for the motor?', part: 'belt', rows: [43], families: EVERY,
     rule: { kind: 'measured', value: 'drive.belt-power-share', worse: 'more', steps: [
-      { grade: 'watch', from: '100 %', source: 'leather-belt-rules', because: 'The belt is worked to its limit.' },
+      { grade: 'watch', from: '100 %', source: 'leather-belt-rules', because: 'The belt is worked to its limit.', cures: [] },
       { grade: 'limited', from: '150 %', source: 'leather-belt-rules', because: 'It slips under the blow.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }] },
     ] },
     gate: false, minutes: 5, cures: ['belt.renew'], cautions: ['pinch'],
@@ -36,10 +36,10 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     id: 'belt.state', title: 'State of the belt', question: 'Is the belt sound?', part: 'belt', rows: [43], families: EVERY,
     rule: { kind: 'seen', look: 'belt.state', answers: {
       good: { grade: 'sound', because: 'Supple, joint whole.', source: 'common-practice' },
-      glazed: { grade: 'watch', because: 'A glazed belt slips.', source: 'common-practice' },
-      oily: { grade: 'watch', because: 'An oily belt slips and rots.', source: 'common-practice' },
-      cracked: { grade: 'limited', because: 'It parts under load and whips.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      'joint-worn': { grade: 'limited', because: 'The joint parts under load and whips.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      glazed: { grade: 'watch', because: 'A glazed belt slips.', source: 'common-practice', cures: ['belt.dress'] },
+      oily: { grade: 'watch', because: 'An oily belt slips and rots.', source: 'common-practice', cures: ['belt.dress'] },
+      cracked: { grade: 'limited', because: 'It parts under load and whips.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['belt.renew'] },
+      'joint-worn': { grade: 'limited', because: 'The joint parts under load and whips.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['belt.renew'] },
     } },
     gate: false, minutes: 3, cures: ['belt.dress', 'belt.renew'], cautions: ['pinch'],
     examples: [{ given: 'good', grade: 'sound', stands: 'plain' }, { given: 'glazed', grade: 'watch', stands: 'plain' }, { given: 'oily', grade: 'watch', stands: 'plain' }, { given: 'cracked', grade: 'limited', stands: 'plain' }, { given: 'joint-worn', grade: 'limited', stands: 'plain' }],
@@ -48,8 +48,8 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     id: 'belt.runs', title: 'How the belt runs', question: 'Does the belt run true?', part: 'belt', rows: [43], families: EVERY,
     rule: { kind: 'seen', look: 'belt.runs', answers: {
       true: { grade: 'sound', because: 'True.', source: 'common-practice' },
-      walks: { grade: 'limited', because: 'A belt that comes off takes whatever is near.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
-      slips: { grade: 'watch', because: 'It slips under the blow.', source: 'common-practice' },
+      walks: { grade: 'limited', because: 'A belt that comes off takes whatever is near.', source: 'common-practice', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }], cures: ['belt.align'] },
+      slips: { grade: 'watch', because: 'It slips under the blow.', source: 'common-practice', cures: ['belt.dress'] },
     } },
     gate: false, minutes: 3, cures: ['belt.align', 'belt.dress'], cautions: ['pinch'],
     examples: [{ given: 'true', grade: 'sound', stands: 'plain' }, { given: 'walks', grade: 'limited', stands: 'plain' }, { given: 'slips', grade: 'watch', stands: 'plain' }],
@@ -79,7 +79,7 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
   {
     id: 'motor.share', title: 'Motor against the class', question: 'Is the motor large enough for the class?', part: 'motor', rows: [45], families: EVERY,
     rule: { kind: 'measured', value: 'drive.motor-share', worse: 'less', steps: [
-      { grade: 'watch', from: '75 %', source: 'common-practice', because: 'Smaller than usual: it slows in long heats.' },
+      { grade: 'watch', from: '75 %', source: 'common-practice', because: 'Smaller than usual: it slows in long heats.', cures: [] },
       { grade: 'limited', from: '60 %', source: 'common-practice', because: 'Too small: it stalls and burns under full blows.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'greatest-bar', value: { from: 'capacity.largest-bar' }, sentence: 'No bar thicker than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     ] },
     gate: false, minutes: 2, cures: ['motor.renew'], cautions: ['electrician'],
@@ -88,8 +88,8 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
   {
     id: 'motor.temperature', title: 'Motor temperature', question: 'How hot does the motor get?', part: 'motor', rows: [45], families: EVERY,
     rule: { kind: 'measured', value: 'motor.temperature', worse: 'more', steps: [
-      { grade: 'watch', from: '70 °C', source: 'common-practice', because: 'Warm; look at load and air.' },
-      { grade: 'limited', from: '80 °C', source: 'common-practice', because: 'Too hot: insulation ages fast.', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
+      { grade: 'watch', from: '70 °C', source: 'common-practice', because: 'Warm; look at load and air.', cures: ['motor.service'] },
+      { grade: 'limited', from: '80 °C', source: 'common-practice', because: 'Too hot: insulation ages fast.', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }], cures: ['motor.service'] },
     ] },
     gate: false, minutes: 3, cures: ['motor.service', 'motor.renew'], cautions: ['electrician'],
     examples: [{ given: '69 °C', grade: 'sound', stands: 'just under' }, { given: '70 °C', grade: 'watch', stands: 'at' }, { given: '71 °C', grade: 'watch', stands: 'just over' }, { given: '79 °C', grade: 'watch', stands: 'just under' }, { given: '80 °C', grade: 'limited', stands: 'at' }, { given: '81 °C', grade: 'limited', stands: 'just over' }],
@@ -98,8 +98,8 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     id: 'motor.start', title: 'How the motor starts', question: 'Does the motor start briskly?', part: 'motor', rows: [45], families: EVERY,
     rule: { kind: 'seen', look: 'motor.start', answers: {
       brisk: { grade: 'sound', because: 'Brisk.', source: 'common-practice' },
-      slow: { grade: 'watch', because: 'Low voltage, a tight belt or a dragging brake.', source: 'common-practice' },
-      trips: { grade: 'limited', because: 'It hums, trips or stalls: it burns if it is tried again and again.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
+      slow: { grade: 'watch', because: 'Low voltage, a tight belt or a dragging brake.', source: 'common-practice', cures: ['motor.service'] },
+      trips: { grade: 'limited', because: 'It hums, trips or stalls: it burns if it is tried again and again.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['motor.service'] },
     } },
     gate: false, minutes: 2, cures: ['motor.service', 'converter.enlarge', 'motor.renew'], cautions: ['electrician'],
     examples: [{ given: 'brisk', grade: 'sound', stands: 'plain' }, { given: 'slow', grade: 'watch', stands: 'plain' }, { given: 'trips', grade: 'limited', stands: 'plain' }],
@@ -137,8 +137,8 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     id: 'starter.overload', title: 'Overload', question: 'Is the overload set to the plate?', part: 'starter', rows: [46], families: EVERY,
     rule: { kind: 'seen', look: 'starter.overload', answers: {
       set: { grade: 'sound', because: 'Set to the plate.', source: 'common-practice' },
-      wrong: { grade: 'limited', because: 'A bridged or wrong overload burns the motor, and the shop with it.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
-      none: { grade: 'watch', because: 'Without an overload a stalled motor burns.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }] },
+      wrong: { grade: 'limited', because: 'A bridged or wrong overload burns the motor, and the shop with it.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['motor.service'] },
+      none: { grade: 'watch', because: 'Without an overload a stalled motor burns.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }], cures: ['starter.isolator'] },
     } },
     gate: false, minutes: 5, cures: ['motor.service', 'starter.isolator'], cautions: ['electrician'],
     examples: [{ given: 'set', grade: 'sound', stands: 'plain' }, { given: 'wrong', grade: 'limited', stands: 'plain' }, { given: 'none', grade: 'watch', stands: 'plain' }],
@@ -147,7 +147,7 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     id: 'converter.size', title: 'Converter against the motor', question: 'Is the converter large enough to start the hammer?', part: 'phase-converter', rows: [47], families: EVERY,
     onlyWhere: { look: 'phase-converter.fitted', answers: ['rotary'] },
     rule: { kind: 'measured', value: 'drive.converter-share', worse: 'less', steps: [
-      { grade: 'watch', from: '1.4', source: 'phase-converter-rules', because: '1.5 times the motor is asked for a flywheel start, 2 times for a hard one.' },
+      { grade: 'watch', from: '1.4', source: 'phase-converter-rules', because: '1.5 times the motor is asked for a flywheel start, 2 times for a hard one.', cures: [] },
       { grade: 'limited', from: '1', source: 'phase-converter-rules', because: 'Smaller than the motor: it hums, trips and starts slowly.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     ] },
     gate: false, minutes: 2, cures: ['converter.enlarge'], cautions: ['electrician'],

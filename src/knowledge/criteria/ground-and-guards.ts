@@ -16,7 +16,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
   {
     id: 'base.rock', title: 'Base on its bed', question: 'Does the base bear on its bed at every corner?', part: 'base', rows: [36], families: EVERY,
     rule: { kind: 'measured', value: 'base.rock', worse: 'more', steps: [
-      { grade: 'watch', from: '0.005 in', source: 'common-practice', because: 'A feeler should not go in at any corner.' },
+      { grade: 'watch', from: '0.005 in', source: 'common-practice', because: 'A feeler should not go in at any corner.', cures: ['base.level'] },
       { grade: 'limited', from: '1/32 in', source: 'common-practice', because: 'It rocks, walks and double-beats.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
     ] },
     gate: false, minutes: 10, cures: ['base.level', 'base.grout'], cautions: ['top-heavy'],
@@ -44,11 +44,11 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     id: 'bolts.state', title: 'Hold-down bolts', question: 'Do the hold-down bolts stay tight?', part: 'hold-down-bolts', rows: [38], families: EVERY,
     rule: { kind: 'seen', look: 'hold-down-bolts.state', answers: {
       tight: { grade: 'sound', because: 'Tight after an hour.', source: 'common-practice' },
-      'loosened-once': { grade: 'watch', because: 'New bolts settle once; try again after ten hours.', source: 'page-foundation' },
-      'loosened-twice': { grade: 'limited', because: 'Loose again: the bed is at fault, not the bolt.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
-      none: { grade: 'limited', because: 'A hammer that is not held down walks.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '25 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
+      'loosened-once': { grade: 'watch', because: 'New bolts settle once; try again after ten hours.', source: 'page-foundation', cures: ['bolts.tighten'] },
+      'loosened-twice': { grade: 'limited', because: 'Loose again: the bed is at fault, not the bolt.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['base.grout', 'bolts.tighten'] },
+      none: { grade: 'limited', because: 'A hammer that is not held down walks.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '25 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['bolts.renew'] },
     } },
-    gate: false, minutes: 3, cures: ['bolts.tighten', 'bolts.renew'], cautions: ['top-heavy'],
+    gate: false, minutes: 3, cures: ['bolts.tighten', 'bolts.renew', 'base.grout'], cautions: ['top-heavy'],
     dispute: { oneSide: 'A hammer belongs bolted hard to its block.', otherSide: 'Belting bonded under the foot has held and quietened a 50 lb hammer since the eighties.', source: 'page-foundation' },
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loosened-once', grade: 'watch', stands: 'plain' }, { given: 'loosened-twice', grade: 'limited', stands: 'plain' }, { given: 'none', grade: 'limited', stands: 'plain' }],
   },
@@ -69,7 +69,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
       belting: { grade: 'sound', because: 'Belting on a slab carries small hammers well.', source: 'page-foundation' },
       soil: { grade: 'limited', because: 'On bare soil it sinks and tips.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
       trailer: { grade: 'limited', because: 'A trailer is for showing, not for working.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
-      'not-known': { grade: 'watch', because: 'Find out before it is worked hard.', source: 'common-practice' },
+      'not-known': { grade: 'watch', because: 'Find out before it is worked hard.', source: 'common-practice', cures: [] },
     } },
     gate: false, minutes: 3, cures: ['foundation.block'], cautions: [],
     dispute: { oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' },
@@ -79,7 +79,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     id: 'foundation.thickness', title: 'Thickness of the foundation', question: 'Is the block or slab thick enough?', part: 'foundation', rows: [41], families: EVERY,
     onlyWhere: { look: 'foundation.kind', answers: ['own-block', 'slab'] },
     rule: { kind: 'measured', value: 'foundation.thickness', worse: 'less', steps: [
-      { grade: 'watch', from: '6 in', source: 'page-foundation', because: '12 to 18 in is usual; 6 in has served small hammers.' },
+      { grade: 'watch', from: '6 in', source: 'page-foundation', because: '12 to 18 in is usual; 6 in has served small hammers.', cures: [] },
       { grade: 'limited', from: '3 in', source: 'common-practice', because: 'A slab this thin breaks under it.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     ] },
     gate: false, minutes: 10, cures: ['foundation.block'], cautions: [],
@@ -89,7 +89,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     id: 'foundation.crack', title: 'Cracks in the foundation', question: 'Is the foundation whole?', part: 'foundation', rows: [41], families: EVERY,
     rule: { kind: 'seen', look: 'foundation.crack', answers: {
       none: { grade: 'sound', because: 'None.', source: 'common-practice' },
-      hairline: { grade: 'watch', because: 'Hairlines that stay are harmless; mark their ends.', source: 'common-practice' },
+      hairline: { grade: 'watch', because: 'Hairlines that stay are harmless; mark their ends.', source: 'common-practice', cures: [] },
       open: { grade: 'limited', because: 'Pieces that move let it tip and walk.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     } },
     gate: false, minutes: 3, cures: ['foundation.block'], cautions: [],
@@ -99,7 +99,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     id: 'foundation.neighbours', title: 'House and neighbours', question: 'Does it shake anybody?', part: 'foundation', rows: [41], families: EVERY,
     rule: { kind: 'seen', look: 'foundation.neighbours', answers: {
       no: { grade: 'sound', because: 'No.', source: 'common-practice' },
-      felt: { grade: 'watch', because: 'Felt in the house: soft ground and a thin slab carry far.', source: 'page-foundation' },
+      felt: { grade: 'watch', because: 'Felt in the house: soft ground and a thin slab carry far.', source: 'page-foundation', cures: [] },
       complaint: { grade: 'watch', because: 'Agree on hours before the next complaint.', source: 'page-foundation', limits: [{ kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     } },
     gate: false, minutes: 5, cures: ['foundation.part-from-slab'], cautions: [],
@@ -138,8 +138,8 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     id: 'whole.hand-turn', title: 'Turning by hand', question: 'Does it turn smoothly by hand?', part: 'whole-machine', rows: [], families: EVERY,
     rule: { kind: 'seen', look: 'whole-machine.hand-turn', answers: {
       smooth: { grade: 'sound', because: 'Smooth all round.', source: 'common-practice' },
-      'tight-spot': { grade: 'watch', because: 'Something binds once a turn.', source: 'common-practice' },
-      click: { grade: 'watch', because: 'A joint is slack.', source: 'common-practice' },
+      'tight-spot': { grade: 'watch', because: 'Something binds once a turn.', source: 'common-practice', cures: [] },
+      click: { grade: 'watch', because: 'A joint is slack.', source: 'common-practice', cures: [] },
       stuck: { grade: 'stand-down', because: 'What does not turn by hand is not started with a motor.', source: 'common-practice' },
     } },
     gate: false, minutes: 3, cures: ['whole.free'], cautions: ['isolate', 'spring-unload'],

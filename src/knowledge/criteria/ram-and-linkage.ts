@@ -7,8 +7,8 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'ram.crack', title: 'Crack in the ram', question: 'Is the ram whole at dovetail and pin boss?', part: 'ram', rows: [11], families: EVERY,
     rule: { kind: 'seen', look: 'ram.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
-      suspected: { grade: 'stand-down', because: 'A doubtful line at dovetail or boss counts as a crack until dye has shown otherwise.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A ram cracked at dovetail or boss drops its die or itself.', source: 'common-practice' },
+      suspected: { grade: 'stand-down', because: 'A doubtful line at dovetail or boss counts as a crack until dye has shown otherwise.', source: 'common-practice', cures: ['frame.dye-test'] },
+      present: { grade: 'stand-down', because: 'A ram cracked at dovetail or boss drops its die or itself.', source: 'common-practice', cures: ['ram.mend-or-renew'] },
     } },
     gate: true, minutes: 3, cures: ['frame.dye-test', 'ram.mend-or-renew'], cautions: ['cracked-casting', 'block-ram'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
@@ -16,7 +16,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'ram.wear-step', title: 'Wear of the ram', question: 'Are the faces of the ram worn in a step?', part: 'ram', rows: [11], families: EVERY,
     rule: { kind: 'measured', value: 'ram.wear-step', worse: 'more', steps: [
-      { grade: 'watch', from: '0.006 in', source: 'common-practice', because: 'Parallel within 0.005 in is good.' },
+      { grade: 'watch', from: '0.006 in', source: 'common-practice', because: 'Parallel within 0.005 in is good.', cures: [] },
       { grade: 'limited', from: '0.015 in', source: 'common-practice', because: 'A stepped ram is loose at one end of its travel and tight at the other.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 15, cures: ['ram.build-up'], cautions: ['block-ram'],
@@ -26,11 +26,11 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'guide.ears', title: 'Ears of the ram guide', question: 'Are the ears of the guide whole?', part: 'ram-guide', rows: [12], families: GUIDED,
     rule: { kind: 'seen', look: 'ram-guide.ears', answers: {
       whole: { grade: 'sound', because: 'Whole.', source: 'common-practice' },
-      suspected: { grade: 'stand-down', because: 'A doubtful line at an ear counts as a crack until dye has shown otherwise.', source: 'common-practice' },
-      broken: { grade: 'stand-down', because: 'A broken ear lets the ram out of its guide.', source: 'page-guide' },
-      repaired: { grade: 'limited', because: 'An old repair that holds is worked gently and watched.', source: 'page-guide', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
+      suspected: { grade: 'stand-down', because: 'A doubtful line at an ear counts as a crack until dye has shown otherwise.', source: 'common-practice', cures: ['frame.dye-test'] },
+      broken: { grade: 'stand-down', because: 'A broken ear lets the ram out of its guide.', source: 'page-guide', cures: ['guide.mend'] },
+      repaired: { grade: 'limited', because: 'An old repair that holds is worked gently and watched.', source: 'page-guide', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }], cures: ['frame.have-repair-judged'] },
     } },
-    gate: true, minutes: 4, cures: ['frame.dye-test', 'guide.mend'], cautions: ['cracked-casting', 'hot-casting'],
+    gate: true, minutes: 4, cures: ['frame.dye-test', 'guide.mend', 'frame.have-repair-judged'], cautions: ['cracked-casting', 'hot-casting'],
     examples: [{ given: 'whole', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'broken', grade: 'stand-down', stands: 'plain' }, { given: 'repaired', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -59,7 +59,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'guide.fall', title: 'Ram falls free', question: 'Does the ram fall of its own weight without rock?', part: 'ram-guide', rows: [12], families: GUIDED,
     rule: { kind: 'seen', look: 'ram-guide.fall', answers: {
       free: { grade: 'sound', because: 'Falls free without rock.', source: 'common-practice' },
-      rocks: { grade: 'watch', because: 'It falls and rocks: measure the play.', source: 'common-practice' },
+      rocks: { grade: 'watch', because: 'It falls and rocks: measure the play.', source: 'common-practice', cures: ['guide.shim'] },
       sticks: { grade: 'limited', because: 'A ram that sticks drops when nobody expects it.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     } },
     gate: false, minutes: 15, cures: ['ways.polish', 'guide.shim'], cautions: ['block-ram'],
@@ -69,9 +69,9 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'guide-shims.state', title: 'Guide shims held', question: 'Are the guide shims held?', part: 'guide-shims', rows: [13], families: GUIDED,
     rule: { kind: 'seen', look: 'guide-shims.state', answers: {
       held: { grade: 'sound', because: 'Held so that they cannot climb.', source: 'common-practice' },
-      free: { grade: 'watch', because: 'Nothing keeps them from climbing with the ram.', source: 'page-guide' },
-      climbing: { grade: 'limited', because: 'A shim on its way out gives sudden play.', source: 'page-guide', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
-      broken: { grade: 'limited', because: 'With a shim gone the guide is loose or tight without warning.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      free: { grade: 'watch', because: 'Nothing keeps them from climbing with the ram.', source: 'page-guide', cures: ['guide.retain-shims'] },
+      climbing: { grade: 'limited', because: 'A shim on its way out gives sudden play.', source: 'page-guide', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['guide.retain-shims'] },
+      broken: { grade: 'limited', because: 'With a shim gone the guide is loose or tight without warning.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['guide.shim'] },
     } },
     gate: false, minutes: 3, cures: ['guide.shim', 'guide.retain-shims'], cautions: ['block-ram'],
     examples: [{ given: 'held', grade: 'sound', stands: 'plain' }, { given: 'free', grade: 'watch', stands: 'plain' }, { given: 'climbing', grade: 'limited', stands: 'plain' }, { given: 'broken', grade: 'limited', stands: 'plain' }],
@@ -91,8 +91,8 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'toggles.crack', title: 'Crack in arm, link or pin', question: 'Is every arm, link and pin of the linkage whole?', part: 'toggle-arms', rows: [16, 17, 18], families: COIL,
     rule: { kind: 'seen', look: 'toggle-arms.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
-      suspected: { grade: 'stand-down', because: 'A doubtful line counts as a crack until dye has shown otherwise.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A cracked arm, link or pin fails at speed at the height of a face.', source: 'common-practice' },
+      suspected: { grade: 'stand-down', because: 'A doubtful line counts as a crack until dye has shown otherwise.', source: 'common-practice', cures: ['frame.dye-test'] },
+      present: { grade: 'stand-down', because: 'A cracked arm, link or pin fails at speed at the height of a face.', source: 'common-practice', cures: ['arms.renew'] },
     } },
     gate: true, minutes: 5, cures: ['frame.dye-test', 'arms.renew', 'links.renew', 'pins.renew'], cautions: ['spring-unload', 'stand-aside', 'cracked-casting'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
@@ -121,7 +121,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'toggle-arms.straight', answers: {
       alike: { grade: 'sound', because: 'Straight and alike.', source: 'common-practice' },
       bent: { grade: 'limited', because: 'A bent arm has been overloaded once, and cocks the ram.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
-      odd: { grade: 'watch', because: 'Arms that are not a pair cock the ram.', source: 'common-practice' },
+      odd: { grade: 'watch', because: 'Arms that are not a pair cock the ram.', source: 'common-practice', cures: [] },
     } },
     gate: false, minutes: 3, cures: ['arms.renew'], cautions: ['spring-unload'],
     examples: [{ given: 'alike', grade: 'sound', stands: 'plain' }, { given: 'bent', grade: 'limited', stands: 'plain' }, { given: 'odd', grade: 'watch', stands: 'plain' }],
@@ -129,7 +129,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'arms.mismatch', title: 'Difference of the arms', question: 'Are both arms of one length?', part: 'toggle-arms', rows: [17], families: COIL,
     rule: { kind: 'measured', value: 'linkage.arm-mismatch', worse: 'more', steps: [
-      { grade: 'watch', from: '1/64 in', source: 'common-practice', because: 'The ram begins to hang crooked.' },
+      { grade: 'watch', from: '1/64 in', source: 'common-practice', because: 'The ram begins to hang crooked.', cures: [] },
       { grade: 'limited', from: '1/32 in', source: 'common-practice', because: 'The ram cocks in its guide at every stroke.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 10, cures: ['arms.renew'], cautions: ['spring-unload'],
@@ -156,18 +156,18 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'pins.play-sum', title: 'Play of the linkage joints', question: 'How much play have the four joints together?', part: 'toggle-pins', rows: [18], families: COIL,
     rule: { kind: 'measured', value: 'linkage.pin-play-sum', worse: 'more', steps: [
-      { grade: 'watch', from: '0.020 in', source: 'common-practice', because: '0.002 to 0.005 in at each of the four is good.' },
+      { grade: 'watch', from: '0.020 in', source: 'common-practice', because: '0.002 to 0.005 in at each of the four is good.', cures: ['pins.oil'] },
       { grade: 'limited', from: '1/32 in', source: 'common-practice', because: 'It is the sum of the four that matters: the blow comes late and weak, and hammers the joints.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     ] },
-    gate: false, minutes: 12, cures: ['pins.renew'], cautions: ['spring-unload'],
+    gate: false, minutes: 12, cures: ['pins.renew', 'pins.oil'], cautions: ['spring-unload'],
     examples: [{ given: '0.019 in', grade: 'sound', stands: 'just under' }, { given: '0.020 in', grade: 'watch', stands: 'at' }, { given: '0.021 in', grade: 'watch', stands: 'just over' }, { given: '0.031 in', grade: 'watch', stands: 'just under' }, { given: '1/32 in', grade: 'limited', stands: 'at' }, { given: '0.032 in', grade: 'limited', stands: 'just over' }],
   },
   {
     id: 'pins.state', title: 'Surface of the pins', question: 'Are the pins smooth and oily?', part: 'toggle-pins', rows: [18], families: COIL,
     rule: { kind: 'seen', look: 'toggle-pins.state', answers: {
       oiled: { grade: 'sound', because: 'Smooth and oily.', source: 'common-practice' },
-      dry: { grade: 'watch', because: 'A dry pin seizes, and a seized pin breaks an arm.', source: 'common-practice' },
-      galled: { grade: 'limited', because: 'A galled pin is on its way to seizing.', source: 'common-practice', limits: [{ kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      dry: { grade: 'watch', because: 'A dry pin seizes, and a seized pin breaks an arm.', source: 'common-practice', cures: ['pins.oil'] },
+      galled: { grade: 'limited', because: 'A galled pin is on its way to seizing.', source: 'common-practice', limits: [{ kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['pins.renew'] },
     } },
     gate: false, minutes: 15, cures: ['pins.oil', 'pins.renew'], cautions: ['spring-unload'],
     examples: [{ given: 'oiled', grade: 'sound', stands: 'plain' }, { given: 'dry', grade: 'watch', stands: 'plain' }, { given: 'galled', grade: 'limited', stands: 'plain' }],
@@ -194,7 +194,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'spring.travel-left', title: 'Spring travel left', question: 'How much travel is left before the coils touch?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.travel-left-share', worse: 'less', steps: [
-      { grade: 'watch', from: '20 %', source: 'derived', because: '15 to 20 % of the travel from free to solid should be left.' },
+      { grade: 'watch', from: '20 %', source: 'derived', because: '15 to 20 % of the travel from free to solid should be left.', cures: ['spring.set-tension'] },
       { grade: 'limited', from: '15 %', source: 'derived', because: 'The coils come close to touching; solid, the wire is loaded beyond what it stands.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     ] },
     gate: false, minutes: 15, cures: ['spring.renew', 'spring.set-tension'], cautions: ['stand-aside', 'spring-unload'],
@@ -212,7 +212,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'spring.set', title: 'Length lost for good', question: 'How much of its length has the spring lost for good?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.set-share', worse: 'more', steps: [
-      { grade: 'watch', from: '2 %', source: 'common-practice', because: 'It has begun to take a set.' },
+      { grade: 'watch', from: '2 %', source: 'common-practice', because: 'It has begun to take a set.', cures: [] },
       { grade: 'limited', from: '3 %', source: 'common-practice', because: 'A spring that has lost 3 % has been overloaded: replace it.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }] },
     ] },
     gate: false, minutes: 15, cures: ['spring.renew'], cautions: ['spring-unload'],
@@ -221,7 +221,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'spring.pits', title: 'Rust pits in the spring', question: 'How deep are the rust pits?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'coil-spring.pit-depth', worse: 'more', steps: [
-      { grade: 'watch', from: '0.005 in', source: 'common-practice', because: 'Every pit is where a crack starts.' },
+      { grade: 'watch', from: '0.005 in', source: 'common-practice', because: 'Every pit is where a crack starts.', cures: [] },
       { grade: 'limited', from: '0.020 in', source: 'common-practice', because: 'Pits this deep are cracks in the making.', limits: [{ kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     ] },
     gate: false, minutes: 5, cures: ['spring.renew'], cautions: ['stand-aside'],
@@ -231,7 +231,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.age', title: 'Spring after long standing', question: 'Has the spring stood loaded for decades?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'seen', look: 'whole-machine.idle', answers: {
       'in-use': { grade: 'sound', because: 'In use.', source: 'common-practice' },
-      'some-years': { grade: 'watch', because: 'Look at the spring twice and listen.', source: 'owners-practice' },
+      'some-years': { grade: 'watch', because: 'Look at the spring twice and listen.', source: 'owners-practice', cures: [] },
       decades: { grade: 'watch', because: 'After decades of standing the spring is replaced as a habit.', source: 'owners-practice' },
     } },
     gate: false, minutes: 1, cures: ['spring.renew'], cautions: ['stand-aside'],
@@ -248,8 +248,8 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'spring-bolt.thread-left', title: 'Spring bolt thread left', question: 'Is there thread left to tighten the spring?', part: 'spring-bolt', rows: [20], families: COIL,
     rule: { kind: 'measured', value: 'spring-bolt.thread-left', worse: 'less', steps: [
-      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Near the end of the thread: the spring is tired or the joints are worn.' },
-      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'The spring cannot be tightened any more.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Near the end of the thread: the spring is tired or the joints are worn.', cures: [] },
+      { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'The spring cannot be tightened any more.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['spring.renew'] },
     ] },
     gate: false, minutes: 2, cures: ['spring.renew', 'spring-bolt.renew'], cautions: ['spring-unload'],
     examples: [{ given: '0.499 in', grade: 'watch', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'sound', stands: 'just over' }, { given: '0.062 in', grade: 'limited', stands: 'just under' }, { given: '1/16 in', grade: 'limited', stands: 'at' }, { given: '0.063 in', grade: 'watch', stands: 'just over' }],
@@ -294,7 +294,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'rod.thread', title: 'Rod thread engaged', question: 'Is at least one thread diameter engaged at each end of the rod?', part: 'connecting-rod', rows: [22], families: EVERY,
     rule: { kind: 'measured', value: 'stack.thread-engagement-share', worse: 'less', steps: [
-      { grade: 'watch', from: '1.1', source: 'common-practice', because: 'One diameter is the least; little is left.' },
+      { grade: 'watch', from: '1.1', source: 'common-practice', because: 'One diameter is the least; little is left.', cures: [] },
       { grade: 'limited', from: '0.95', source: 'common-practice', because: 'Less than one diameter is engaged.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
       { grade: 'stand-down', from: '0.75', source: 'common-practice', because: 'The rod can pull out of its thread.' },
     ] },
@@ -304,7 +304,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
   {
     id: 'rod.thread-left', title: 'Rod thread left', question: 'Can the rod still be lengthened?', part: 'connecting-rod', rows: [3, 22], families: EVERY,
     rule: { kind: 'measured', value: 'stack.thread-left-share', worse: 'less', steps: [
-      { grade: 'watch', from: '0.5', source: 'common-practice', because: 'With the stack right the rod stands near the middle of its thread; this one is nearly spent.' },
+      { grade: 'watch', from: '0.5', source: 'common-practice', because: 'With the stack right the rod stands near the middle of its thread; this one is nearly spent.', cures: [] },
     ] },
     gate: false, minutes: 3, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: [],
     examples: [{ given: '0.4', grade: 'watch', stands: 'just under' }, { given: '0.5', grade: 'watch', stands: 'at' }, { given: '0.6', grade: 'sound', stands: 'just over' }],
@@ -343,8 +343,8 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'crank.crack', title: 'Crack in plate or pin', question: 'Are crank plate and pin whole?', part: 'crank', rows: [23], families: EVERY,
     rule: { kind: 'seen', look: 'crank.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
-      suspected: { grade: 'stand-down', because: 'A doubtful line counts as a crack until dye has shown otherwise.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A cracked crank plate bursts, and a cracked pin lets the rod flail.', source: 'common-practice' },
+      suspected: { grade: 'stand-down', because: 'A doubtful line counts as a crack until dye has shown otherwise.', source: 'common-practice', cures: ['frame.dye-test'] },
+      present: { grade: 'stand-down', because: 'A cracked crank plate bursts, and a cracked pin lets the rod flail.', source: 'common-practice', cures: ['crank.renew-plate'] },
     } },
     gate: true, minutes: 3, cures: ['frame.dye-test', 'crank.renew-plate', 'crank.pin-bush'], cautions: ['cracked-casting', 'pinch'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],

@@ -7,8 +7,8 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.creep', title: 'Ram still with the treadle up', question: 'Does the ram stay still with the treadle up?', part: 'running', rows: [28, 29, 31], families: EVERY,
     rule: { kind: 'seen', look: 'running.creep', answers: {
       still: { grade: 'sound', because: 'Stays still.', source: 'common-practice' },
-      drifts: { grade: 'watch', because: 'A little drift that stops is common; look at clutch and bush.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
-      creeps: { grade: 'stand-down', because: 'A ram that creeps or drops by itself takes a hand.', source: 'common-practice' },
+      drifts: { grade: 'watch', because: 'A little drift that stops is common; look at clutch and bush.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.adjust'] },
+      creeps: { grade: 'stand-down', because: 'A ram that creeps or drops by itself takes a hand.', source: 'common-practice', cures: ['clutch.adjust', 'shipper.free'] },
     } },
     gate: true, minutes: 5, cures: ['clutch.adjust', 'clutch-pulley.ease', 'shipper.free', 'return-spring.renew'], cautions: ['block-ram', 'hands-out'],
     examples: [{ given: 'still', grade: 'sound', stands: 'plain' }, { given: 'drifts', grade: 'watch', stands: 'plain' }, { given: 'creeps', grade: 'stand-down', stands: 'plain' }],
@@ -16,8 +16,8 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
   {
     id: 'running.release', title: 'Strokes after release', question: 'How many strokes does it make after the treadle is let go?', part: 'running', rows: [28, 33, 34], families: EVERY,
     rule: { kind: 'measured', value: 'running.release-strokes', worse: 'more', steps: [
-      { grade: 'watch', from: '5', source: 'page-clutch', because: 'Without a brake a few strokes are normal.' },
-      { grade: 'limited', from: '10', source: 'common-practice', because: 'It runs on: clutch dry, tight or flooded, bush worn or return weak.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'second-person', sentence: 'A second person stands at the isolator.' }] },
+      { grade: 'watch', from: '5', source: 'page-clutch', because: 'Without a brake a few strokes are normal.', cures: ['clutch.adjust'] },
+      { grade: 'limited', from: '10', source: 'common-practice', because: 'It runs on: clutch dry, tight or flooded, bush worn or return weak.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'second-person', sentence: 'A second person stands at the isolator.' }], cures: ['clutch.wash', 'clutch.adjust'] },
     ] },
     gate: false, minutes: 3, cures: ['clutch.adjust', 'clutch.wash', 'return-spring.renew'], cautions: ['stand-aside'],
     examples: [{ given: '4', grade: 'sound', stands: 'just under' }, { given: '5', grade: 'watch', stands: 'at' }, { given: '6', grade: 'watch', stands: 'just over' }, { given: '9', grade: 'watch', stands: 'just under' }, { given: '10', grade: 'limited', stands: 'at' }, { given: '11', grade: 'limited', stands: 'just over' }],
@@ -36,7 +36,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'running.sound', answers: {
       clean: { grade: 'sound', because: 'One clean blow each turn.', source: 'common-practice' },
       double: { grade: 'watch', because: 'Spring set wrong, more often too tight than too loose; not bolted down; gap wrong; or too fast.', source: 'page-linkage' },
-      uneven: { grade: 'watch', because: 'Hard and soft by turns: too fast, or cold dies.', source: 'common-practice' },
+      uneven: { grade: 'watch', because: 'Hard and soft by turns: too fast, or cold dies.', source: 'common-practice', cures: ['trial.find-second-sound'] },
     } },
     gate: false, minutes: 3, cures: ['trial.find-second-sound', 'bolts.tighten', 'spring.set-tension'], cautions: ['stand-aside'],
     examples: [{ given: 'clean', grade: 'sound', stands: 'plain' }, { given: 'double', grade: 'watch', stands: 'plain' }, { given: 'uneven', grade: 'watch', stands: 'plain' }],
@@ -45,7 +45,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.top-knock', title: 'Knock at the top', question: 'Is there a knock at the top of the stroke?', part: 'running', rows: [21, 22, 23], families: EVERY,
     rule: { kind: 'seen', look: 'running.top-knock', answers: {
       no: { grade: 'sound', because: 'No.', source: 'common-practice' },
-      yes: { grade: 'watch', because: 'Slack in crank pin, rod or crosshead; a spring going solid; or the linkage on the guide.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }] },
+      yes: { grade: 'watch', because: 'Slack in crank pin, rod or crosshead; a spring going solid; or the linkage on the guide.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }], cures: ['trial.find-second-sound'] },
     } },
     gate: false, minutes: 3, cures: ['rod.bush', 'trial.find-second-sound'], cautions: ['stand-aside'],
     examples: [{ given: 'no', grade: 'sound', stands: 'plain' }, { given: 'yes', grade: 'watch', stands: 'plain' }],
@@ -63,9 +63,9 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.chatter', title: 'Clutch taking up', question: 'Does the clutch take up smoothly?', part: 'running', rows: [28], families: EVERY,
     rule: { kind: 'seen', look: 'running.chatter', answers: {
       smooth: { grade: 'sound', because: 'Smoothly.', source: 'common-practice' },
-      chatters: { grade: 'watch', because: 'Dry or glazed facing, cone out of line, or slack linkage.', source: 'page-clutch' },
-      grabs: { grade: 'limited', because: 'A grabbing clutch throws the ram at the first touch.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }] },
-      slips: { grade: 'watch', because: 'Flooded, glazed, or at the end of its adjustment.', source: 'common-practice' },
+      chatters: { grade: 'watch', because: 'Dry or glazed facing, cone out of line, or slack linkage.', source: 'page-clutch', cures: ['clutch.wash', 'clutch.adjust'] },
+      grabs: { grade: 'limited', because: 'A grabbing clutch throws the ram at the first touch.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }], cures: ['clutch.wash', 'clutch.adjust'] },
+      slips: { grade: 'watch', because: 'Flooded, glazed, or at the end of its adjustment.', source: 'common-practice', cures: ['clutch.wash', 'clutch.adjust'] },
     } },
     gate: false, minutes: 3, cures: ['clutch.wash', 'clutch.adjust', 'clutch.reline'], cautions: ['stand-aside'],
     examples: [{ given: 'smooth', grade: 'sound', stands: 'plain' }, { given: 'chatters', grade: 'watch', stands: 'plain' }, { given: 'grabs', grade: 'limited', stands: 'plain' }, { given: 'slips', grade: 'watch', stands: 'plain' }],
@@ -74,7 +74,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.walks', title: 'Walking', question: 'Does it stay on its marks?', part: 'running', rows: [36, 38], families: EVERY,
     rule: { kind: 'seen', look: 'running.walks', answers: {
       no: { grade: 'sound', because: 'Stays on its marks.', source: 'common-practice' },
-      little: { grade: 'watch', because: 'Tighten the bolts and look again.', source: 'common-practice' },
+      little: { grade: 'watch', because: 'Tighten the bolts and look again.', source: 'common-practice', cures: ['bolts.tighten'] },
       yes: { grade: 'limited', because: 'It walks: bolts, bed or speed.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '25 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     } },
     gate: false, minutes: 6, cures: ['bolts.tighten', 'base.grout'], cautions: ['top-heavy'],
@@ -93,7 +93,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.die-shift', title: 'Dies while running', question: 'Do the dies stay where they are keyed?', part: 'running', rows: [5, 6], families: EVERY,
     rule: { kind: 'seen', look: 'running.die-shift', answers: {
       no: { grade: 'sound', because: 'The paint line is unbroken.', source: 'common-practice' },
-      yes: { grade: 'stand-down', because: 'A die that has shifted is no longer held: lock off, key it and try again.', source: 'common-practice' },
+      yes: { grade: 'stand-down', because: 'A die that has shifted is no longer held: lock off, key it and try again.', source: 'common-practice', cures: ['keys.drive'] },
     } },
     gate: false, minutes: 6, cures: ['keys.drive', 'keys.renew'], cautions: ['drift', 'dry-dovetail'],
     examples: [{ given: 'no', grade: 'sound', stands: 'plain' }, { given: 'yes', grade: 'stand-down', stands: 'plain' }],
@@ -120,7 +120,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
   {
     id: 'running.bearing-temperature', title: 'Bearing temperature', question: 'How hot do the bearings get?', part: 'running', rows: [24], families: EVERY,
     rule: { kind: 'measured', value: 'running.bearing-temperature', worse: 'more', steps: [
-      { grade: 'watch', from: '50 °C', source: 'common-practice', because: 'Warm: a hand stays on it, and it is watched.' },
+      { grade: 'watch', from: '50 °C', source: 'common-practice', because: 'Warm: a hand stays on it, and it is watched.', cures: ['bearings.clean'] },
       { grade: 'stand-down', from: '60 °C', source: 'common-practice', because: 'Too hot to hold: stop, and find out why before it seizes.' },
     ] },
     gate: false, minutes: 10, cures: ['bearings.clean', 'bearings.even-shims'], cautions: ['stand-aside'],

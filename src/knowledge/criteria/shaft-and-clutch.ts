@@ -6,8 +6,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'journals.clearance', title: 'Main bearing clearance', question: 'How much clearance has the bearing for each inch of shaft?', part: 'main-bearings', rows: [24], families: EVERY,
     rule: { kind: 'measured', value: 'journals.clearance-ratio', worse: 'more', steps: [
-      { grade: 'watch', from: '0.0025', source: 'sleeve-bearing-table', because: 'Set at 0.001 to 0.002 in for each inch of shaft; take shims out soon.' },
-      { grade: 'limited', from: '0.004', source: 'sleeve-bearing-table', because: 'Past 0.004 in for each inch the shaft lifts, the clutch pulley hangs up, and it knocks.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
+      { grade: 'watch', from: '0.0025', source: 'sleeve-bearing-table', because: 'Set at 0.001 to 0.002 in for each inch of shaft; take shims out soon.', cures: ['bearings.take-out-shims'] },
+      { grade: 'limited', from: '0.004', source: 'sleeve-bearing-table', because: 'Past 0.004 in for each inch the shaft lifts, the clutch pulley hangs up, and it knocks.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }], cures: ['bearings.take-out-shims'] },
     ] },
     gate: false, minutes: 15, cures: ['bearings.take-out-shims', 'bearings.pour'], cautions: ['block-ram'],
     dispute: { oneSide: '0.004 in for each inch of shaft is the end of a bearing’s service.', otherSide: 'Hammer people run on with more, as long as the clutch lets go and nothing gets hot.', source: 'sleeve-bearing-table' },
@@ -16,7 +16,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'journals.tight', title: 'Main bearing too tight', question: 'Is there room for oil in the bearing?', part: 'main-bearings', rows: [24], families: EVERY,
     rule: { kind: 'measured', value: 'journals.clearance-ratio', worse: 'less', steps: [
-      { grade: 'watch', from: '0.0008', source: 'sleeve-bearing-table', because: '0.001 in for each inch of shaft is the least that engine practice allows.' },
+      { grade: 'watch', from: '0.0008', source: 'sleeve-bearing-table', because: '0.001 in for each inch of shaft is the least that engine practice allows.', cures: ['bearings.clean'] },
       { grade: 'limited', from: '0.0004', source: 'sleeve-bearing-table', because: 'There is no room for oil: it runs hot.', limits: [{ kind: 'longest-run', value: { fixed: '10 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     ] },
     gate: false, minutes: 15, cures: ['bearings.clean', 'bearings.even-shims'], cautions: ['block-ram'],
@@ -43,9 +43,9 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'caps.bolts', title: 'Bearing caps and bolts', question: 'Are both caps whole and all their bolts there and tight?', part: 'bearing-caps', rows: [25], families: EVERY,
     rule: { kind: 'seen', look: 'bearing-caps.bolts', answers: {
       tight: { grade: 'sound', because: 'All there, tight, lugs whole.', source: 'common-practice' },
-      loose: { grade: 'stand-down', because: 'A loose cap lets the shaft out under load; tighten it and look again.', source: 'common-practice' },
-      missing: { grade: 'stand-down', because: 'A missing bolt leaves the other to carry the blow.', source: 'common-practice' },
-      cracked: { grade: 'stand-down', because: 'A cracked lug or cap opens under load.', source: 'page-frame' },
+      loose: { grade: 'stand-down', because: 'A loose cap lets the shaft out under load; tighten it and look again.', source: 'common-practice', cures: ['caps.renew-bolts'] },
+      missing: { grade: 'stand-down', because: 'A missing bolt leaves the other to carry the blow.', source: 'common-practice', cures: ['caps.renew-bolts'] },
+      cracked: { grade: 'stand-down', because: 'A cracked lug or cap opens under load.', source: 'page-frame', cures: ['caps.mend-lug'] },
     } },
     gate: true, minutes: 3, cures: ['caps.renew-bolts', 'caps.mend-lug'], cautions: ['cracked-casting'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loose', grade: 'stand-down', stands: 'plain' }, { given: 'missing', grade: 'stand-down', stands: 'plain' }, { given: 'cracked', grade: 'stand-down', stands: 'plain' }],
@@ -54,8 +54,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'bearings.metal', title: 'Bearing metal', question: 'Is the bearing metal sound?', part: 'main-bearings', rows: [24], families: EVERY,
     rule: { kind: 'seen', look: 'main-bearings.metal', answers: {
       smooth: { grade: 'sound', because: 'Smooth, with even contact.', source: 'common-practice' },
-      scored: { grade: 'watch', because: 'Grit in the metal scores the shaft.', source: 'common-practice' },
-      cracked: { grade: 'limited', because: 'Loose or cracked metal wipes out at once when it gets hot.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '10 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      scored: { grade: 'watch', because: 'Grit in the metal scores the shaft.', source: 'common-practice', cures: ['bearings.clean', 'bearings.scrape'] },
+      cracked: { grade: 'limited', because: 'Loose or cracked metal wipes out at once when it gets hot.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '10 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['bearings.pour'] },
       bronze: { grade: 'sound', because: 'Bronze or inserts: judge by clearance.', source: 'common-practice' },
     } },
     gate: false, minutes: 30, cures: ['bearings.clean', 'bearings.scrape', 'bearings.pour'], cautions: ['babbitt-lead'],
@@ -83,7 +83,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'shaft.out-of-round', title: 'Journal round', question: 'Is the journal round?', part: 'main-shaft', rows: [26], families: EVERY,
     rule: { kind: 'measured', value: 'main-shaft.out-of-round', worse: 'more', steps: [
-      { grade: 'watch', from: '0.0015 in', source: 'common-practice', because: 'Round within 0.001 in is good.' },
+      { grade: 'watch', from: '0.0015 in', source: 'common-practice', because: 'Round within 0.001 in is good.', cures: [] },
       { grade: 'limited', from: '0.003 in', source: 'common-practice', because: 'No bearing can be set on it.', limits: [{ kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     ] },
     gate: false, minutes: 20, cures: ['shaft.turn-true'], cautions: [],
@@ -92,7 +92,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'shaft.taper', title: 'Journal parallel', question: 'Is the journal parallel?', part: 'main-shaft', rows: [26], families: EVERY,
     rule: { kind: 'measured', value: 'main-shaft.taper', worse: 'more', steps: [
-      { grade: 'watch', from: '0.0015 in', source: 'common-practice', because: 'It bears at one end.' },
+      { grade: 'watch', from: '0.0015 in', source: 'common-practice', because: 'It bears at one end.', cures: [] },
       { grade: 'limited', from: '0.003 in', source: 'common-practice', because: 'A tapered journal runs hot in a new pour.', limits: [{ kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     ] },
     gate: false, minutes: 20, cures: ['shaft.turn-true'], cautions: [],
@@ -101,7 +101,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'shaft.score', title: 'Scores in the journal', question: 'How deep are the scores?', part: 'main-shaft', rows: [26], families: EVERY,
     rule: { kind: 'measured', value: 'main-shaft.score', worse: 'more', steps: [
-      { grade: 'watch', from: '0.002 in', source: 'common-practice', because: 'A nail catches.' },
+      { grade: 'watch', from: '0.002 in', source: 'common-practice', because: 'A nail catches.', cures: [] },
       { grade: 'limited', from: '0.005 in', source: 'common-practice', because: 'The score cuts the metal like a tool.', limits: [{ kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
     ] },
     gate: false, minutes: 20, cures: ['shaft.turn-true'], cautions: [],
@@ -110,8 +110,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'shaft.run-out', title: 'Shaft straight', question: 'Is the shaft straight?', part: 'main-shaft', rows: [26], families: EVERY,
     rule: { kind: 'measured', value: 'main-shaft.run-out', worse: 'more', steps: [
-      { grade: 'watch', from: '0.004 in', source: 'common-practice', because: 'Straight within 0.003 in is good.' },
-      { grade: 'limited', from: '0.010 in', source: 'common-practice', because: 'A bent shaft wipes its bearings and shakes the pulley.', limits: [{ kind: 'greatest-speed', value: { from: 'class.working-rate' }, sentence: 'No faster than {value}.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }] },
+      { grade: 'watch', from: '0.004 in', source: 'common-practice', because: 'Straight within 0.003 in is good.', cures: [] },
+      { grade: 'limited', from: '0.010 in', source: 'common-practice', because: 'A bent shaft wipes its bearings and shakes the pulley.', limits: [{ kind: 'greatest-speed', value: { from: 'class.working-rate' }, sentence: 'No faster than {value}.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }], cures: ['shaft.turn-true'] },
     ] },
     gate: false, minutes: 15, cures: ['shaft.turn-true', 'shaft.renew'], cautions: [],
     examples: [{ given: '0.003 in', grade: 'sound', stands: 'just under' }, { given: '0.004 in', grade: 'watch', stands: 'at' }, { given: '0.005 in', grade: 'watch', stands: 'just over' }, { given: '0.009 in', grade: 'watch', stands: 'just under' }, { given: '0.010 in', grade: 'limited', stands: 'at' }, { given: '0.011 in', grade: 'limited', stands: 'just over' }],
@@ -139,7 +139,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'main-shaft.keys', answers: {
       tight: { grade: 'sound', because: 'Tight, direction marked.', source: 'page-bearings' },
       loose: { grade: 'limited', because: 'A loose key beats its keyway out, and the plate comes off.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
-      'not-seen': { grade: 'watch', because: 'Find out how they were driven before anything is pressed.', source: 'page-bearings' },
+      'not-seen': { grade: 'watch', because: 'Find out how they were driven before anything is pressed.', source: 'page-bearings', cures: [] },
     } },
     gate: false, minutes: 3, cures: ['shaft.refit-keys'], cautions: ['pinch'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loose', grade: 'limited', stands: 'plain' }, { given: 'not-seen', grade: 'watch', stands: 'plain' }],
@@ -159,7 +159,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'pulley.bore', title: 'Pulley on its shaft', question: 'Is the pulley tight in its bore or key?', part: 'pulley', rows: [27], families: EVERY,
     rule: { kind: 'seen', look: 'pulley.bore', answers: {
       tight: { grade: 'sound', because: 'Tight.', source: 'common-practice' },
-      loose: { grade: 'limited', because: 'A loose pulley beats out its key.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      loose: { grade: 'limited', because: 'A loose pulley beats out its key.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '30 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }], cures: ['shaft.refit-keys'] },
     } },
     gate: false, minutes: 3, cures: ['shaft.refit-keys', 'clutch-pulley.bush'], cautions: ['pinch'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loose', grade: 'limited', stands: 'plain' }],
@@ -168,7 +168,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'clutch.facing-thickness', title: 'Thickness of the facing', question: 'How much facing is left?', part: 'clutch-facing', rows: [28], families: EVERY,
     onlyWhere: { look: 'clutch-facing.kind', answers: ['leather', 'woven', 'moulded'] },
     rule: { kind: 'measured', value: 'clutch-facing.thickness', worse: 'less', steps: [
-      { grade: 'watch', from: '3/16 in', source: 'page-clutch', because: 'New leather is about 1/4 in.' },
+      { grade: 'watch', from: '3/16 in', source: 'page-clutch', because: 'New leather is about 1/4 in.', cures: [] },
       { grade: 'limited', from: '1/8 in', source: 'page-clutch', because: 'Half is gone: rivets are near the surface and the cone near its bottom.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
     ] },
     gate: false, minutes: 10, cures: ['clutch.reline'], cautions: ['asbestos'],
@@ -178,7 +178,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'clutch.proud', title: 'Cone proud of the pulley', question: 'Does the cone still stand proud when engaged?', part: 'clutch-facing', rows: [28], families: EVERY,
     onlyWhere: { look: 'clutch-facing.kind', answers: ['leather', 'wood', 'woven', 'moulded', 'iron'] },
     rule: { kind: 'measured', value: 'clutch-facing.proud', worse: 'less', steps: [
-      { grade: 'watch', from: '3/16 in', source: 'page-clutch', because: 'About 3/8 in proud is usual with a good facing.' },
+      { grade: 'watch', from: '3/16 in', source: 'page-clutch', because: 'About 3/8 in proud is usual with a good facing.', cures: [] },
       { grade: 'limited', from: '1/32 in', source: 'common-practice', because: 'The cone bottoms: it slips, and no adjustment helps.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }] },
     ] },
     gate: false, minutes: 5, cures: ['clutch.reline'], cautions: ['asbestos'],
@@ -188,11 +188,11 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'clutch.state', title: 'Surface of the facing', question: 'Is the facing in the state that lets it slip and hold?', part: 'clutch-facing', rows: [28], families: EVERY,
     rule: { kind: 'seen', look: 'clutch-facing.state', answers: {
       'oiled-slips': { grade: 'sound', because: 'Lightly oiled, even, slips when eased.', source: 'page-clutch' },
-      dry: { grade: 'watch', because: 'A dry facing grabs and runs on.', source: 'page-clutch' },
-      glazed: { grade: 'watch', because: 'A glazed facing slips, then grabs.', source: 'common-practice' },
-      flooded: { grade: 'watch', because: 'Too much oil slips and runs on.', source: 'page-clutch' },
-      uneven: { grade: 'watch', because: 'It bears in patches and chatters.', source: 'common-practice' },
-      rivets: { grade: 'limited', because: 'Rivets score the pulley and grab.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
+      dry: { grade: 'watch', because: 'A dry facing grabs and runs on.', source: 'page-clutch', cures: ['clutch.wash'] },
+      glazed: { grade: 'watch', because: 'A glazed facing slips, then grabs.', source: 'common-practice', cures: ['clutch.wash'] },
+      flooded: { grade: 'watch', because: 'Too much oil slips and runs on.', source: 'page-clutch', cures: ['clutch.wash'] },
+      uneven: { grade: 'watch', because: 'It bears in patches and chatters.', source: 'common-practice', cures: ['clutch.reline'] },
+      rivets: { grade: 'limited', because: 'Rivets score the pulley and grab.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.reline'] },
     } },
     gate: false, minutes: 5, cures: ['clutch.wash', 'clutch.reline'], cautions: ['asbestos', 'solvent'],
     dispute: { oneSide: 'A cone clutch is kept oiled, with thin oil, so that it slips and lets go.', otherSide: 'Oil does not belong on leather: it swells and rots, and a facing oiled once is oiled for ever.', source: 'page-clutch' },
@@ -202,8 +202,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'clutch.asbestos', title: 'Asbestos in the facing', question: 'May the facing hold asbestos?', part: 'clutch-facing', rows: [28], families: EVERY,
     rule: { kind: 'seen', look: 'clutch-facing.asbestos', answers: {
       no: { grade: 'sound', because: 'Leather, wood, or a paper says so.', source: 'common-practice' },
-      perhaps: { grade: 'watch', because: 'Treat it as asbestos until it is tested.', source: 'page-safety' },
-      yes: { grade: 'watch', because: 'It holds asbestos: leave it alone, or have it taken off as local rules ask.', source: 'page-safety' },
+      perhaps: { grade: 'watch', because: 'Treat it as asbestos until it is tested.', source: 'page-safety', cures: ['clutch.test-for-asbestos'] },
+      yes: { grade: 'watch', because: 'It holds asbestos: leave it alone, or have it taken off as local rules ask.', source: 'page-safety', cures: [] },
     } },
     gate: false, minutes: 1, cures: ['clutch.test-for-asbestos', 'clutch.reline'], cautions: ['asbestos'],
     examples: [{ given: 'no', grade: 'sound', stands: 'plain' }, { given: 'perhaps', grade: 'watch', stands: 'plain' }, { given: 'yes', grade: 'watch', stands: 'plain' }],
@@ -211,7 +211,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
   {
     id: 'clutch.play-much', title: 'Clutch pulley too loose', question: 'Is the clutch pulley loose on the shaft?', part: 'clutch-pulley', rows: [29], families: EVERY,
     rule: { kind: 'measured', value: 'clutch-pulley.play', worse: 'more', steps: [
-      { grade: 'watch', from: '16 thou', source: 'owners-practice', because: '10 to 15 thou is good practice.' },
+      { grade: 'watch', from: '16 thou', source: 'owners-practice', because: '10 to 15 thou is good practice.', cures: [] },
       { grade: 'limited', from: '31 thou', source: 'common-practice', because: 'The pulley drags on the cone: it grabs and runs on.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }] },
     ] },
     gate: false, minutes: 6, cures: ['clutch-pulley.bush'], cautions: ['pinch'],
@@ -231,8 +231,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'clutch-pulley.sound', title: 'Sound of the clutch pulley', question: 'Is the pulley quiet when idling?', part: 'clutch-pulley', rows: [29], families: EVERY,
     rule: { kind: 'seen', look: 'clutch-pulley.sound', answers: {
       quiet: { grade: 'sound', because: 'Quiet.', source: 'common-practice' },
-      rattles: { grade: 'watch', because: 'A worn bush or too much end float.', source: 'page-clutch' },
-      squeals: { grade: 'limited', because: 'A dry bush seizes.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '10 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }] },
+      rattles: { grade: 'watch', because: 'A worn bush or too much end float.', source: 'page-clutch', cures: ['clutch-pulley.bush'] },
+      squeals: { grade: 'limited', because: 'A dry bush seizes.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '10 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }], cures: ['oil-ways.clear'] },
     } },
     gate: false, minutes: 3, cures: ['oil-ways.clear', 'clutch-pulley.bush'], cautions: ['stand-aside'],
     examples: [{ given: 'quiet', grade: 'sound', stands: 'plain' }, { given: 'rattles', grade: 'watch', stands: 'plain' }, { given: 'squeals', grade: 'limited', stands: 'plain' }],
@@ -289,7 +289,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'treadle.control', answers: {
       smooth: { grade: 'sound', because: 'Follows the foot.', source: 'common-practice' },
       jumpy: { grade: 'limited', because: 'The blow comes harder than was meant.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }] },
-      floppy: { grade: 'watch', because: 'Worn pivots and saddle.', source: 'common-practice' },
+      floppy: { grade: 'watch', because: 'Worn pivots and saddle.', source: 'common-practice', cures: ['treadle.bush'] },
     } },
     gate: false, minutes: 3, cures: ['treadle.bush', 'clutch.adjust'], cautions: [],
     examples: [{ given: 'smooth', grade: 'sound', stands: 'plain' }, { given: 'jumpy', grade: 'limited', stands: 'plain' }, { given: 'floppy', grade: 'watch', stands: 'plain' }],
@@ -298,7 +298,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'return.lift', title: 'Treadle returns', question: 'Does the treadle come fully up by itself?', part: 'return-spring', rows: [33], families: EVERY,
     rule: { kind: 'seen', look: 'return-spring.lift', answers: {
       fully: { grade: 'sound', because: 'Fully, every time.', source: 'common-practice' },
-      lazy: { grade: 'watch', because: 'A lazy return makes it run on.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
+      lazy: { grade: 'watch', because: 'A lazy return makes it run on.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['return-spring.renew'] },
       'by-hand': { grade: 'limited', because: 'It runs on until somebody lifts the treadle.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'second-person', sentence: 'A second person stands at the isolator.' }] },
     } },
     gate: false, minutes: 2, cures: ['return-spring.renew', 'shipper.free'], cautions: ['treadle-blocked'],
@@ -329,7 +329,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'brake.lining', title: 'Brake lining', question: 'How much brake lining is left?', part: 'brake', rows: [34], families: EVERY,
     onlyWhere: { look: 'brake.fitted', answers: ['fitted', 'relied-on'] },
     rule: { kind: 'measured', value: 'brake.lining', worse: 'less', steps: [
-      { grade: 'watch', from: '1/8 in', source: 'common-practice', because: 'Thin; order lining.' },
+      { grade: 'watch', from: '1/8 in', source: 'common-practice', because: 'Thin; order lining.', cures: [] },
       { grade: 'limited', from: '1/16 in', source: 'common-practice', because: 'Metal is near.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }] },
     ] },
     gate: false, minutes: 5, cures: ['brake.reline'], cautions: ['asbestos'],

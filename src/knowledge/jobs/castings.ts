@@ -6,7 +6,9 @@ export const CASTINGS_JOBS: readonly Job[] = [
   {
     id: 'base.level', title: 'Level the machine', part: 'base', families: EVERY, stage: 1,
     words: 'Slack the bolts, jack each corner, shim with steel until level both ways on a machined face, then tighten evenly.',
-    after: [],
+    after: [
+      { job: 'foundation.block', because: 'the machine is levelled on the ground that it will stay on' },
+    ],
     hours: { least: 0.7, likely: 1, most: 2 }, skill: 1, helpers: 1,
     parts: [
       { id: 'base-shims', words: 'steel shims, assorted', quantity: 1, priceEach: { least: 5, likely: 15, most: 30 }, source: 'price-guess' },
@@ -66,7 +68,11 @@ export const CASTINGS_JOBS: readonly Job[] = [
   {
     id: 'bolts.tighten', title: 'Tighten the hold-down bolts and try again', part: 'hold-down-bolts', families: EVERY, stage: 1,
     words: 'Tighten evenly in turn, run for one hour, lock off and tighten again, and again after ten hours.',
-    after: [],
+    after: [
+      { job: 'base.level', because: 'a bolt pulled down on a rocking foot bends the casting' },
+      { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
+      { job: 'bolts.renew', because: 'the bolts that stay are tightened' },
+    ],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate'], source: 'page-foundation',
@@ -76,6 +82,8 @@ export const CASTINGS_JOBS: readonly Job[] = [
     words: 'Set through bolts or resin anchors of 5/8 to 3/4 in with large washers and lock nuts.',
     after: [
       { job: 'base.level', because: 'a bolt pulled down on a rocking foot bends the casting' },
+      { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
+      { job: 'foundation.block', because: 'anchors are set in the block that stays' },
     ],
     hours: { least: 2, likely: 3, most: 4 }, skill: 2, helpers: 0,
     parts: [
@@ -151,7 +159,9 @@ export const CASTINGS_JOBS: readonly Job[] = [
   {
     id: 'anvil.bed', title: 'Bed the anvil tight', part: 'anvil', families: EVERY, stage: 1,
     words: 'Lift or jack the anvil, clean its bed, shim or grout it solid and wedge or bolt it.',
-    after: [],
+    after: [
+      { job: 'foundation.block', because: 'the anvil is bedded on the ground that it will stay on' },
+    ],
     hours: { least: 3, likely: 6, most: 12 }, skill: 2, helpers: 2,
     parts: [
       { id: 'grout', words: 'non-shrink grout, bag', quantity: 2, priceEach: { least: 20, likely: 30, most: 45 }, source: 'price-guess' },
