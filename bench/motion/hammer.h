@@ -19,8 +19,9 @@ static inline void sine_cosine(double angle, double *sine, double *cosine) {
   const double quarters = floor(angle * 0.6366197723675814 + 0.5);
   const double x = angle - quarters * 1.5707963109016418 - quarters * 1.5893254773528197e-8;
   const double z = x * x;
-  const double s = x + x * z * (-1.0 / 6 + z * (1.0 / 120 + z * (-1.0 / 5040 + z * (1.0 / 362880 + z * (-1.0 / 39916800 + z * (1.0 / 6227020800.0 - z * (1.0 / 1307674368000.0)))))));
-  const double c = 1 - 0.5 * z + z * z * (1.0 / 24 + z * (-1.0 / 720 + z * (1.0 / 40320 + z * (-1.0 / 3628800 + z * (1.0 / 479001600 + z * (-1.0 / 87178291200.0 + z * (1.0 / 20922789888000.0)))))));
+  const double z2 = z * z, z4 = z2 * z2;
+  const double s = x + x * z * (-1.0 / 6 + z * (1.0 / 120) + z2 * (-1.0 / 5040 + z * (1.0 / 362880)) + z4 * (-1.0 / 39916800 + z * (1.0 / 6227020800.0) - z2 * (1.0 / 1307674368000.0)));
+  const double c = 1 - 0.5 * z + z2 * (1.0 / 24 - z * (1.0 / 720) + z2 * (1.0 / 40320 - z * (1.0 / 3628800)) + z4 * (1.0 / 479001600 - z * (1.0 / 87178291200.0) + z2 * (1.0 / 20922789888000.0)));
   const double half = floor(quarters * 0.5);
   const double odd = quarters - 2 * half;
   const double sign = half - 2 * floor(half * 0.5) == 0 ? 1 : -1;
@@ -35,12 +36,17 @@ static inline void sine_cosine(double angle, double *sine, double *cosine) {
 
 static inline double soft_sign(double x) { return x / sqrt(1 + x * x); }
 
+static inline double soft_sign_far(double x) {
+  if (x < 100) return soft_sign(x);
+  const double i = 1 / (x * x);
+  return 1 - i * (0.5 - i * (0.375 - i * 0.3125));
+}
+
 static inline double toggle_force(const double *n, double q) {
   const double d = n[40], down = n[41] + q;
-  const double square = 1 / (d * d + down * down);
-  const double h = 0.5 + 0.5 * n[44] * square;
-  const double k = sqrt(n[45] * square - h * h);
-  const double bx = h * d - k * down, by = h * down + k * d;
+  const double square = d * d + down * down, sum = square + n[44], half = 0.5 / square;
+  const double root = sqrt(4 * n[45] * square - sum * sum);
+  const double bx = (sum * d - root * down) * half, by = (sum * down + root * d) * half;
   const double sin_arm = bx * n[42], cos_arm = by * n[42];
   const double sin_link = (down - by) * n[43], cos_link = (d - bx) * n[43];
   const double delta = n[46] * (sin_arm * n[47] + cos_arm * n[48] - n[49]);
@@ -82,7 +88,7 @@ static inline void hammer_rates(hammer *ham, const double *y, double *d) {
   const double torque_clutch = n[12] * soft_sign((drive - w) * n[13]);
   const double lag = 1 - drive * n[11];
   const double torque_motor = (n[9] * lag) / (lag * lag + n[10]);
-  const double turning = soft_sign(10 * w);
+  const double turning = soft_sign_far(10 * w);
   d[2] = w;
   d[3] = (torque_clutch - n[14] * turning + s1 * (force + n[7]) - n[6] * s1 * s2 * w * w) / (n[5] + n[6] * s1 * s1);
   d[4] = (torque_motor - torque_clutch) * n[8];

@@ -88,4 +88,4 @@ for (const [name, sums] of Object.entries(totals)) {
   const ratio = median(sums.map((s, k) => s / totals['ours']![k]!));
   console.log(`${name}: ${(median([...sums]) * 1e3).toFixed(2)} ms for the seven; ${ratio.toFixed(2)} times ours`);
 }
-await timeMap();
+if (!process.argv.includes("--no-map")) await timeMap();

@@ -88,14 +88,14 @@ static double locate(const question *k, double low, double high, double width) {
 static double factor_of(double error, double before) {
   const double sixteenth = sqrt(sqrt(sqrt(sqrt(error + 1e-30))));
   const double earlier = sqrt(sqrt(sqrt(sqrt(sqrt(before + 1e-30)))));
-  const double f = (0.92 * earlier) / (sixteenth * sixteenth * sixteenth);
+  const double f = (0.85 * earlier) / (sixteenth * sixteenth * sixteenth);
   return f < 0.2 ? 0.2 : f > 6 ? 6 : f;
 }
 
 static double refused_of(double error) {
   if (!(error < INFINITY)) return 0.25;
   const double sixteenth = sqrt(sqrt(sqrt(sqrt(error))));
-  const double f = 0.9 / (sixteenth * sixteenth * sixteenth);
+  const double f = 0.75 / (sixteenth * sixteenth * sixteenth);
   return f < 0.1 ? 0.1 : f > 0.9 ? 0.9 : f;
 }
 

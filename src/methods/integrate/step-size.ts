@@ -13,7 +13,7 @@ export function stepFactor(error: number, before: number): number {
   const sixteenth = Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(error + 1e-30))));
   const eighth = sixteenth * sixteenth;
   const earlier = Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(before + 1e-30)))));
-  const factor = (0.92 * earlier) / (eighth * sixteenth);
+  const factor = (0.85 * earlier) / (eighth * sixteenth);
   return factor < 0.2 ? 0.2 : factor > 6 ? 6 : factor;
 }
 
@@ -21,6 +21,6 @@ export function stepFactor(error: number, before: number): number {
 export function refusedFactor(error: number): number {
   if (!(error < Infinity)) return 0.25;
   const sixteenth = Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(error))));
-  const factor = 0.9 / (sixteenth * sixteenth * sixteenth);
+  const factor = 0.75 / (sixteenth * sixteenth * sixteenth);
   return factor < 0.1 ? 0.1 : factor > 0.9 ? 0.9 : factor;
 }

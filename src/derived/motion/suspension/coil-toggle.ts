@@ -37,11 +37,13 @@ export function coilToggleNumbers(s: CoilToggle): number[] {
 export function coilToggleForce(n: Float64Array, q: number): number {
   const d = n[40]!;
   const down = n[41]! + q;
-  const square = 1 / (d * d + down * down);
-  const h = 0.5 + 0.5 * n[44]! * square;
-  const k = Math.sqrt(n[45]! * square - h * h);
-  const bx = h * d - k * down;
-  const by = h * down + k * d;
+  // The root is taken before the division by the square of the distance, so that neither waits for the other.
+  const square = d * d + down * down;
+  const sum = square + n[44]!;
+  const half = 0.5 / square;
+  const root = Math.sqrt(4 * n[45]! * square - sum * sum);
+  const bx = (sum * d - root * down) * half;
+  const by = (sum * down + root * d) * half;
   const sinArm = bx * n[42]!;
   const cosArm = by * n[42]!;
   const sinLink = (down - by) * n[43]!;
