@@ -21,7 +21,7 @@ export function lengthProblems(files: readonly SourceFile[]): string[] {
 export function nameProblems(paths: readonly string[]): string[] {
   return paths.flatMap((path) =>
     path.split('/').flatMap((part, index, parts) => {
-      const name = index === parts.length - 1 ? basename(part).replace(/(\.(test|d))?\.[a-z0-9]+$/, '') : part;
+      const name = index === parts.length - 1 ? basename(part).replace(/(\.(test|d|svelte))?\.[a-z0-9]+$/, '') : part;
       if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(name)) return [`${path}: the name ${name} is not of small letters with hyphens between words`];
       if (EMPTY_WORDS.test(name) && !PLATFORM_NAMES.has(name)) return [`${path}: the name ${name} does not say what it holds`];
       return [];

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { BlobFolder } from '../../../src/stores/blob-folder.ts';
 import { openEmbeddedDatabase, type EmbeddedDatabase } from '../../../src/stores/embedded-database.ts';
 import { openEmbeddedStore, START } from '../../../src/stores/index.ts';
@@ -12,6 +12,8 @@ import { openSqlStore } from '../../../src/stores/sql-store.ts';
 import { postgresPrograms, startPostgres, type PostgresServer } from './postgres-server.ts';
 import { anEntry } from './store-contract.ts';
 import { temporaryFolder } from './temporary-folder.ts';
+
+vi.setConfig({ testTimeout: 180_000 });
 
 const temporary = temporaryFolder();
 afterAll(() => temporary.remove());

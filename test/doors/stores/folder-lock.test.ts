@@ -2,10 +2,13 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import { lockFolder } from '../../../src/stores/folder-lock.ts';
 import { FolderInUse, openEmbeddedStore, openFileStore } from '../../../src/stores/index.ts';
 import { temporaryFolder } from './temporary-folder.ts';
+
+// The first opening of an embedded database takes seconds, many where the machine is busy.
+vi.setConfig({ testTimeout: 180_000 });
 
 const temporary = temporaryFolder();
 afterAll(() => temporary.remove());
@@ -39,7 +42,7 @@ describe.each([
   });
 
   test('refuses a second opening in the same process, and opens again after the first is closed', async () => {
-    const folder = newFolder(`${kind}-twice`);
+    const folder = join(temporary.path, kind);
     const first = await open(folder);
     await expect(open(folder)).rejects.toThrow(FolderInUse);
     await first.close();

@@ -48,7 +48,7 @@ describe.each([
     }
     console.log(`${kind}: ${promised} appends promised before ${KILLS} kills, all there`);
     expect(promised).toBeGreaterThan(KILLS);
-  });
+  }, 240_000);
 });
 
 function byRound(entries: readonly { id: string }[]): Map<string, { id: string }[]> {
