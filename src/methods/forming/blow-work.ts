@@ -19,24 +19,33 @@ export const idealWork = (bite: Bite, newHeight: number): number => bite.volume 
  * V Y [ln(h0/h1) + (4μ/9) √(V/π) (h1^-1.5 - h0^-1.5)]; r is the radius of the circle of the same area.
  * @param newHeight m, above 0, at most the height
  */
-export function upsetWork(bite: Bite, newHeight: number): number {
-  const drag = ((4 * bite.friction) / 9) * Math.sqrt(bite.volume / Math.PI) * (newHeight ** -1.5 - bite.height ** -1.5);
-  return bite.volume * bite.flowStress * (Math.log(bite.height / newHeight) + drag);
+export const upsetWork = (bite: Bite, newHeight: number): number => workAtStrain(bite, Math.log(bite.height / newHeight));
+
+/** The same by logarithmic strain, which keeps its digits for the lightest tap. */
+function workAtStrain(bite: Bite, strain: number): number {
+  const drag = ((4 * bite.friction) / 9) * Math.sqrt(bite.volume / Math.PI) * bite.height ** -1.5 * Math.expm1(1.5 * strain);
+  return bite.volume * bite.flowStress * (strain + drag);
 }
+
+/** Greatest strain that one blow is reckoned to: beyond it (87 % off the height) flow stress, temperature and dies have long changed. */
+export const GREATEST_STRAIN_OF_BLOW = 2;
 
 /** What one blow does to the bite. SI. */
-export interface Reduction {
-  readonly newHeight: number;
-  /** m */
-  readonly reduction: number;
-  /** reduction over the height before */
-  readonly share: number;
-  /** ln(h0/h1) */
-  readonly strain: number;
-}
+export type Reduction =
+  | {
+      readonly state: 'known';
+      readonly newHeight: number;
+      /** m */
+      readonly reduction: number;
+      /** reduction over the height before */
+      readonly share: number;
+      /** ln(h0/h1) */
+      readonly strain: number;
+    }
+  | { readonly state: 'outside-validity'; readonly because: string };
 
 /**
- * Height after a blow that puts an energy into the work: `upsetWork` solved for it. There is always one: thin work takes ever more energy.
+ * Height after a blow that puts an energy into the work: `upsetWork` solved for it.
  * @param energy that goes into the work, J (blow energy times efficiency), not negative
  */
 export function reductionByBlow(bite: Bite, energy: number): Reduction {
@@ -44,25 +53,35 @@ export function reductionByBlow(bite: Bite, energy: number): Reduction {
   if (!(bite.volume > 0 && bite.height > 0 && bite.flowStress > 0 && bite.friction >= 0)) {
     throw new Error(`A bite needs positive volume, height and flow stress: ${bite.volume}, ${bite.height}, ${bite.flowStress}, friction ${bite.friction}`);
   }
-  // The ideal strain is an upper bound: friction only takes from it.
-  const greatest = energy / (bite.volume * bite.flowStress);
-  const root = findRoot((strain) => upsetWork(bite, bite.height * Math.exp(-strain)) - energy, 0, Math.min(greatest, 200), { width: 1e-15 });
-  if (root.code === 'no-bracket' || root.code === 'not-finite') throw new Error(`No height takes up the blow: ${energy} J on ${JSON.stringify(bite)}`);
-  const strain = root.x;
+  if (energy > workAtStrain(bite, GREATEST_STRAIN_OF_BLOW)) {
+    return { state: 'outside-validity', because: `the blow is too heavy for so small a bite; up to ${workAtStrain(bite, GREATEST_STRAIN_OF_BLOW).toPrecision(3)} J is allowed: ${energy.toPrecision(3)} J` };
+  }
+  const strain = strainTaking(bite, energy);
   const share = -Math.expm1(-strain);
-  return { newHeight: bite.height * Math.exp(-strain), reduction: bite.height * share, share, strain };
+  return { state: 'known', newHeight: bite.height * Math.exp(-strain), reduction: bite.height * share, share, strain };
+}
+
+function strainTaking(bite: Bite, energy: number): number {
+  const ideal = energy / (bite.volume * bite.flowStress);
+  if (bite.friction === 0 || energy === 0) return ideal;
+  // The ideal strain is an upper bound, as friction only takes from it; a hair beyond, for the rounding.
+  const root = findRoot((strain) => workAtStrain(bite, strain) - energy, 0, ideal * (1 + 1e-9));
+  if (root.code !== 'converged') throw new Error(`No height takes up the blow (${root.code}): ${energy} J on ${JSON.stringify(bite)}`);
+  return root.x;
 }
 
 /**
  * Blows that bring a bite to a height, by repeated `reductionByBlow` at constant flow stress.
  * @param most where to stop counting, positive
- * @returns undefined where that many are not enough
+ * @returns undefined where that many are not enough, or where a blow is too heavy to reckon with
  */
 export function blowsTo(bite: Bite, newHeight: number, energy: number, most = 1000): number | undefined {
   let height = bite.height;
   for (let blows = 0; blows <= most; blows++) {
     if (height <= newHeight * (1 + 1e-12)) return blows;
-    height = reductionByBlow({ ...bite, height }, energy).newHeight;
+    const after = reductionByBlow({ ...bite, height }, energy);
+    if (after.state !== 'known') return undefined;
+    height = after.newHeight;
   }
   return undefined;
 }

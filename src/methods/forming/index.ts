@@ -6,7 +6,7 @@ export { carbonSteelFlowStress } from './carbon-steel.ts';
 export type { FlowStressRange } from './carbon-steel.ts';
 export { forceByMeanPressure, forceByShapeFactor, forceSliding, forceSlidingAndSticking, stickingRadius, stripForce, upsetDiameter, upsetStrain } from './upsetting.ts';
 export type { Disc, Strip } from './upsetting.ts';
-export { BLOW_EFFICIENCY, blowsTo, drivenRamEnergy, idealWork, peakForce, reductionByBlow, upsetWork } from './blow-work.ts';
+export { BLOW_EFFICIENCY, blowsTo, drivenRamEnergy, GREATEST_STRAIN_OF_BLOW, idealWork, peakForce, reductionByBlow, upsetWork } from './blow-work.ts';
 export type { Bite, Reduction } from './blow-work.ts';
 export { balanceTemperature, biotNumber, emissivePower, heatLeaving, radiationCoefficient, radiationOnlyTime, STEFAN_BOLTZMANN, temperatureAfter, timeBetween } from './cooling.ts';
 export type { Body, Cooled, Surroundings } from './cooling.ts';

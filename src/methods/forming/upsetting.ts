@@ -8,10 +8,10 @@ export interface Disc {
   readonly friction: number;
 }
 
-/** Force with the empirical shape factor 1 + 0.4 μD/h, N (M. P. Groover, Fundamentals of Modern Manufacturing, eq. 18.11). */
+/** Force with the empirical shape factor 1 + 0.4 μD/h, N (M. P. Groover, Fundamentals of Modern Manufacturing, ch. 18). */
 export const forceByShapeFactor = (one: Disc): number => (1 + (0.4 * one.friction * 2 * one.radius) / one.height) * one.flowStress * Math.PI * one.radius ** 2;
 
-/** Force with the mean pressure Y(1 + 2μr/3h), N: the sliding pressure hill to first order, for μr/h well below 1 (Kalpakjian and Schmid, eq. 14.1). */
+/** Force with the mean pressure Y(1 + 2μr/3h), N: the sliding pressure hill to first order, for μr/h well below 1 (Kalpakjian and Schmid, Manufacturing Engineering and Technology, ch. 14). */
 export const forceByMeanPressure = (one: Disc): number => one.flowStress * Math.PI * one.radius ** 2 * (1 + (2 * one.friction * one.radius) / (3 * one.height));
 
 /** Mean over the disc of exp(2μ(R - r)/h): 2 (e^x - x - 1)/x² with x = 2μR/h, by its series near 0 where the difference loses its digits. */
@@ -62,7 +62,7 @@ export interface Strip {
   readonly friction: number;
 }
 
-/** Force on a strip with sliding at the edges and sticking in the middle, N (Ghosh and Mallik, Manufacturing Science, section 3.3; von Mises, 2k = 2Y/√3). */
+/** Force on a strip with sliding at the edges and sticking in the middle, N (slab method, Ghosh and Mallik, Manufacturing Science, ch. 3; von Mises, 2k = 2Y/√3). */
 export function stripForce(one: Strip): number {
   const pressure = (2 * one.flowStress) / Math.sqrt(3);
   const half = one.width / 2;

@@ -39,7 +39,7 @@ export interface FoundationResponse {
 /**
  * Both natural frequencies and shapes, exact: the roots of
  * w⁴ - (1 + r)(wa² + wl²) w² + (1 + r) wa² wl² = 0 with wa² = pad/anvil, wl² = ground/(anvil + block), r = anvil/block
- * (D. D. Barkan, Dynamics of Bases and Foundations, ch. 5; IS 2974 part 2).
+ * (D. D. Barkan, Dynamics of Bases and Foundations).
  */
 export function foundationModes(one: HammerFoundation): readonly [FoundationMode, FoundationMode] {
   for (const [name, value] of Object.entries(one)) if (!(value > 0 && value < Number.POSITIVE_INFINITY)) throw new Error(`The ${name} must be positive: ${value}`);
