@@ -1,2 +1,3 @@
 export { startServer, type RunningServer, type StartSettings } from './start-server.ts';
-export { serverApp, type ServerSettings } from './server-app.ts';
+export { serverApp } from './server-app.ts';
+export type { ServerSettings } from './server-settings.ts';

@@ -5,7 +5,7 @@ import { knowledge } from '../knowledge/index.ts';
 import { cardHtml, fontFace, reportHtml } from '../print/index.ts';
 import { START } from '../stores/index.ts';
 import { elevation, limitsCard, reportTree } from '../views/index.ts';
-import type { ServerSettings } from './server-app.ts';
+import type { ServerSettings } from './server-settings.ts';
 
 /** Papers of one hammer, made afresh from the log at each request. */
 export function paperRoutes({ store, now }: ServerSettings): Hono {

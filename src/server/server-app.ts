@@ -5,15 +5,7 @@ import { entryRoutes } from './entry-routes.ts';
 import { onlyThisMachine } from './only-this-machine.ts';
 import { pageRoutes } from './page-routes.ts';
 import { paperRoutes } from './paper-routes.ts';
-import type { Store } from '../stores/index.ts';
-
-export interface ServerSettings {
-  readonly store: Store;
-  /** Folder of the built page. */
-  readonly appFolder: string;
-  /** The present instant, ISO 8601; a test hands in a fixed one. */
-  readonly now: () => string;
-}
+import type { ServerSettings } from './server-settings.ts';
 
 const GREATEST_BODY = 64 * 1024 * 1024;
 

@@ -34,10 +34,9 @@ test('nothing thinner than 3/8 in may be worked where the linkage just touches t
 test('a seat that sank 1/4 in wants a 1/4 in plate before a new lower die', () => {
   expect(inches('stack.filler-plate')).toBeCloseTo(0.25, 9);
   const order = found?.worksheet.jobs.map((job) => job.job) ?? [];
-  const plate = order.findIndex((job) => job.includes('filler'));
-  const die = order.findIndex((job) => job.includes('lower-die'));
-  expect(plate).toBeGreaterThanOrEqual(0);
-  if (die >= 0) expect(plate).toBeLessThan(die);
+  expect(order).toContain('seat.fit-filler-plate');
+  expect(order).toContain('dies.new-lower');
+  expect(order.indexOf('seat.fit-filler-plate')).toBeLessThan(order.indexOf('dies.new-lower'));
 });
 
 test.each([['9 thou', false], ['10 thou', true], ['12 thou', true], ['15 thou', true], ['16 thou', false]])('clutch play of %s is good: %s', (play, good) => {

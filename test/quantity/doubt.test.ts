@@ -27,16 +27,23 @@ describe('the doubt of a reading', () => {
 
   test('without ± or tool half of the last place is a rectangular limit (JCGM 100:2008, 4.3.7)', () => {
     expect(doubt('47.5 mm')).toBeCloseTo(0.00005 / Math.sqrt(3), 15);
-    expect(doubt('4 5/8 in')).toBeCloseTo(INCH / 16 / Math.sqrt(3), 15);
+    expect(doubt('4 19/32 in')).toBeCloseTo(INCH / 64 / Math.sqrt(3), 15);
   });
 
   test('the tool gives the doubt, but no better than what was written', () => {
     expect(doubt('4 19/32 in', { tool: 'rule' })).toBeCloseTo(INCH / 64, 15);
-    expect(doubt('4 1/2 in', { tool: 'micrometer' })).toBeCloseTo(INCH / 4 / Math.sqrt(3), 15);
+    expect(doubt('4.5 in', { tool: 'micrometer' })).toBeCloseTo((0.05 * INCH) / Math.sqrt(3), 15);
     expect(doubt('2.0005 in', { tool: 'micrometer' })).toBeCloseTo((0.0005 * INCH) / 2, 15);
     expect(doubt('400 kg', { dimension: 'mass', tool: 'tape' })).toBeCloseTo(20, 12);
     expect(doubt('10.0 A', { dimension: 'current', tool: 'clamp-meter' })).toBeCloseTo(0.15, 12);
     expect(doubt('2 15/16 ± 1/16 in', { tool: 'rule' })).toBeCloseTo(INCH / 32, 15);
+  });
+
+  test('inches in lowest terms say nothing of how finely they were read: a sixteenth is taken, or what the tool reads', () => {
+    for (const text of ['3 in', '4 1/2 in', '4 5/8 in', "5'", '14"']) expect(doubt(text), text).toBeCloseTo(INCH / 32 / Math.sqrt(3), 15);
+    expect(doubt('3 in', { tool: 'rule' })).toBeCloseTo(INCH / 64, 15);
+    expect(doubt('1 1/2 in', { tool: 'micrometer' })).toBeCloseTo((0.0005 * INCH) / 2, 15);
+    expect(doubt('76 mm')).toBeCloseTo(0.0005 / Math.sqrt(3), 15);
   });
 
   test('about doubles it, however it is said', () => {

@@ -10,6 +10,8 @@ export interface ReadStep {
   readonly source: string;
   readonly because: string;
   readonly limits: readonly LimitRule[];
+  /** Jobs that this grade asks for; absent where the criterion's own list holds. */
+  readonly cures?: readonly string[];
 }
 
 export interface Graded {
@@ -27,7 +29,7 @@ export function readSteps(rule: MeasuredRule, dimension: Dimension): readonly Re
   return rule.steps.map((step) => {
     const reading = readQuantity(step.from, { dimension, field: rule.value });
     if (!reading.ok) throw new Error(`knowledge: a step of ${rule.value} cannot be read: ${reading.problem.message}: ${step.from}`);
-    return { grade: step.grade, from: reading.quantity.value, text: step.from, source: step.source, because: step.because, limits: step.limits ?? [] };
+    return { grade: step.grade, from: reading.quantity.value, text: step.from, source: step.source, because: step.because, limits: step.limits ?? [], ...(step.cures === undefined ? {} : { cures: step.cures }) };
   });
 }
 

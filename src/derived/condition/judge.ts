@@ -57,7 +57,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
       ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
       reason: reasonFor(criterion, step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse),
       from: [key], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
-      limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [],
+      limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (step?.cures ?? criterion.cures),
       ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse) } }),
     };
   });
@@ -79,7 +79,7 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
       ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
       sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: graded.because, shown: [look.answer.replaceAll('-', ' '), look.words].filter((word) => word !== undefined).join(': '),
       rule: `${graded.grade.replace('-', ' ')} where the answer is: ${look.answer.replaceAll('-', ' ')}`, from: [key], evidence: [look.entry], sources: [graded.source],
-      limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [],
+      limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };
   });
 }

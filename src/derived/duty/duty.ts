@@ -1,4 +1,4 @@
-import type { Limit } from '../condition/limit.ts';
+import type { Limit } from '../condition/index.ts';
 
 export type Verdict = 'fit' | 'fit-within-limits' | 'stand-down' | 'not-known-yet';
 

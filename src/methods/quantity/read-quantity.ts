@@ -43,7 +43,8 @@ const GREATEST = 1e15;
 /**
  * Reads a quantity in shop notation. Never throws on text.
  * The doubt: a written ± is the half-width of a 95 % interval; else the tool's, but no better than the last place written allows;
- * else half of the last place as a rectangular limit (JCGM 100:2008, 4.3.7). `about`, `~` and `?` double it.
+ * else half of the last place as a rectangular limit (JCGM 100:2008, 4.3.7). Inches in fractions are taken as read to a sixteenth,
+ * or as the tool reads, since a fraction is written in lowest terms. `about`, `~` and `?` double it.
  * Bounds in brackets, `1.38 in (1.30 to 1.52)`, are the 95 % interval. A whole count is exact unless it is called about.
  * @throws where the default unit does not measure the dimension
  */
@@ -83,7 +84,21 @@ function uncertaintyOf(terms: Terms, { dimension, value, resolution, tool }: Tak
   const ofTool = tool === undefined ? 0 : toolHalfWidth(tool, dimension, value);
   const exactCount = dimension === 'count' && terms.style === 'whole' && ofTool === 0 && !terms.approximate;
   const stated = terms.plusMinus === undefined ? {} : { stated: sizeToSi(terms.plusMinus, UNITS[terms.unit]) };
-  return doubtOf({ ...stated, place: exactCount ? 0 : resolution, ofTool, approximate: terms.approximate });
+  return doubtOf({ ...stated, place: exactCount ? 0 : placeRead(terms, dimension, resolution, ofTool), ofTool, approximate: terms.approximate });
+}
+
+/** The coarsest division that anybody reads an inch rule to. */
+const SIXTEENTH_INCH = 0.0015875;
+const DIVIDED_IN_FRACTIONS: readonly UnitName[] = ['in', 'ft', 'yd'];
+
+/**
+ * Size of the last place that was really read, SI. Whole inches and fractions are written in lowest terms: 3 in off a rule
+ * is 3 0/16 in, so the divisor says nothing of how finely it was read. A named tool then decides alone, else a sixteenth is taken.
+ * A decimal is written as far as it was read.
+ */
+function placeRead(terms: Terms, dimension: Dimension, resolution: number, ofTool: number): number {
+  if (dimension !== 'length' || terms.style === 'decimal' || !DIVIDED_IN_FRACTIONS.includes(terms.unit)) return resolution;
+  return ofTool > 0 ? 0 : Math.min(resolution, SIXTEENTH_INCH);
 }
 
 const shown = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
