@@ -104,6 +104,15 @@ describe('laws of cooling', () => {
     expect(balanceTemperature(bar, shop)).toBe(293);
   });
 
+  test('where it lies on a die it neither radiates nor meets the air: the heat is shared by area', () => {
+    fc.assert(fc.property(body, kelvin, kelvin, kelvin, fc.double({ min: 0, max: 1, noNaN: true }), (one, air, walls, die, share) => {
+      const at = (part: number): number => heatLeaving(1300, one, { air, walls, film: 12, contact: { share: part, coefficient: 2500, temperature: die } });
+      expect(at(0)).toBeCloseTo(heatLeaving(1300, one, { air, walls, film: 12 }), 6);
+      expect(at(1)).toBeCloseTo(2500 * (1300 - die), 6);
+      expect(at(share) / (share * at(1) + (1 - share) * at(0))).toBeCloseTo(1, 9);
+    }), { numRuns: 100, seed: 82 });
+  });
+
   test('radiation written as a film, and Biot\'s number', () => {
     const coefficient = radiationCoefficient(1400, 293, 0.8);
     expect(coefficient * (1400 - 293)).toBeCloseTo(emissivePower(1400, 0.8) - emissivePower(293, 0.8), 6);
