@@ -35,6 +35,29 @@ const ALLOWED: readonly Row[] = [
   ['suspension.hardening', 0, 1e7, '1/m2'], ['suspension.squeeze', 0, 0.5, 'm'], ['suspension.solidSqueeze', 0.001, 1, 'm'],
 ];
 
+/** What each family, contact and anvil must have. */
+const PARTS: Readonly<Record<string, readonly string[]>> = {
+  'coil-toggle': ['lowerLimb', 'upperLimb', 'link', 'armAngle', 'crankOffset', 'rate', 'preCompression', 'sag', 'travel', 'solidRate'],
+  'bow-strap': ['tipRate', 'tipDraw', 'strap', 'pathAngle', 'tipTravel', 'solidRate'],
+  helve: ['headRadius', 'cushionRadius', 'rodRadius', 'beamInertia', 'beamMoment', 'cushionRate', 'hardening', 'squeeze', 'solidSqueeze', 'solidRate'],
+  fixed: ['restitution'],
+  yielding: ['flowStress', 'area', 'structureStiffness', 'cap'],
+};
+
+/** Dotted names of the nested values this specification needs; the problem where a kind is unknown. */
+function needed(spec: MotionSpec): Set<string> | SpecProblem {
+  const names = new Set<string>();
+  for (const field of ['suspension', 'contact'] as const) {
+    const kind = (spec[field] as { kind?: string } | undefined)?.kind ?? '';
+    const parts = PARTS[kind];
+    if (parts === undefined || (kind === 'fixed' || kind === 'yielding') !== (field === 'contact'))
+      return { field: `${field}.kind`, sentence: `${field} is of no known kind; allowed are ${field === 'contact' ? 'fixed, yielding' : 'coil-toggle, bow-strap, helve'}: ${String(kind)}` };
+    for (const part of parts) names.add(`${field}.${part}`);
+  }
+  if (spec.anvil !== undefined) for (const part of ['mass', 'stiffness', 'damping']) names.add(`anvil.${part}`);
+  return names;
+}
+
 function valueAt(spec: MotionSpec, field: string): unknown {
   return field.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], spec);
 }
@@ -67,9 +90,11 @@ function geometry(spec: MotionSpec, n: Float64Array): SpecProblem | undefined {
  */
 export function checkSpec(spec: MotionSpec): SpecProblem[] {
   const problems: SpecProblem[] = [];
+  const names = needed(spec);
+  if (!(names instanceof Set)) return [names];
   for (const [field, low, high, unit] of ALLOWED) {
     const value = valueAt(spec, field);
-    if (value === undefined && field.includes('.')) continue;
+    if (field.includes('.') && !names.has(field)) continue;
     if (typeof value === 'number' && value >= low && value <= high) continue;
     problems.push({ field, sentence: `${field} cannot be that; allowed is ${low} to ${high}${unit === '' ? '' : ` ${unit}`}: ${String(value)}` });
   }

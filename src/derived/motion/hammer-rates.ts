@@ -116,7 +116,8 @@ export class HammerRates {
     }
     if (this.audit) {
       const b = this.base;
-      seen[4] = ((force + n[7]! - n[6]! * (s1 * faster + s2 * w * w)) * n[37]!) / Math.sqrt(1 - tilt * tilt);
+      // Upward on the carrier is along the rod by the cosine of its lean; tilt is that lean's tangent.
+      seen[4] = (force + n[7]! - n[6]! * (s1 * faster + s2 * w * w)) * n[37]! * Math.sqrt(1 + tilt * tilt);
       seen[5] = thrust;
       d[b] = torqueMotor * drive;
       d[b + 1] = torqueClutch * (drive - w);

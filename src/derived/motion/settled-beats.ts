@@ -4,6 +4,8 @@ import type { BeatClass, SecondSound } from './beat-class.ts';
 
 /** dB below the blow at which a second sound is no longer counted. */
 export const FAINTEST = -20;
+/** s within which two beats are heard as one; common practice in room acoustics, no source. */
+export const FUSED = 0.008;
 /** Share of the blows a second sound must go with to be a property of the setting. */
 const OFTEN = 0.5;
 /** Relative difference of neighbouring blows that makes a gallop or an irregular beat. */
@@ -116,11 +118,25 @@ export function settledBeats(log: BeatLog, ledge: boolean, most = 16): SettledBe
           ? 'gallop'
           : loudest !== undefined
             ? loudest.kind
-            : 'clean';
+            : fused(log, blows, place, beatsEnd) >= OFTEN
+              ? 'linkage-takes-the-blow'
+              : 'clean';
   return {
     beatClass, turns, missed, energy, energyLow, energyHigh,
     impactSpeed: mean(log.speed), blowAngle: mean(log.angle), lost: mean(log.lost), rate, secondSounds, unevenness, blows,
   };
+}
+
+/** Share of the blows at which the linkage meets its guide in the same moment. */
+function fused(log: BeatLog, blows: readonly number[], from: number, to: number): number {
+  let share = 0;
+  for (const blow of blows)
+    for (let i = from; i < to; i++)
+      if (log.kind[i] === BEAT.joint && Math.abs(log.time[i]! - log.time[blow]!) < FUSED) {
+        share++;
+        break;
+      }
+  return share / blows.length;
 }
 
 /** The loudest sound of each kind before and after the blows, where it goes with most of them, loudest first. */
@@ -129,7 +145,7 @@ function seconds(log: BeatLog, blows: readonly number[], from: number, to: numbe
   const main = new Set(blows);
   KINDS.forEach((kind, code) => {
     // A sound belongs to the blow it follows within two thirds of a turn, or leads by a third.
-    for (const [earliest, latest] of [[-0.36 * period, 0], [0, 0.64 * period]] as const) {
+    for (const [earliest, latest] of [[-0.36 * period, -FUSED], [FUSED, 0.64 * period]] as const) {
       let share = 0;
       let delay = 0;
       let square = 0;
