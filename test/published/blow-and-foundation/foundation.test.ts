@@ -28,13 +28,13 @@ describe('a hammer on a pad on a block', () => {
     const stiff = foundation(EXAMPLE);
     runRows('two-mass foundation', [
       ...rowsOf(book, 'read', EXAMPLE, [
-        ['wa²', '45126'], ['wl²', '17722'], ['anvil over block', '.327654', digits('.327654', 2)], ['upper, rad/s', '260.34'], ['lower, rad/s', '125.16'], ['upper, Hz', '41.43'], ['lower, Hz', '19.92'],
+        ['wa²', '45126'], ['wl²', '17722'], ['anvil over block', '.327654'], ['upper, rad/s', '260.34'], ['lower, rad/s', '125.16'], ['upper, Hz', '41.43'], ['lower, Hz', '19.92'],
         ['upper square', '67774'], ['lower square', '15666'], ['anvil speed, m/s', '.443'], ['block, lower mode alone, mm', '1.00'], ['anvil, lower mode alone, mm', '1.54'],
         // The book squeezes the pad by the rounded 1.54 - 1.00 mm; unrounded it is 446.5.
         ['pad stress, lower mode alone, kPa', '452', { absolute: 6 }],
       ]),
       ...rowsOf(book, 'recomputed', EXAMPLE, [
-        ['upper, rad/s', '260.335'], ['lower, rad/s', '125.164'], ['block, lower mode alone, mm', '1.0040'], ['anvil, lower mode alone, mm', '1.5378', digits('1.5378', 2)], ['pad stress, lower mode alone, kPa', '446.5', { absolute: 0.11 }],
+        ['upper, rad/s', '260.335'], ['lower, rad/s', '125.164'], ['block, lower mode alone, mm', '1.0040'], ['anvil, lower mode alone, mm', '1.5378'], ['pad stress, lower mode alone, kPa', '446.5', { absolute: 0.11 }],
         ['anvil, lower mode, mm', '1.538'], ['anvil, upper mode, mm', '.962'], ['block, lower mode, mm', '1.004'], ['block, upper mode, mm', '-.483'],
         // Seen over a time that the other reckoning does not state; both approach the sums below as the modes fall in step.
         ['anvil, both modes seen, mm', '2.499'], ['block, both modes seen, mm', '1.486', digits('1.486', 2)],

@@ -29,7 +29,7 @@ test('dose of a day and the level that stands for it', () => {
     // The worked example takes the table's rounded 6.1 h.
     ...rowsOf('29 CFR 1910.95 appendix A, worked example', 'read', 100 * (8 / 6.1), [['8 h at 92 dB with 6.1 h from the table, %', '131']]),
     ...rowsOf('29 CFR 1910.95 appendix A, formula', 'recomputed', 100 * noiseDose(eight, OSHA), [['8 h at 92 dB, %', '131.95']]),
-    ...rowsOf('29 CFR 1910.95 appendix A, table A-1', 'read', timeWeightedAverage(1.5, OSHA)!, [['level for 150 %, dB', '92.92', { absolute: 0.011 }]]),
+    ...rowsOf('29 CFR 1910.95 appendix A, table A-1', 'read', timeWeightedAverage(1.5, OSHA)!, [['level for 150 %, dB', '92.92']]),
   ], (actual) => actual);
   expect(timeWeightedAverage(noiseDose(eight, OSHA), OSHA)).toBeCloseTo(92, 9);
   expect(timeWeightedAverage(0, OSHA)).toBeUndefined();
