@@ -54,7 +54,7 @@ export const MAY_USE: Readonly<Record<string, readonly string[]>> = {
   knowledge: [],
   derived: [],
   views: ['qrcode'],
-  print: ['node:', 'qrcode'],
+  print: ['node:', 'qrcode', '@myriaddreamin/typst-ts-node-compiler', '@tarikjabiri/dxf'],
   stores: ['node:', 'pg', '@electric-sql/pglite', '@electric-sql/pglite/'],
   server: ['node:', 'hono', 'hono/', '@hono/node-server', '@hono/node-server/'],
   cli: ['node:', 'commander'],
