@@ -26,15 +26,19 @@ const LEAST_SPREAD = 0.08;
  * Rise of the mean logarithmic energies at each delay: the next 8 ms, the nearest counting most,
  * against the last 8. Each band is measured by its
  * own spread around the place (so that false alarms are equally likely everywhere), capped, and summed over the bands.
- * @param guard s around the blow that is left out
+ * @param nearest s after and before the blow within which it is the blow itself
+ * @param given spreads from elsewhere, instead of the fold's own
  */
-export function foldRise(fold: Pick<Fold, 'firstDelay' | 'step' | 'places' | 'bands'>, means: Float64Array, guard: number, given?: Float64Array): FoldRise {
+export function foldRise(fold: Pick<Fold, 'firstDelay' | 'step' | 'places' | 'bands'>, means: Float64Array, nearest: { readonly after: number; readonly before: number }, given?: Float64Array): FoldRise {
   const { places, bands, step, firstDelay } = fold;
   const [ahead, behind, apart, around] = [AHEAD, BEHIND, APART, AROUND].map((s) => Math.round(s / step)) as [number, number, number, number];
   const rises = new Float64Array(bands * places);
   const spreads = given ?? new Float64Array(bands * places);
   const combined = new Float64Array(places);
-  const inside = (place: number): boolean => Math.abs(firstDelay + place * step) >= guard;
+  const inside = (place: number): boolean => {
+    const delay = firstDelay + place * step;
+    return delay >= nearest.after || delay <= -nearest.before;
+  };
   for (let band = 0; band < bands; band++) {
     const at = band * places;
     const sums = new Float64Array(places + 1);

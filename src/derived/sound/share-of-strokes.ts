@@ -1,0 +1,51 @@
+import { quantile, sorted } from '../../methods/signal/index.ts';
+import type { Fold } from './fold.ts';
+import type { FoldRise } from './fold-rise.ts';
+
+const AHEAD = 0.005;
+const BEHIND = 0.008;
+const NEAR = 0.003;
+/** Share of turns that pass by chance. */
+const BY_CHANCE = 0.1;
+
+/**
+ * With which strokes the second sound comes: single turns' rises at its place, against rises at places where there is
+ * nothing.
+ * @returns heard by blow of the fold, and the share of strokes, less what chance would give
+ */
+export function shareOfStrokes(fold: Fold, rise: FoldRise, place: number, nearest: { readonly after: number; readonly before: number }): { heard: boolean[]; share: number } {
+  const weights = Array.from({ length: fold.bands }, (_, band) => Math.max(0, rise.rises[band * fold.places + place]!));
+  const near = Math.round(NEAR / fold.step);
+  const controls: number[] = [];
+  for (let delay = fold.firstDelay + 0.012; delay < -fold.firstDelay - 0.012; delay += 0.011) {
+    const at = Math.round((delay - fold.firstDelay) / fold.step);
+    if ((delay > -nearest.before && delay < nearest.after) || Math.abs(at - place) * fold.step < 0.02) continue;
+    controls.push(at);
+  }
+  const own = Array.from({ length: fold.blows }, (_, blow) => strongestRise(blow, place));
+  if (controls.length === 0) return { heard: own.map(() => true), share: 1 };
+  const background: number[] = [];
+  for (let blow = 0; blow < fold.blows; blow += Math.max(1, Math.floor(fold.blows / 60))) for (const at of controls) background.push(strongestRise(blow, at));
+  const least = quantile(sorted(background), 1 - BY_CHANCE);
+  const heard = own.map((value) => value > least);
+  const passed = heard.filter(Boolean).length / Math.max(1, heard.length);
+  return { heard, share: Math.min(1, Math.max(0, (passed - BY_CHANCE) / (1 - BY_CHANCE))) };
+
+  function strongestRise(blow: number, at: number): number {
+    let top = -Infinity;
+    const [ahead, behind] = [Math.round(AHEAD / fold.step), Math.round(BEHIND / fold.step)];
+    for (let shift = -near; shift <= near; shift += 2) {
+      let sum = 0;
+      for (let band = 0; band < fold.bands; band++) {
+        if (weights[band]! === 0) continue;
+        const from = (blow * fold.bands + band) * fold.places;
+        let [after, before] = [0, 0];
+        for (let i = 0; i < ahead; i++) after += fold.logs[from + Math.min(fold.places - 1, at + shift + i)]!;
+        for (let i = 1; i <= behind; i++) before += fold.logs[from + Math.max(0, at + shift - 1 - i)]!;
+        sum += weights[band]! * (after / ahead - before / behind);
+      }
+      top = Math.max(top, sum);
+    }
+    return top;
+  }
+}
