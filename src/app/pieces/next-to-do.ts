@@ -1,4 +1,4 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Picture, WorksheetJob } from '../../derived/index.ts';
 import { lookOf, placeOf } from '../../hammer/index.ts';
 import { hoursWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
@@ -18,9 +18,18 @@ export function nextToDo(picture: Picture): NextToDo | undefined {
     const part = lookOf(id)?.part.id ?? placeOf(id)?.part.id;
     return { words: `${gate.title}, ${gate.minutes} min. ${lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? ''}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
   }
-  const job = picture.worksheet.jobs.find((one) => one.state !== 'done' && one.state !== 'dropped' && one.urgency !== 'watch') ?? picture.worksheet.jobs.find((one) => one.state !== 'done' && one.state !== 'dropped');
+  const job = firstJob(picture.worksheet.jobs);
   if (job !== undefined) return { words: `${job.title}, ${hoursWords(job.hours)}`, path: pathOf(hammer, 'work') };
   const gap = picture.notChecked[0];
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
   return undefined;
+}
+
+/** The first open job that the worst findings wait for, whatever must come before it included. */
+function firstJob(jobs: readonly WorksheetJob[]): WorksheetJob | undefined {
+  const open = jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const worst = (['stand-down', 'limited', 'watch'] as const).find((grade) => open.some((job) => job.urgency === grade));
+  const wanted = new Set(open.filter((job) => job.urgency === worst).map((job) => job.job));
+  for (const job of [...open].reverse()) if (wanted.has(job.job)) job.after.forEach((before) => wanted.add(before));
+  return open.find((job) => wanted.has(job.job));
 }

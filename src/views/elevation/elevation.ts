@@ -41,7 +41,7 @@ export function elevation(picture: Picture, options: ElevationOptions = {}): Svg
   const numbers = new Map(partsFor(identity.family).map((part, index) => [part.id, index + 1]));
   const { least, most } = sheet.extent();
   const unit = (most[1] - least[1]) * 0.021;
-  const balloons = options.balloons === false ? '' : sheet.balloons(numbers, unit);
+  const balloons = options.balloons === false ? '' : sheet.balloons(numbers, unit * 0.88);
   const side = options.balloons === false ? unit * 3 : unit * 4.4;
   const foot = unit * 4.2;
   const x = least[0] - side - (figures.leastWork === '' ? 0 : unit * 3);

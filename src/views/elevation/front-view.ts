@@ -87,8 +87,9 @@ function drawFigures(sheet: SheetPainter, lengths: Lengths, stack: StackHeights,
   const across = (from: number, to: number, offset: number, text: string): void => {
     if (text !== '') sheet.note(dimensionLine(sheet.at(right, to), sheet.at(right, from), -offset, text, size));
   };
+  sheet.at(right + (size * 17) / 1000, stack.lowerFace);
   across(stack.seatFloor, stack.lowerFace, size * 1.4, figures.lowerDie);
-  across(stack.lowerFace, stack.upperFace, size * 3.6, figures.restGap);
+  if (figures.restGap !== '') sheet.note(dimensionLine(sheet.at(right, stack.upperFace), sheet.at(right, stack.lowerFace), -size * 8.2, figures.restGap, size));
   across(stack.upperFace, stack.ramBottom, size * 1.4, figures.upperDie);
   if (figures.throwWords !== '') sheet.note(dimensionLine(sheet.at(centre - lengths.of('pulley-diameter') * 0.5, shaft - lengths.of('throw')), sheet.at(centre - lengths.of('pulley-diameter') * 0.5, shaft), size * 1.2, figures.throwWords, size));
 }
