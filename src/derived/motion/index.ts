@@ -22,3 +22,4 @@ export { nearestCleanOnMap, smallestAdjustments } from './nearest-clean.ts';
 export type { Adjustment, CleanOnMap, Reach } from './nearest-clean.ts';
 export { treadleCurve } from './treadle-curve.ts';
 export type { TreadlePoint } from './treadle-curve.ts';
+export { specOfSurvey, type SpecValue, type SurveySpec } from './spec-of-survey.ts';
