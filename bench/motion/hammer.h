@@ -22,15 +22,14 @@ static inline void sine_cosine(double angle, double *sine, double *cosine) {
   const double z2 = z * z, z4 = z2 * z2;
   const double s = x + x * z * (-1.0 / 6 + z * (1.0 / 120) + z2 * (-1.0 / 5040 + z * (1.0 / 362880)) + z4 * (-1.0 / 39916800 + z * (1.0 / 6227020800.0) - z2 * (1.0 / 1307674368000.0)));
   const double c = 1 - 0.5 * z + z2 * (1.0 / 24 - z * (1.0 / 720) + z2 * (1.0 / 40320 - z * (1.0 / 3628800)) + z4 * (1.0 / 479001600 - z * (1.0 / 87178291200.0) + z2 * (1.0 / 20922789888000.0)));
-  const double half = floor(quarters * 0.5);
-  const double odd = quarters - 2 * half;
-  const double sign = half - 2 * floor(half * 0.5) == 0 ? 1 : -1;
-  if (odd == 0) {
-    *sine = sign * s;
-    *cosine = sign * c;
-  } else {
+  const int quarter = (int)quarters & 3;
+  const double sign = quarter & 2 ? -1 : 1;
+  if (quarter & 1) {
     *sine = sign * c;
     *cosine = -sign * s;
+  } else {
+    *sine = sign * s;
+    *cosine = sign * c;
   }
 }
 

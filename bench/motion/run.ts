@@ -37,7 +37,7 @@ function compile(source: string, libraries: readonly string[], flags: readonly s
 }
 
 const own = compile('same-algorithm.c', []);
-const native = compile('same-algorithm.c', [], ['-march=native']);
+const native = compile('same-algorithm.c', [], ['-march=native', '-fno-math-errno']);
 if (!existsSync('/usr/include/arkode/arkode_erkstep.h')) console.log('SUNDIALS is not here: no ARKODE column (Debian package libsundials-dev)');
 const arkode = existsSync('/usr/include/arkode/arkode_erkstep.h') ? compile('arkode-hammer.c', ['-lsundials_arkode', '-lsundials_nvecserial']) : undefined;
 
@@ -65,12 +65,12 @@ const REPEATS = 40;
 runOurs(100);
 const columns: Record<string, Outcome[][]> = { ours: [] };
 if (own !== undefined) columns['C -O3'] = [];
-if (native !== undefined) columns['C -O3 -march=native'] = [];
+if (native !== undefined) columns['C -O3 -march=native -fno-math-errno'] = [];
 if (arkode !== undefined) columns['ARKODE'] = [];
 for (let round = 0; round < rounds; round++) {
   columns['ours']!.push(runOurs(REPEATS));
   if (own !== undefined) columns['C -O3']!.push(runC(own, REPEATS));
-  if (native !== undefined) columns['C -O3 -march=native']!.push(runC(native, REPEATS));
+  if (native !== undefined) columns['C -O3 -march=native -fno-math-errno']!.push(runC(native, REPEATS));
   if (arkode !== undefined) columns['ARKODE']!.push(runC(arkode, REPEATS));
 }
 const median = (v: number[]): number => v.sort((a, b) => a - b)[v.length >> 1]!;

@@ -52,14 +52,14 @@ export function hammerNumbers(spec: MotionSpec): Float64Array {
   n[0] = mass;
   n[1] = movingWeight(spec);
   n[2] = spec.throw * lever;
-  n[3] = (spec.rodLength * lever) ** 2;
+  n[3] = spec.rodLength * lever * spec.rodLength * lever;
   n[4] = spec.frameHeight + spec.stackLoss;
   n[5] = spec.crankInertia;
   n[6] = spec.carrierMass / (lever * lever);
   n[7] = (spec.carrierMass * GRAVITY) / lever;
   n[8] = 1 / spec.motorInertia;
   n[9] = 2 * spec.pullOutTorque * spec.pullOutSlip;
-  n[10] = spec.pullOutSlip ** 2;
+  n[10] = spec.pullOutSlip * spec.pullOutSlip;
   n[11] = 1 / spec.driveSpeed;
   n[12] = spec.clutchTorque * spec.treadle;
   n[13] = 1 / SMOOTHING.clutch;

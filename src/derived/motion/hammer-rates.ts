@@ -1,4 +1,5 @@
 import { sineCosine } from '../../methods/numerics/sine-cosine.ts';
+import { coilToggleForce } from './suspension/coil-toggle.ts';
 import { suspensionForce } from './suspension/law.ts';
 
 /** Places in `seen`. */
@@ -70,7 +71,8 @@ export class HammerRates {
     const band = n[27]!;
     let slack = q > band ? q - band : q < -band ? q + band : 0;
     slack = slack < n[25]! ? n[25]! : slack > n[26]! ? n[26]! : slack;
-    const spring = suspensionForce(this.family, n, slack);
+    // The commonest family is called by name, so that the compiler can take it into this loop.
+    const spring = this.family === 0 ? coilToggleForce(n, slack) : suspensionForce(this.family, n, slack);
     const carried = spring < 0 ? -spring : spring;
     const hysteresis = n[19]! * carried * softSign(rate * n[20]!);
     let stop = 0;

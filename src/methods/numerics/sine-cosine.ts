@@ -30,15 +30,14 @@ export function sineCosine(angle: number, into: Float64Array): void {
     z2 *
       (1 / 24 - z * (1 / 720) + z2 * (1 / 40320 - z * (1 / 3628800)) +
         z4 * (1 / 479001600 - z * (1 / 87178291200) + z2 * (1 / 20922789888000)));
-  // Which quarter: odd quarters exchange the two, the signs follow the circle.
-  const odd = quarters - 2 * Math.floor(quarters * 0.5);
-  const half = Math.floor(quarters * 0.5);
-  const sign = half - 2 * Math.floor(half * 0.5) === 0 ? 1 : -1;
-  if (odd === 0) {
-    into[0] = sign * s;
-    into[1] = sign * c;
-  } else {
+  // Which quarter of the circle: odd ones exchange the two, the signs follow.
+  const quarter = quarters & 3;
+  const sign = quarter & 2 ? -1 : 1;
+  if (quarter & 1) {
     into[0] = sign * c;
     into[1] = -sign * s;
+  } else {
+    into[0] = sign * s;
+    into[1] = sign * c;
   }
 }

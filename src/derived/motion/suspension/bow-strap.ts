@@ -1,8 +1,11 @@
+import { sineCosine } from '../../../methods/numerics/sine-cosine.ts';
 import type { BowStrap, SuspensionDetail } from './suspension.ts';
 
 /** [40 strap, 41 cos path, 42 sin path, 43 tip rate, 44 draw when level, 45 solid rate, 46 further draw to solid] */
 export function bowStrapNumbers(s: BowStrap): number[] {
-  return [s.strap, Math.cos(s.pathAngle), Math.sin(s.pathAngle), s.tipRate, s.tipDraw, s.solidRate, s.tipTravel];
+  const path = new Float64Array(2);
+  sineCosine(s.pathAngle, path);
+  return [s.strap, path[1]!, path[0]!, s.tipRate, s.tipDraw, s.solidRate, s.tipTravel];
 }
 
 /**

@@ -1,3 +1,4 @@
+import { sineCosine } from '../../../methods/numerics/sine-cosine.ts';
 import type { CoilToggle, SuspensionDetail } from './suspension.ts';
 
 /**
@@ -7,17 +8,23 @@ import type { CoilToggle, SuspensionDetail } from './suspension.ts';
 export function coilToggleNumbers(s: CoilToggle): number[] {
   const p = s.lowerLimb;
   const x0 = s.preCompression - s.sag;
+  const arm = new Float64Array(2);
+  const bend = new Float64Array(2);
+  const both = new Float64Array(2);
+  sineCosine(s.armAngle, arm);
+  sineCosine(s.crankOffset, bend);
+  sineCosine(s.armAngle + s.crankOffset, both);
   return [
-    s.link + p * Math.sin(s.armAngle),
-    p * Math.cos(s.armAngle),
+    s.link + p * arm[0]!,
+    p * arm[1]!,
     1 / p,
     1 / s.link,
     p * p - s.link * s.link,
     p * p,
     2 * s.upperLimb,
-    Math.cos(s.crankOffset),
-    Math.sin(s.crankOffset),
-    Math.sin(s.armAngle + s.crankOffset),
+    bend[1]!,
+    bend[0]!,
+    both[0]!,
     s.rate,
     x0,
     s.solidRate,
@@ -44,16 +51,20 @@ export function coilToggleForce(n: Float64Array, q: number): number {
   const root = Math.sqrt(4 * n[45]! * square - sum * sum);
   const bx = (sum * d - root * down) * half;
   const by = (sum * down + root * d) * half;
-  const sinArm = bx * n[42]!;
-  const cosArm = by * n[42]!;
-  const sinLink = (down - by) * n[43]!;
-  const cosLink = (d - bx) * n[43]!;
-  const delta = n[46]! * (sinArm * n[47]! + cosArm * n[48]! - n[49]!);
+  const perLimb = n[42]!;
+  const perLink = n[43]!;
+  const sinArm = bx * perLimb;
+  const cosArm = by * perLimb;
+  const sinLink = (down - by) * perLink;
+  const cosLink = (d - bx) * perLink;
+  const cosOffset = n[47]!;
+  const sinOffset = n[48]!;
+  const limbs = n[46]!;
+  const delta = limbs * (sinArm * cosOffset + cosArm * sinOffset - n[49]!);
   let spring = n[50]! * (n[51]! + delta);
   const beyond = delta - n[53]!;
   if (beyond > 0) spring += n[52]! * beyond;
-  const upper = cosArm * n[47]! - sinArm * n[48]!;
-  return (spring * n[46]! * upper * sinLink * n[42]!) / (cosLink * cosArm - sinLink * sinArm);
+  return (spring * limbs * (cosArm * cosOffset - sinArm * sinOffset) * sinLink * perLimb) / (cosLink * cosArm - sinLink * sinArm);
 }
 
 /** The same with everything worth showing. */
