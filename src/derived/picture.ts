@@ -1,4 +1,4 @@
-import { logHash, type Entry } from '../entries/index.ts';
+import { instantMs, logHash, type Entry } from '../entries/index.ts';
 import type { Knowledge } from '../knowledge/index.ts';
 import { assumedValues } from './assumed-values.ts';
 import { workOutBlow } from './capacity/blow.ts';
@@ -51,7 +51,9 @@ export interface Picture {
  * @returns the picture, or undefined where the log holds no enrolment of a hammer up to `asOf`
  */
 export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: string, seed: number, system: PrintSystem = 'inch'): Picture | undefined {
-  const counted = entries.filter((entry) => entry.at <= asOf);
+  const until = instantMs(asOf);
+  if (until === undefined) throw new Error(`the instant of a picture must be ISO 8601 with its zone: ${asOf}`);
+  const counted = entries.filter((entry) => (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until);
   const known = foldEntries(counted);
   if (known === undefined) return undefined;
   const ledger = ledgerOf(known, knowledge);

@@ -35,7 +35,11 @@ export async function startServer(settings: StartSettings): Promise<RunningServe
     return {
       address: `http://localhost:${port}/`,
       close: async () => {
-        await new Promise<void>((resolve) => server.close(() => resolve()));
+        await new Promise<void>((resolve) => {
+          server.close(() => resolve());
+          // A browser keeps its connections open for later; waiting for them would keep the folder locked.
+          if ('closeAllConnections' in server) server.closeAllConnections();
+        });
         await store.close();
       },
     };
