@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { sineCosine } from '../../src/methods/numerics/sine-cosine.ts';
+import { sineCosine } from '../../src/methods/numerics/index.ts';
 
 const both = (x: number): [number, number] => {
   const out = new Float64Array(2);

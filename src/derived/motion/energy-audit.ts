@@ -1,4 +1,4 @@
-import { sineCosine } from '../../methods/numerics/sine-cosine.ts';
+import { sineCosine } from '../../methods/numerics/index.ts';
 import { AUDIT } from './hammer-rates.ts';
 import { suspensionDetail } from './suspension/law.ts';
 

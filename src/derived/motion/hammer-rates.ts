@@ -1,4 +1,4 @@
-import { sineCosine } from '../../methods/numerics/sine-cosine.ts';
+import { sineCosine } from '../../methods/numerics/index.ts';
 import { coilToggleForce } from './suspension/coil-toggle.ts';
 import { suspensionForce } from './suspension/law.ts';
 

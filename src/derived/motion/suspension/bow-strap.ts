@@ -1,4 +1,4 @@
-import { sineCosine } from '../../../methods/numerics/sine-cosine.ts';
+import { sineCosine } from '../../../methods/numerics/index.ts';
 import type { BowStrap, SuspensionDetail } from './suspension.ts';
 
 /** [40 strap, 41 cos path, 42 sin path, 43 tip rate, 44 draw when level, 45 solid rate, 46 further draw to solid] */

@@ -1,4 +1,4 @@
-import { sineCosine } from '../../../methods/numerics/sine-cosine.ts';
+import { sineCosine } from '../../../methods/numerics/index.ts';
 import type { CoilToggle, SuspensionDetail } from './suspension.ts';
 
 /**
