@@ -1,3 +1,4 @@
 export * from './recipe.ts';
 export * from './recipes.ts';
 export * from './synthesise.ts';
+export { schedule, steadyRate } from './schedule.ts';

@@ -87,10 +87,8 @@ export interface Truth {
   readonly delay?: number;
   /** dB, ratio of the mean energies as rendered */
   readonly level?: number;
-  /** strokes a minute of the longest steady stretch: slope of the undisturbed schedule by least squares */
-  readonly strokes?: number;
-  /** share a minute, of the same stretch */
-  readonly drift?: number;
+  /** s, undisturbed times of all steady strokes, missed ones too, by run; rate and drift over any span follow from them */
+  readonly planned: readonly (readonly number[])[];
   /** s, the running stretches: first and last blow, strokes of the run-down */
   readonly runs: readonly { readonly first: number; readonly last: number; readonly steadyLast: number; readonly runDownStrokes: number }[];
 }

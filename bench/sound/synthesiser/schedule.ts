@@ -28,8 +28,9 @@ export function schedule(recipe: Recipe, noise: NoiseSource): Stroke[] {
     }
     let period = usual / (1 + (recipe.drift * t) / 60);
     for (let k = 0; k < run.runDownStrokes; k++) {
+      const before = period;
       period *= run.runDownGrowth;
-      if (k > 0) t += period;
+      t += k === 0 ? period - before : period;
       if (t > recipe.seconds - 0.3) break;
       strokes.push(at(t, index, true, -1.2 * (k + 1)));
     }
@@ -41,16 +42,14 @@ export function schedule(recipe: Recipe, noise: NoiseSource): Stroke[] {
   }
 }
 
-/** Rate (strokes a minute) and drift (share a minute) of the longest run's steady strokes, by least squares on the undisturbed times. */
-export function steadyRate(strokes: readonly Stroke[]): { strokes: number; drift: number } | undefined {
-  const runs = new Map<number, Stroke[]>();
-  for (const s of strokes) if (!s.runDown) runs.set(s.run, [...(runs.get(s.run) ?? []), s]);
-  const longest = [...runs.values()].sort((a, b) => b.length - a.length)[0];
-  if (!longest || longest.length < 4) return undefined;
-  const times = longest.map((s) => s.planned);
-  const line = straightLine(times.map((_, i) => i), times);
-  const rates = times.slice(1).map((t, i) => 60 / (t - times[i]!));
-  const slope = straightLine(times.slice(1), rates);
-  if (!line || !slope) return undefined;
-  return { strokes: 60 / line.slope, drift: (slope.slope * 60) / (60 / line.slope) };
+/**
+ * Rate (strokes a minute) and drift (share a minute) of steady strokes, by least squares on their undisturbed times.
+ * @param planned s, at least four
+ */
+export function steadyRate(planned: readonly number[]): { strokes: number; drift: number } | undefined {
+  if (planned.length < 4) return undefined;
+  const rates = planned.slice(1).map((t, i) => 60 / (t - planned[i]!));
+  const line = straightLine(planned.map((_, i) => i), planned);
+  const slope = straightLine(planned.slice(1), rates);
+  return line && slope ? { strokes: 60 / line.slope, drift: (slope.slope * 60) / (60 / line.slope) } : undefined;
 }

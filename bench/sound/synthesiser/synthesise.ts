@@ -2,7 +2,7 @@ import { convolve, noiseSource } from '../../../src/methods/signal/index.ts';
 import { background } from './background.ts';
 import { damage } from './damage.ts';
 import { roomResponse } from './room.ts';
-import { schedule, steadyRate, type Stroke } from './schedule.ts';
+import { schedule, type Stroke } from './schedule.ts';
 import { makeVoice, softerVoice, strike } from './voice.ts';
 import type { Impact, Recipe, Recording, Role, Truth } from './recipe.ts';
 
@@ -70,14 +70,13 @@ function truthOf(recipe: Recipe, planned: readonly (Impact & { stroke: number })
   const seconds = planned.filter((impact) => impact.role === 'second').map((s) => ({ blow: byStroke.get(s.stroke) ?? -1, time: s.time }));
   const mean = (row: readonly number[]): number => row.reduce((sum, x) => sum + x, 0) / row.length;
   const delays = seconds.flatMap((s) => (s.blow >= 0 ? [s.time - blows[s.blow]!.time] : []));
-  const steady = steadyRate(strokes);
   return {
     impacts: planned,
     blows: Float64Array.from(blows, (b) => b.time),
     missed: Float64Array.from(strokes.filter((s) => s.missed), (s) => s.time),
     seconds,
     ...(delays.length > 0 && { delay: mean(delays), level: 10 * Math.log10(mean(energies.get('second') ?? [1]) / mean(energies.get('blow') ?? [1])) }),
-    ...(steady && { strokes: steady.strokes, drift: steady.drift }),
+    planned: recipe.runs.map((_, index) => strokes.filter((s) => s.run === index && !s.runDown).map((s) => s.planned)),
     runs: recipe.runs.flatMap((_, index) => {
       const own = strokes.filter((s) => s.run === index && !s.missed);
       const steadyOnes = own.filter((s) => !s.runDown);

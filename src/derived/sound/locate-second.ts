@@ -10,25 +10,55 @@ const MOST_BLOWS = 300;
 const WANDER = 0.006;
 /** s; added to every delay, and the part of the error that drawing strokes again does not show. From made-up recordings. */
 const OFFSET = 0;
+/** s on either side of a place that is compared */
+const SHAPE = 0.006;
 const LEAST_SPREAD = 0.0006;
 const WIDTH = 1.5;
 
 /**
- * Delay of the second sound: place of its rise less that of the blow's, by bootstrap over the strokes.
+ * Delay of the second sound: where its rises, band by band, lie most like those of the blow, by cross correlation; and
+ * by bootstrap over the strokes how far that wanders.
  * @param origin place of the blow in the fold
  * @param place place of the second sound
  */
 export function locateSecond(fold: Fold, rise: FoldRise, origin: number, place: number, draw: NoiseSource): Estimate {
-  const at = peakOf(rise.combined, place);
-  const value = (at - peakOf(rise.combined, origin)) * fold.step + OFFSET;
+  const wander = Math.round(WANDER / fold.step);
+  const weights = Array.from({ length: fold.bands }, (_, band) => Math.min(5, Math.max(0, rise.rises[band * fold.places + place]! / rise.spreads[band * fold.places + place]!)));
+  const shape = profile(fold, rise.rises, weights, origin);
+  const value = (bestLag(shape, profile(fold, rise.rises, weights, place, wander)) + place - origin) * fold.step + OFFSET;
   const piece = cutOut(fold, rise, place);
   const drawn = bootstrap(piece.fold.blows, ROUNDS, () => draw.uniform(), (chosen) => {
-    const { combined } = foldRise(piece.fold, meanLogs(piece.fold, chosen), { after: 0, before: 0 }, piece.spreads);
-    return peakOf(combined, highest(combined, place - piece.from, Math.round(WANDER / fold.step))) + piece.from;
+    const { rises } = foldRise(piece.fold, meanLogs(piece.fold, chosen), { after: 0, before: 0 }, piece.spreads);
+    return bestLag(shape, profile(piece.fold, rises, weights, place - piece.from, wander));
   });
-  const [low, high] = drawn.length > 0 ? [quantile(drawn, 0.025), quantile(drawn, 0.975)] : [at, at];
-  const half = Math.hypot(WIDTH * 0.5 * (high - low) * fold.step, 1.96 * LEAST_SPREAD);
+  const spread = drawn.length > 0 ? quantile(drawn, 0.975) - quantile(drawn, 0.025) : 2 * wander;
+  const half = Math.hypot(WIDTH * 0.5 * spread * fold.step, 1.96 * LEAST_SPREAD);
   return { value, low: value - half, high: value + half };
+}
+
+/** Weighted rises around a place, each band's own square root against the outliers. */
+function profile(fold: Pick<Fold, 'bands' | 'places' | 'step'>, rises: Float64Array, weights: readonly number[], place: number, more = 0): Float64Array {
+  const reach = Math.round(SHAPE / fold.step) + more;
+  const out = new Float64Array(2 * reach + 1);
+  for (let band = 0; band < fold.bands; band++)
+    for (let k = -reach; k <= reach; k++) out[k + reach] = out[k + reach]! + weights[band]! * Math.max(0, rises[band * fold.places + Math.max(0, Math.min(fold.places - 1, place + k))]!);
+  return out;
+}
+
+/** Lag in places at which a longer row is most like a shorter one (normalised correlation), with a fraction. */
+function bestLag(shape: Float64Array, row: Float64Array): number {
+  const lags = row.length - shape.length + 1;
+  const values = new Float64Array(lags);
+  for (let lag = 0; lag < lags; lag++) {
+    let [xy, yy] = [0, 1e-12];
+    for (let i = 0; i < shape.length; i++) {
+      xy += shape[i]! * row[lag + i]!;
+      yy += row[lag + i]! ** 2;
+    }
+    values[lag] = xy / Math.sqrt(yy);
+  }
+  const top = highest(values, (lags - 1) / 2, lags);
+  return peakOf(values, top) - (lags - 1) / 2;
 }
 
 function peakOf(row: Float64Array, place: number): number {

@@ -1,0 +1,51 @@
+import { open } from 'node:fs/promises';
+import { decodeByFfmpeg } from './decode-by-ffmpeg.ts';
+import { LONGEST_DECODED, notDecoded, type DecodeOutcome } from './decoded-sound.ts';
+import { wavOutcome } from './decode-wav.ts';
+import { KIND_WORDS, maySound, recogniseSound } from './recognise-sound.ts';
+import { readWavHead } from './wav-header.ts';
+
+/** Bytes in which the head of a WAV file must end; recorders put notes and pictures before the samples. */
+const HEAD = 1 << 20;
+
+export interface DecodeFileOptions {
+  /** s to decode at most */
+  readonly longest?: number;
+  /** name or path of ffmpeg */
+  readonly ffmpeg?: string;
+}
+
+/**
+ * One channel of samples out of a file on this computer. WAV is read here, without holding more than is decoded;
+ * everything else by the system's ffmpeg. What cannot be read gets a sentence.
+ */
+export async function decodeFile(path: string, options: DecodeFileOptions = {}): Promise<DecodeOutcome> {
+  const longest = options.longest ?? LONGEST_DECODED;
+  let file;
+  try {
+    file = await open(path, 'r');
+  } catch {
+    return notDecoded('missing', `The file cannot be opened; check its name: ${path}`);
+  }
+  try {
+    const { size } = await file.stat();
+    const head = new Uint8Array(Math.min(HEAD, size));
+    await file.read(head, 0, head.length, 0);
+    const kind = recogniseSound(head);
+    if (!maySound(kind)) return notDecoded(KIND_WORDS[kind], `This file is ${KIND_WORDS[kind]}, whatever its name says, and no recording; choose the recording itself.`);
+    if (kind === 'wav') {
+      const read = readWavHead(head);
+      if (read.state === 'read') {
+        const { format } = read;
+        const there = size - format.dataStart;
+        const data = new Uint8Array(Math.max(0, Math.min(there, format.dataBytes, Math.floor(longest * format.rate) * format.frameBytes)));
+        const { bytesRead } = await file.read(data, 0, data.length, format.dataStart);
+        return wavOutcome(data.subarray(0, bytesRead), format, there);
+      }
+      if (read.state === 'broken') return notDecoded(KIND_WORDS.wav, read.words);
+    }
+    return await decodeByFfmpeg(path, KIND_WORDS[kind], longest, options.ffmpeg);
+  } finally {
+    await file.close();
+  }
+}
