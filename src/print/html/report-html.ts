@@ -42,6 +42,8 @@ function blockHtml(block: Block): string {
       return block.rows.length === 0 ? '' : `<table class="rows"><caption>${escapeHtml(block.caption)}</caption><thead><tr>${block.columns.map((column) => `<th scope="col">${escapeHtml(column)}</th>`).join('')}</tr></thead><tbody>${block.rows.map((row) => `<tr>${row.cells.map((cell, index) => `<td>${index === 0 && row.condition !== undefined ? `<span class="mark ${row.condition}" role="img" aria-label="${CONDITION_WORDS[row.condition]}"></span>` : ''}${escapeHtml(cell)}</td>`).join('')}</tr>`).join('')}</tbody></table>`;
     case 'figure':
       return `<figure role="img" aria-label="${escapeHtml(block.words)}">${block.svg}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`;
+    case 'photograph':
+      return `<p class="small">${escapeHtml(block.caption)}</p>`;
     case 'caution':
       return `<p class="caution"><b>Caution.</b> ${escapeHtml(block.text)} <span class="small">(${escapeHtml(block.source)})</span></p>`;
     case 'new-page':

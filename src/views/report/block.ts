@@ -9,6 +9,7 @@ export type Block =
   | { readonly kind: 'facts'; readonly rows: readonly (readonly [label: string, text: string])[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly string[]; readonly rows: readonly TableRow[] }
   | { readonly kind: 'figure'; readonly svg: string; readonly words: string; readonly caption: string }
+  | { readonly kind: 'photograph'; readonly sha256: string; readonly mediaType: string; readonly words: string; readonly caption: string }
   | { readonly kind: 'caution'; readonly text: string; readonly source: string }
   | { readonly kind: 'new-page' };
 

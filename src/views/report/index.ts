@@ -1,3 +1,4 @@
 export * from './block.ts';
-export { reportTree, titleBlock, type ReportOptions } from './report-tree.ts';
+export { reportTree, sheetTree, titleBlock, worksheetTree, type ReportOptions } from './report-tree.ts';
+export { photographsOf, type NumberedPhotograph } from './photograph-blocks.ts';
 export { FAMILY_WORDS } from './first-page.ts';

@@ -6,6 +6,7 @@ import { cautionBlocks } from './caution-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { firstPage } from './first-page.ts';
 import { measurementBlocks } from './measurement-blocks.ts';
+import { photographBlocks } from './photograph-blocks.ts';
 import { provenanceBlocks } from './provenance-blocks.ts';
 import { worksheetBlocks } from './worksheet-blocks.ts';
 
@@ -22,12 +23,23 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     { kind: 'new-page' },
     ...findingBlocks(picture, knowledge),
     ...worksheetBlocks(picture),
+    ...photographBlocks(picture),
     ...measurementBlocks(picture),
     ...cautionBlocks(picture, knowledge),
     ...provenanceBlocks(picture, knowledge),
   ];
   return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks };
 }
+
+/** One sheet of a picture by itself, with its own title block: a worksheet for the bench, an order sheet. */
+export function sheetTree(picture: Picture, sheet: string, blocks: readonly Block[]): ReportTree {
+  const title = `${picture.known.identity.tag}: ${sheet.toLowerCase()}`;
+  return { title, titleBlock: titleBlock(picture, sheet), blocks: [{ kind: 'heading', level: 1, text: title }, ...blocks] };
+}
+
+/** The worksheet as a sheet of its own, with the cautions of its jobs. */
+export const worksheetTree = (picture: Picture, knowledge: Knowledge): ReportTree =>
+  sheetTree(picture, 'Worksheet', picture.worksheet.jobs.length === 0 ? [{ kind: 'paragraph', text: 'Nothing beyond oil and the usual round.' }] : [...worksheetBlocks(picture), ...cautionBlocks(picture, knowledge)]);
 
 /** The title block of one sheet. */
 export function titleBlock(picture: Picture, sheet: string): TitleBlock {

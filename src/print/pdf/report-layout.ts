@@ -1,0 +1,80 @@
+import { SHEET_LAYOUT } from './sheet-layout.ts';
+
+/** Layout of a report tree: blocks in order, tables that break with their heads repeated, drawings fitted to what is left. */
+export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
+#show heading.where(level: 1): it => block(below: 3.5mm, text(size: 16pt, weight: "bold", it.body))
+#show heading.where(level: 2): it => block(width: 100%, above: 6mm, below: 2.6mm, inset: (bottom: 1mm), stroke: (bottom: thick), sticky: true, text(size: 12.5pt, weight: "bold", it.body))
+#show heading.where(level: 3): it => block(above: 4.5mm, below: 1.8mm, sticky: true, text(size: 10.5pt, weight: "bold", it.body))
+#set list(indent: 0mm, body-indent: 2.2mm, spacing: 1.7mm, marker: "–")
+#set enum(indent: 0mm, body-indent: 2.2mm, spacing: 1.7mm)
+#show figure.caption: it => text(size: 8.5pt, it.body)
+#set figure(supplement: none, numbering: none, gap: 2mm)
+#show figure: set block(above: 3.5mm, below: 3.5mm)
+#show figure: set align(left)
+
+#let facts(rows) = {
+  set par(spacing: 1.3mm)
+  terms(hanging-indent: 42mm, separator: [], spacing: 1.5mm, ..rows.map(((label, body)) => terms.item(box(width: 42mm, inset: (right: 2mm), text(weight: "regular", label)), body)))
+}
+#show terms.item: it => it
+
+#let verdict(b) = {
+  let dark = b.condition == "stand-down"
+  block(width: 100%, breakable: false, stroke: thick, fill: if dark { ink } else { none }, inset: (x: 4mm, y: 3.4mm), above: 3.5mm, below: 3.5mm, {
+    set text(fill: if dark { white } else { ink })
+    set par(spacing: 2.2mm)
+    par({ if not dark { mark(b.condition, size: 5mm); h(2.4mm) }; text(size: 20pt, weight: "bold", b.words) })
+    par(b.sentence)
+    par(text(size: 8.5pt, b.sureWords))
+  })
+}
+
+#let rows-table(b) = {
+  let marked = b.rows.any(row => row.condition != none)
+  let columns = (if marked { (24mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
+  figure(kind: table, caption: figure.caption(position: top, b.caption), {
+    set text(size: 8.8pt)
+    set par(leading: 0.5em)
+    table(columns: columns, align: left, inset: (x: 0mm, right: 2.5mm, y: 1.25mm), stroke: (x, y) => (bottom: if y == 0 { thick } else { thin }),
+      table.header(repeat: true, ..(if marked { (table.cell(text(weight: "bold", "Mark")),) } else { () }), ..b.columns.map(column => text(weight: "bold", column))),
+      ..b.rows.map(row => (if marked { (table.cell(breakable: false, if row.condition == none { [] } else [#mark(row.condition) #h(0.8mm)#row.word]),) } else { () })
+        + row.cells.map(body => table.cell(breakable: body.len() > 700, body))).flatten())
+  })
+}
+
+#let drawing(b) = context {
+  let foot = page.height - (if data.block.invented { 34mm } else { 29mm })
+  let left = foot - here().position().y - 18mm
+  let whole = foot - 14mm - 12mm
+  let width = page.width - 32mm
+  let room = if left >= 62mm { left } else { whole }
+  let fitted = calc.min(width, room * b.aspect)
+  figure(kind: image, caption: b.caption, image(b.file, width: fitted, alt: b.words))
+}
+
+#let photograph(b) = if b.file == none { par(text(size: 8.5pt, b.caption)) } else {
+  let turned = b.orientation in (5, 6, 7, 8)
+  let aspect = if turned { 1 / b.aspect } else { b.aspect }
+  let width = calc.min(84mm, 84mm * aspect)
+  let height = width / aspect
+  let shown = if turned { (height, width) } else { (width, height) }
+  let picture = image(b.file, width: shown.at(0), height: shown.at(1), fit: "stretch", alt: b.words)
+  let mirrored = if b.orientation in (2, 4, 5, 7) { scale(x: -100%, picture) } else { picture }
+  let angle = (0deg, 0deg, 0deg, 180deg, 180deg, -90deg, 90deg, 90deg, -90deg).at(b.orientation)
+  figure(kind: image, caption: b.caption, rotate(angle, reflow: true, mirrored))
+}
+
+#let one(b) = {
+  if b.kind == "heading" { heading(level: b.level, outlined: true, b.text) }
+  else if b.kind == "paragraph" { par(text(size: if b.at("tone", default: "plain") == "small" { 8.5pt } else { 10pt }, fill: if b.at("tone", default: "plain") == "next" { chalk } else { ink }, b.text)) }
+  else if b.kind == "verdict" { verdict(b) }
+  else if b.kind == "list" { if b.ordered { enum(..b.items.map(item => enum.item(item))) } else { list(..b.items.map(item => list.item(item))) } }
+  else if b.kind == "facts" { facts(b.rows) }
+  else if b.kind == "table" { rows-table(b) }
+  else if b.kind == "figure" { drawing(b) }
+  else if b.kind == "caution" { block(width: 100%, breakable: false, inset: (left: 3mm), stroke: (left: 1mm + chalk), par([*Caution.* #b.text #text(size: 8.5pt, [(#b.source)])])) }
+  else if b.kind == "photographs" { grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 3mm, ..b.items.map(photograph)) }
+  else if b.kind == "new-page" { pagebreak(weak: true) }
+}
+#for b in data.blocks { one(b) }
+`;
