@@ -29,14 +29,19 @@ const SIZES = {
   bearingFriction: [1, 2, 4],
 } as const;
 
-/** Linear between the sizes, in proportion to the nearest size's slope beyond them; never below a tenth of the smallest. */
+/**
+ * Linear between the sizes; beyond them by the power of the mass that joins the two nearest, as alike castings grow,
+ * rounded to six figures so that every engine gives the same.
+ */
 function between(row: readonly [number, number, number], mass: number): number {
   const x = SIZES.ramMass;
   const i = mass < x[1] ? 0 : 1;
-  const at = (mass - x[i]) / (x[i + 1 as 1 | 2]! - x[i]);
-  const value = row[i]! + at * (row[i + 1]! - row[i]!);
-  const floor = 0.1 * Math.min(row[0], row[2]);
-  return value < floor ? floor : value;
+  const near = row[i]!;
+  const far = row[(i + 1) as 1 | 2]!;
+  if (mass >= x[0] && mass <= x[2]) return near + ((far - near) * (mass - x[i]!)) / (x[(i + 1) as 1 | 2]! - x[i]!);
+  const power = Math.log(far / near) / Math.log(x[(i + 1) as 1 | 2]! / x[i]!);
+  const end = mass < x[0] ? 0 : 2;
+  return Number((row[end] * Math.pow(mass / x[end], power)).toPrecision(6));
 }
 
 /** A specification and which of its values nobody has measured. */
@@ -94,7 +99,7 @@ export function usualHelve(ramMass: number): Helve {
 
 /**
  * The usual hammer of a ram mass: every value assumed.
- * @param ramMass kg, 10 to 60; beyond that it is still given, by proportion
+ * @param ramMass kg, 10 to 60 is what the table spans; 1 to 500 by proportion beyond it
  * @param family coil and toggle unless said
  */
 export function usualHammer(ramMass: number, family: Suspension['kind'] = 'coil-toggle'): SpecWithDoubt {

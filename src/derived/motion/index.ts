@@ -23,3 +23,5 @@ export type { Adjustment, CleanOnMap, Reach } from './nearest-clean.ts';
 export { treadleCurve } from './treadle-curve.ts';
 export type { TreadlePoint } from './treadle-curve.ts';
 export { specOfSurvey, type SpecValue, type SurveySpec } from './spec-of-survey.ts';
+export { doubtOfAssumed } from './doubt-of-assumed.ts';
+export type { AssumedRange } from './doubt-of-assumed.ts';
