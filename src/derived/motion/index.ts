@@ -25,3 +25,5 @@ export type { TreadlePoint } from './treadle-curve.ts';
 export { specOfSurvey, type SpecValue, type SurveySpec } from './spec-of-survey.ts';
 export { doubtOfAssumed } from './doubt-of-assumed.ts';
 export type { AssumedRange } from './doubt-of-assumed.ts';
+export { guideRattle } from './guide-rattle.ts';
+export type { GuideRattle } from './guide-rattle.ts';

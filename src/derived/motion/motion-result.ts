@@ -20,6 +20,8 @@ export interface MotionTrace {
   readonly force: Float64Array;
   /** N along the rod, tension positive */
   readonly rod: Float64Array;
+  /** N with which the rod's lean pushes the ram sideways, signed with the lean */
+  readonly side: Float64Array;
   /** J of the ram */
   readonly energy: Float64Array;
   /** rad/s */

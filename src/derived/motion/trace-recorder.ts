@@ -42,7 +42,7 @@ export class TraceRecorder implements Sampler {
     if (time < this.traceFrom) return;
     // Height of the carrier over its middle: q + y is what the crank has done, less the frame's constant.
     const carrier = q + y[0]! - n[4]! + Math.sqrt(n[3]!);
-    this.rows.push([time, y[2]!, y[0]!, y[1]!, carrier, force, rod, 0.5 * n[0]! * y[1]! * y[1]!, y[3]!, q]);
+    this.rows.push([time, y[2]!, y[0]!, y[1]!, carrier, force, rod, 0.5 * n[0]! * y[1]! * y[1]!, y[3]!, q, side]);
   }
 
   get strokeHeight(): number {
@@ -61,7 +61,7 @@ export class TraceRecorder implements Sampler {
     const column = (k: number): Float64Array => Float64Array.from(this.rows, (row) => row[k]!);
     return {
       time: column(0), angle: column(1), gap: column(2), speed: column(3), carrier: column(4),
-      force: column(5), rod: column(6), energy: column(7), crankSpeed: column(8), hang: column(9),
+      force: column(5), rod: column(6), energy: column(7), crankSpeed: column(8), hang: column(9), side: column(10),
     };
   }
 }
