@@ -12,7 +12,7 @@ const WANDER = 0.006;
 const OFFSET = 0;
 /** s on either side of a place that is compared */
 const SHAPE = 0.006;
-const LEAST_SPREAD = 0.0006;
+const LEAST_SPREAD = 0.00045;
 const WIDTH = 1.5;
 
 /**

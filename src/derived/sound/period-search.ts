@@ -8,7 +8,7 @@ export interface PeriodFound {
   readonly chain: Chain;
 }
 
-const MOST_PERIODS = 14;
+const MOST_PERIODS = 10;
 /** Share of the period that the first chains may be uneven by. */
 const FIRST_SLACK = 0.08;
 
@@ -19,10 +19,10 @@ const FIRST_SLACK = 0.08;
  */
 export function searchPeriods(novelty: Float32Array, frameRate: number, list: readonly Candidate[], usual: number, range: readonly [number, number]): PeriodFound[] {
   if (list.length < 2) return [];
-  const thin = 2;
+  const thin = 4;
   const rate = frameRate / thin;
   const row = new Float32Array(Math.floor(novelty.length / thin));
-  for (let i = 0; i < row.length; i++) row[i] = Math.max(novelty[thin * i]!, novelty[thin * i + 1] ?? 0);
+  for (let i = 0; i < row.length; i++) row[i] = Math.max(novelty[thin * i]!, novelty[thin * i + 1]!, novelty[thin * i + 2]!, novelty[thin * i + 3]!);
   const longest = Math.min(row.length - 1, Math.ceil(range[1] * 4 * rate) + 4);
   const lags = autocorrelation(row, longest);
   // Uneven blows blur the peaks of long lags more, so each multiple is looked for within a growing window.

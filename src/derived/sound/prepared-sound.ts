@@ -55,16 +55,18 @@ export function prepareSound(samples: Float32Array, rate: number, options: BeatO
 /** Bursts of three or more neighbouring samples that stand together at the same greatest value. */
 function clippedBursts(samples: Float32Array, mean: number): number {
   let [top, bottom] = [0, 0];
-  for (const x of samples) {
+  for (let i = 0; i < samples.length; i++) {
+    const x = samples[i]!;
     if (x > top) top = x;
-    if (x < bottom) bottom = x;
+    else if (x < bottom) bottom = x;
   }
   const near = 0.002 * Math.max(top + mean, -(bottom + mean));
+  const [high, low] = [top - near, bottom + near];
   let [bursts, run] = [0, 0];
-  for (const x of samples) {
-    if (x >= top - near || x <= bottom + near) {
-      if (++run === 3) bursts++;
-    } else run = 0;
+  for (let i = 0; i < samples.length; i++) {
+    const x = samples[i]!;
+    if (x < high && x > low) run = 0;
+    else if (++run === 3) bursts++;
   }
   return bursts;
 }

@@ -25,7 +25,8 @@ export function autocorrelation(row: Float64Array | Float32Array, longest: numbe
   }
   fourier.inverse(re, im, padded);
   const whole = padded[0]! / length;
-  if (!(whole > 0)) return out;
+  // A constant row leaves only what rounding left of its mean.
+  if (!(whole > 1e-24 * mean * mean)) return out;
   for (let lag = 0; lag <= longest; lag++) out[lag] = padded[lag]! / (length - lag) / whole;
   return out;
 }
