@@ -1,27 +1,21 @@
-import { fileURLToPath } from 'node:url';
-import { Command } from 'commander';
-import { startServer } from '../server/index.ts';
+#!/usr/bin/env node
+import { run } from './run.ts';
 
-const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const standardInput = async (): Promise<string> => {
+  const chunks: Buffer[] = [];
+  for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks).toString('utf8');
+};
 
-const program = new Command('tupwise').description('What one old belt-driven forging hammer may do today, and what it needs');
+// A reader that has seen enough closes the pipe; that is no failure.
+process.stdout.on('error', (failure: NodeJS.ErrnoException) => {
+  if (failure.code === 'EPIPE') process.exit(0);
+  throw failure;
+});
 
-program
-  .command('serve')
-  .description('open the yard in the browser, on this machine only')
-  .option('--port <number>', 'port on the loopback address', '4700')
-  .option('--folder <path>', 'where the yard lives', 'yard-data')
-  .action(async ({ port, folder }: { port: string; folder: string }) => {
-    const server = await startServer({
-      folder,
-      databaseUrl: process.env['DATABASE_URL'],
-      port: Number(port),
-      appFolder: here('../app'),
-      examplesFolder: here('../../examples'),
-      say: (words) => console.log(words),
-    });
-    console.log(`The yard is open at ${server.address}`);
-    for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => void server.close().then(() => process.exit(0)));
-  });
-
-await program.parseAsync();
+process.exitCode = await run(process.argv.slice(2), {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  standardInput,
+  now: () => new Date().toISOString(),
+});

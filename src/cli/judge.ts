@@ -1,0 +1,46 @@
+import type { Command } from 'commander';
+import type { Picture, Verdict } from '../derived/index.ts';
+import { atWords } from '../views/index.ts';
+import { EXIT, type Door } from './door.ts';
+import type { SurveyOptions } from './survey-input.ts';
+import { surveyCommand, withSurvey } from './with-survey.ts';
+import { inventedLine, listUnder } from './words.ts';
+
+/** Exit code of each verdict. */
+export const VERDICT_EXIT: Readonly<Record<Verdict, number>> = {
+  fit: EXIT.fit, 'fit-within-limits': EXIT.fitWithinLimits, 'not-known-yet': EXIT.notKnownYet, 'stand-down': EXIT.standDown,
+};
+
+/** `judge FILE`: what the hammer may do today, and why. */
+export const judgeCommand = (program: Command, door: Door, ended: (exit: number) => void): void => {
+  surveyCommand(program.command('judge <file>'))
+    .description('say what the hammer of a survey may do today, within which limits, and what is missing; the exit code tells the verdict')
+    .action(async (file: string, options: SurveyOptions) => {
+      ended(await withSurvey(file, options, door, ({ picture }) => ({ text: () => judgementText(picture), json: () => judgementJson(picture), exit: VERDICT_EXIT[picture.duty.verdict] })));
+    });
+};
+
+/** The judgement as a person reads it at the machine. */
+export function judgementText(picture: Picture): string {
+  const { duty, known, findings, worksheet } = picture;
+  const { tag, ramClass, family, maker } = known.identity;
+  const of = (grade: string): readonly string[] => findings.filter((finding) => finding.grade === grade).map((finding) => `${finding.title}${atWords(finding.at)}: ${finding.shown}`);
+  const counted = (['sound', 'watch', 'limited', 'stand-down', 'not-known'] as const).map((grade) => `${of(grade).length} ${grade.replace('-', ' ')}`).join(', ');
+  return [
+    `${tag}, ${ramClass.asWritten} ${family.replaceAll('-', ' ')} hammer${maker === undefined ? '' : `, ${maker}`}\n`, inventedLine(known.identity.invented),
+    `\n${duty.sentence}\n${duty.sureWords === '' ? '' : `How sure: ${duty.sureWords}.\n`}`,
+    listUnder('Why', duty.reasons.map((reason) => `${reason.sentence} [${reason.finding}]`)),
+    listUnder('Limits', duty.limits.map((limit) => limit.sentence)),
+    listUnder('Not known yet', duty.missing.map((missing) => `${missing.title}: ${missing.how} (${missing.minutes} min; ${missing.missing.join(', ')})`)),
+    listUnder('To watch', of('watch')),
+    listUnder('Work, in order', worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').map((job) => `${job.number}. ${job.title} [${job.job}]`)),
+    listUnder('Worth knowing', picture.problems),
+    `\nFindings: ${counted}. Log ${picture.provenance.logHash.slice(0, 12)}, ${picture.provenance.entries} entries, as of ${picture.provenance.asOf.slice(0, 10)}.\n`,
+  ].join('');
+}
+
+/** The same for machines. */
+export const judgementJson = (picture: Picture): unknown => ({
+  tag: picture.known.identity.tag, identity: picture.known.identity, duty: picture.duty, findings: picture.findings, worksheet: picture.worksheet,
+  notChecked: picture.notChecked, remarks: picture.problems, provenance: picture.provenance,
+});

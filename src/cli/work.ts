@@ -1,0 +1,29 @@
+import type { Command } from 'commander';
+import type { Picture, WorksheetJob } from '../derived/index.ts';
+import { costWords, hoursWords } from '../views/index.ts';
+import { EXIT, type Door } from './door.ts';
+import type { SurveyOptions } from './survey-input.ts';
+import { surveyCommand, withSurvey } from './with-survey.ts';
+import { listUnder } from './words.ts';
+
+/** `work FILE`: the jobs in an order that the machine allows. */
+export const workCommand = (program: Command, door: Door, ended: (exit: number) => void): void => {
+  surveyCommand(program.command('work <file>'))
+    .description('list the jobs in an order that the machine allows, each with its reason, parts, hours and rough cost')
+    .action(async (file: string, options: SurveyOptions) => {
+      ended(await withSurvey(file, options, door, ({ picture }) => ({ text: () => workText(picture), json: () => ({ worksheet: picture.worksheet }), exit: EXIT.fine })));
+    });
+};
+
+function workText(picture: Picture): string {
+  const { worksheet, known } = picture;
+  if (worksheet.jobs.length === 0) return `${known.identity.tag}: no work is wanted.\n`;
+  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${hoursWords(worksheet.hours)}; outlay ${costWords(worksheet.cost)} in units of about one US dollar where nothing was heard\n${worksheet.jobs.map(jobText).join('')}${listUnder('Worth knowing', worksheet.problems)}`;
+}
+
+const jobText = (job: WorksheetJob): string => `
+${job.number}. ${job.title} [${job.job}]${job.state === 'open' ? '' : `, ${job.state}`}
+   ${job.words}
+   why here: ${job.whyHere}
+   cures: ${job.cures.join(', ') || 'nothing that is open'}; ${hoursWords(job.hours)}; skill ${job.skill} of 4${job.helpers === 0 ? '' : `; helpers ${job.helpers}`}; outlay ${costWords(job.cost)}
+${job.parts.map((part) => `   part: ${part.quantity} × ${part.words}, ${costWords(part.cost)}${part.heard ? ', as heard' : ', estimate'}\n`).join('')}${job.cautions.map((caution) => `   caution: ${caution}\n`).join('')}`;
