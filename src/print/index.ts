@@ -1,3 +1,5 @@
 export { reportHtml, markHtml } from './html/report-html.ts';
 export { cardHtml } from './html/card-html.ts';
 export { fontFace } from './font-face.ts';
+export * from './pdf/index.ts';
+export { qrSvg, LONGEST_ADDRESS } from './qr/qr-svg.ts';

@@ -1,5 +1,5 @@
 const NARROW = 12;
-const LEAST = 12;
+const LEAST = 18;
 const MOST = 60;
 
 /**

@@ -11,10 +11,12 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 #set figure(supplement: none, numbering: none, gap: 2mm)
 #show figure: set block(above: 3.5mm, below: 3.5mm)
 #show figure: set align(left)
+#show figure.where(kind: table): set block(breakable: true)
+#show terms: set strong(delta: 0)
 
 #let facts(rows) = {
-  set par(spacing: 1.3mm)
-  terms(hanging-indent: 42mm, separator: [], spacing: 1.5mm, ..rows.map(((label, body)) => terms.item(box(width: 42mm, inset: (right: 2mm), text(weight: "regular", label)), body)))
+  let long = rows.map(row => row.at(1).len()).sum(default: 0)
+  block(breakable: long > 1400, terms(hanging-indent: 42mm, separator: [], spacing: 1.5mm, ..rows.map(((label, body)) => terms.item(box(width: 42mm, inset: (right: 2mm), label), body))))
 }
 #show terms.item: it => it
 
@@ -31,7 +33,7 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 
 #let rows-table(b) = {
   let marked = b.rows.any(row => row.condition != none)
-  let columns = (if marked { (24mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
+  let columns = (if marked { (27mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
   figure(kind: table, caption: figure.caption(position: top, b.caption), {
     set text(size: 8.8pt)
     set par(leading: 0.5em)
@@ -43,13 +45,8 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 }
 
 #let drawing(b) = context {
-  let foot = page.height - (if data.block.invented { 34mm } else { 29mm })
-  let left = foot - here().position().y - 18mm
-  let whole = foot - 14mm - 12mm
-  let width = page.width - 32mm
-  let room = if left >= 62mm { left } else { whole }
-  let fitted = calc.min(width, room * b.aspect)
-  figure(kind: image, caption: b.caption, image(b.file, width: fitted, alt: b.words))
+  let whole = page.height - (if data.block.invented { 34mm } else { 29mm }) - 14mm - 24mm
+  figure(kind: image, caption: b.caption, image(b.file, width: calc.min(page.width - 32mm, whole * b.aspect), alt: b.words))
 }
 
 #let photograph(b) = if b.file == none { par(text(size: 8.5pt, b.caption)) } else {
@@ -66,7 +63,7 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 
 #let one(b) = {
   if b.kind == "heading" { heading(level: b.level, outlined: true, b.text) }
-  else if b.kind == "paragraph" { par(text(size: if b.at("tone", default: "plain") == "small" { 8.5pt } else { 10pt }, fill: if b.at("tone", default: "plain") == "next" { chalk } else { ink }, b.text)) }
+  else if b.kind == "paragraph" { par(text(size: if b.at("tone", default: "plain") == "small" { 8.5pt } else { 1em }, fill: if b.at("tone", default: "plain") == "next" { chalk } else { ink }, b.text)) }
   else if b.kind == "verdict" { verdict(b) }
   else if b.kind == "list" { if b.ordered { enum(..b.items.map(item => enum.item(item))) } else { list(..b.items.map(item => list.item(item))) } }
   else if b.kind == "facts" { facts(b.rows) }
@@ -76,5 +73,11 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   else if b.kind == "photographs" { grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 3mm, ..b.items.map(photograph)) }
   else if b.kind == "new-page" { pagebreak(weak: true) }
 }
-#for b in data.blocks { one(b) }
+#let first = data.blocks.position(b => b.kind == "new-page")
+#let first = if first == none { 0 } else { first }
+#{
+  set text(size: 11pt)
+  for b in data.blocks.slice(0, first) { one(b) }
+}
+#for b in data.blocks.slice(first) { one(b) }
 `;

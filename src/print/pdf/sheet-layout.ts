@@ -11,7 +11,10 @@ export const SHEET_LAYOUT = String.raw`
 #set document(title: data.title, author: data.authors, description: data.description, keywords: data.keywords, date: none)
 #set text(font: data.families, lang: "en", size: 10pt, fill: ink, number-width: "tabular", hyphenate: false)
 #set par(leading: 0.58em, spacing: 0.75em)
-#show regex("\\d+/(2|4|8|16|32|64)\\b"): set text(fractions: true)
+#show regex("\\b\\d{1,3}/(2|4|8|16|32|64)\\b"): it => {
+  let (over, under) = it.text.split("/")
+  box({ text(size: 0.74em, baseline: -0.28em, over); h(-0.03em); "/"; h(-0.03em); text(size: 0.74em, under) })
+}
 
 #let mark(condition, size: 3.1mm) = pdf.artifact(box(width: size, height: size, clip: true, baseline: 0.45mm,
   stroke: if condition == "does-not-apply" { none } else if condition in ("not-checked", "not-known") { (paint: ink, thickness: 0.4mm, dash: (0.4mm, 0.7mm), cap: "round") } else { 0.3mm + ink },
@@ -31,6 +34,7 @@ export const SHEET_LAYOUT = String.raw`
   set text(size: 9pt)
   let pages = [#counter(page).display() of #counter(page).final().first()]
   block(width: 100%, stroke: thick, breakable: false, {
+    set block(spacing: 0pt)
     grid(columns: (1.5fr, 0.8fr, 1.3fr, 0.7fr), inset: (x: 2mm, y: 1.4mm), stroke: (x, y) => (left: if x > 0 { thin }),
       cell("Hammer", b.tag), cell("Class", b.hammerClass), cell("Sheet", b.sheet), cell("Page", pages))
     grid(columns: (0.9fr, 1.3fr, 1.3fr, 1.2fr), inset: (x: 2mm, y: 1.4mm), stroke: (x, y) => (left: if x > 0 { thin }, top: thin),

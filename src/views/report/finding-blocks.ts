@@ -1,9 +1,9 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Finding, Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { CONDITION_WORDS } from '../drawing/hatch.ts';
 import { atWords, byWeight, partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
-import { photographsOf } from './photograph-blocks.ts';
+import { photographsOf, type NumberedPhotograph } from './photograph-blocks.ts';
 
 /** Findings, the weightiest first, each with its reading, its reason, its rule and where the rule comes from. */
 export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
@@ -11,18 +11,25 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const sound = picture.findings.filter((finding) => finding.grade === 'sound');
   const open = picture.findings.filter((finding) => finding.grade === 'not-known');
   const photographs = photographsOf(picture);
+  const heavy = told.filter((finding) => !isLight(finding));
+  const watched = told.filter(isLight);
   const title = (id: string): string => knowledge.sources.find((source) => source.id === id)?.title ?? id;
   return [
     { kind: 'heading', level: 2, text: 'Findings' },
-    ...told.flatMap((finding): readonly Block[] => [
+    ...(told.length === 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer, or wants watching.' } as const] : []),
+    ...heavy.flatMap((finding): readonly Block[] => [
       { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${atWords(finding.at)}` },
       { kind: 'facts', rows: [
         ['Part', partName(finding.part)], ['Found', finding.shown], ['Means', finding.reason], ['Rule', `${finding.rule} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
-        ...shownBy(photographs.filter((one) => one.part === finding.part || (one.look !== undefined && finding.from.includes(one.look))).map((one) => one.number)),
+        ...(seenOn(photographs, finding) === '' ? [] : [['Photographs', numbersOf(photographs, finding).join(', ')] as const]),
         ...(finding.limits.length === 0 ? [] : [['Limit', finding.limits.map((limit) => limit.sentence).join(' ')] as const]),
         ...(finding.override === undefined ? [] : [['Owner\'s own limit', `${finding.override.author}: ${finding.override.reason}. The default is: ${finding.override.defaultRule}`] as const]),
         ...(finding.dispute === undefined ? [] : [['Not agreed in the trade', `${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`] as const]),
       ] },
+    ]),
+    ...(watched.length === 0 ? [] : [
+      { kind: 'heading', level: 2, text: 'Worth watching' } as const,
+      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What', 'Found', 'Means', 'Rule', 'How sure'], rows: watched.map((finding) => ({ condition: finding.grade, cells: [`${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}`, finding.shown, `${finding.reason}${finding.dispute === undefined ? '' : ` Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`}`, `${finding.rule} (${finding.sources.map(title).join('; ')})`, finding.sureWords] })) } as const,
     ]),
     { kind: 'heading', level: 2, text: 'Found sound' },
     { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['What', 'Found', 'How sure'], rows: sound.map((finding) => ({ condition: 'sound' as const, cells: [`${finding.title}${atWords(finding.at)}`, finding.shown, finding.sureWords] })) },
@@ -33,4 +40,13 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   ];
 }
 
-const shownBy = (numbers: readonly number[]): readonly (readonly [string, string])[] => (numbers.length === 0 ? [] : [['Photographs', numbers.join(', ')]]);
+/** A finding that asks for nothing today and is told in one line; an owner's own limit is always told in full. */
+const isLight = (finding: Finding): boolean => finding.grade === 'watch' && finding.limits.length === 0 && finding.override === undefined;
+
+const numbersOf = (photographs: readonly NumberedPhotograph[], finding: Finding): readonly number[] =>
+  photographs.filter((one) => (one.look === undefined ? one.part === finding.part : finding.from.includes(one.look))).map((one) => one.number);
+
+function seenOn(photographs: readonly NumberedPhotograph[], finding: Finding): string {
+  const numbers = numbersOf(photographs, finding);
+  return numbers.length === 0 ? '' : ` (photograph ${numbers.join(', ')})`;
+}

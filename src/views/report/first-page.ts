@@ -3,7 +3,7 @@ import { costWords, hoursWords, partName, VERDICT_WORDS } from '../sentences/wor
 import type { Block } from './block.ts';
 
 /** The first page: verdict, limits, three reasons, what was not checked, what it would take. */
-export function firstPage(picture: Picture, elevation: string | undefined): readonly Block[] {
+export function firstPage(picture: Picture): readonly Block[] {
   const { duty, worksheet } = picture;
   const { identity } = picture.known;
   const facts: (readonly [string, string])[] = [
@@ -26,20 +26,29 @@ export function firstPage(picture: Picture, elevation: string | undefined): read
     ]),
     { kind: 'heading', level: 2, text: duty.verdict === 'fit' ? 'What speaks for it' : 'Why' },
     { kind: 'list', ordered: true, items: duty.reasons.map((reason) => reason.sentence) },
-    ...(elevation === undefined ? [] : [{ kind: 'figure', svg: elevation, words: `Elevation of ${identity.tag}, each part marked with its condition`, caption: 'Elevation to scale. Outlines not read are assumed from the class.' } as const]),
     { kind: 'heading', level: 2, text: 'What was not checked' },
     picture.notChecked.length === 0
       ? { kind: 'paragraph', text: 'Every part of this linkage family was looked at, and every rule could be answered.' }
-      : { kind: 'paragraph', text: `${picture.notChecked.map((one) => `${partName(one.part)}${one.wholly ? '' : ' (in part)'}`).join('; ')}. None of it is taken as good.` },
+      : { kind: 'paragraph', text: notCheckedWords(picture) },
     { kind: 'heading', level: 2, text: 'What it would take' },
     jobs.length === 0
       ? { kind: 'paragraph', text: 'Nothing beyond oil and the usual round.' }
       : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost)} (generic units of about one US dollar; an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
-      { kind: 'list', ordered: true, items: duty.missing.map((one) => `${one.title} (${one.minutes} min): ${one.how}`) } as const,
+      { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${one.how}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
     ]),
   ];
+}
+
+/** So many things are named on the first page, which must stay one page; the rest is counted and stands behind it. */
+const MOST_NAMED = 8;
+
+/** What was not checked, gates first as the list has it. */
+function notCheckedWords({ notChecked }: Picture): string {
+  const named = notChecked.slice(0, MOST_NAMED).map((one) => `${partName(one.part)}${one.wholly ? '' : ' (in part)'}`).join('; ');
+  const more = notChecked.length - MOST_NAMED;
+  return `${named}${more > 0 ? `; and ${more} more, under Not known yet` : ''}. None of it is taken as good.`;
 }
 
 export const FAMILY_WORDS = { 'coil-and-toggle': 'coil spring and toggles', 'bow-spring': 'bow spring', helve: 'helve' } as const;

@@ -3,6 +3,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Block, ReportTree, TitleBlock } from './block.ts';
 import { cautionBlocks } from './caution-blocks.ts';
+import { elevationBlocks } from './elevation-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { firstPage } from './first-page.ts';
 import { measurementBlocks } from './measurement-blocks.ts';
@@ -11,7 +12,7 @@ import { provenanceBlocks } from './provenance-blocks.ts';
 import { worksheetBlocks } from './worksheet-blocks.ts';
 
 export interface ReportOptions {
-  /** Elevation as SVG, put on the first page. */
+  /** Elevation as SVG, put behind the first page with the list of parts. */
   readonly elevation?: string;
 }
 
@@ -19,7 +20,8 @@ export interface ReportOptions {
 export function reportTree(picture: Picture, knowledge: Knowledge, options: ReportOptions = {}): ReportTree {
   const { identity } = picture.known;
   const blocks: readonly Block[] = [
-    ...firstPage(picture, options.elevation),
+    ...firstPage(picture),
+    ...elevationBlocks(picture, options.elevation),
     { kind: 'new-page' },
     ...findingBlocks(picture, knowledge),
     ...worksheetBlocks(picture),

@@ -1,0 +1,32 @@
+import type { Picture } from '../../derived/index.ts';
+import { partsFor } from '../../hammer/index.ts';
+import { CONDITION_WORDS } from '../drawing/hatch.ts';
+import { partConditions } from '../elevation/part-condition.ts';
+import { partName } from '../sentences/words.ts';
+import type { Block } from './block.ts';
+
+/** The elevation on a page of its own, and the item list that its balloons point into. */
+export function elevationBlocks(picture: Picture, elevation: string | undefined): readonly Block[] {
+  if (elevation === undefined) return [];
+  const { identity } = picture.known;
+  const conditions = partConditions(picture);
+  return [
+    { kind: 'new-page' },
+    { kind: 'heading', level: 2, text: 'Elevation and parts' },
+    { kind: 'figure', svg: elevation, words: `Elevation of ${identity.tag}, each part marked with its condition. ${conditionWords(picture)}`, caption: 'Elevation to scale. Outlines not read are assumed from the class. Numbers as in the list of parts.' },
+    { kind: 'table', caption: 'List of parts; the worst finding on each, and what is still open', columns: ['No.', 'Part', 'Still open'], rows: partsFor(identity.family).map((part, index) => {
+      const one = conditions.get(part.id);
+      return { condition: one?.condition ?? 'not-checked', cells: [String(index + 1), partName(part.id), one?.inPart === true ? 'in part' : ''] };
+    }) },
+  ];
+}
+
+/** The drawing for somebody who cannot see it: the parts by condition, the worst first. */
+function conditionWords(picture: Picture): string {
+  const conditions = partConditions(picture);
+  const told = (['stand-down', 'limited', 'watch'] as const).flatMap((condition) => {
+    const parts = [...conditions].filter(([, one]) => one.condition === condition).map(([part]) => partName(part));
+    return parts.length === 0 ? [] : [`${CONDITION_WORDS[condition]}: ${parts.join(', ')}`];
+  });
+  return told.length === 0 ? 'No part is marked as limited or worth watching.' : `${told.join('; ')}.`;
+}
