@@ -12,8 +12,8 @@ const text = (name: string): string => readFileSync(join(FOLDER, name), 'utf8');
 const validate = new Ajv({ strict: false, allErrors: true, allowUnionTypes: true }).compile(surveyFileSchema());
 
 describe('the published schema', () => {
-  it('is the one that the vocabulary gives today; write it again with: npx tsx src/cli/main.ts schema -o examples/survey-file.schema.json', () => {
-    expect(text('survey-file.schema.json')).toBe(schemaText());
+  it('is the one that the vocabulary gives today; write it again with: npx tsx src/cli/main.ts schema -o examples/survey-file-schema.json', () => {
+    expect(text('survey-file-schema.json')).toBe(schemaText());
   });
 
   const survey = (readings: unknown, looks: unknown = {}): unknown => ({ tupwise: 1, hammer: { tag: 'a', family: 'helve', class: '50 lb' }, visits: [{ date: '2026-01-01', by: 'x', readings, looks }] });
