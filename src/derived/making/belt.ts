@@ -1,0 +1,111 @@
+import { leatherBeltWidth, openBeltLength, openBeltWrap } from '../../methods/elements/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension } from './part-to-make.ts';
+import { circle, cross, line, type Shape } from './shape.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const KIND = 'belt';
+const TITLE = 'Flat belt';
+
+/** The pulley at the motor's end of the hammer's own belt. */
+export const smallPulleyKeys = (known: Known): string => (known.looks['drive-line.kind']?.answer === 'countershaft' ? 'drive-line.countershaft-driver' : 'motor.pulley');
+
+/**
+ * Length of an open flat belt round both pulleys, along its middle, and the length to cut; width between what the power asks for by two
+ * rules of thumb and what the pulley's face holds.
+ * @returns the part; not known without pulleys and centres; cannot be where the pulleys would touch or the belt is wider than its pulley
+ */
+export function makeBelt(values: Values, known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const small = reader.need(smallPulleyKeys(known));
+  const large = reader.need('pulley.diameter');
+  const centres = reader.need('belt.centre-distance');
+  const width = reader.need('belt.width#as-made|belt.width');
+  if (small === undefined || large === undefined || centres === undefined || width === undefined) return reader.notKnown(KIND, TITLE);
+  const print = (value: number): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, context.system);
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
+  const [d, D, c] = [small.quantity.value, large.quantity.value, centres.quantity.value];
+  if (c <= (d + D) / 2) return cannot('At this distance the two pulleys would touch: one of the readings is wrong.', `The centre distance must be above half of both pulleys together; above ${print((d + D) / 2)} is allowed: ${print(c)}`);
+  const face = reader.find('pulley.face');
+  if (face !== undefined && width.quantity.value > face.quantity.value) return cannot('A belt wider than its pulley runs off the edge.', `The belt is wider than the face of its pulley; up to ${print(face.quantity.value)} is allowed: ${print(width.quantity.value)}`);
+  const thick = reader.find('belt.thickness#as-made|belt.thickness');
+  const inside = reckon('length', [small, large, centres], (a, b, apart) => openBeltLength(a!, b!, apart!));
+  const middle = thick === undefined ? inside : reckon('length', [inside, thick], (round, t) => round! + Math.PI * t!);
+  const stretch = shopFigure('belt-stretch');
+  const leather = ['single-leather', 'double-leather'].includes(known.looks['belt.material']?.answer ?? '');
+  const cut = leather ? reckon('length', [middle, stretch], (round, share) => round! * (1 - share!)) : middle;
+  const dimensions: MakingDimension[] = [
+    sized('length', 'length round the pulleys, along the middle', middle, plusMinus(0.005), `2 C cos α + D (π/2 + α) + d (π/2 - α)${thick === undefined ? ', thickness not measured and left out' : ', and π times the thickness'}`),
+    sized('cut-length', 'length to cut for a butt joint', { ...cut, estimate: cut.estimate && leather }, { plus: 0, minus: 0.01 }, leather ? 'leather is cut 1/8 in short for each foot, an estimate: it stretches' : 'as the length; this belt hardly stretches'),
+    sized('width', 'width', width, plusMinus(2 * shopNumber('plate-room')), 'as the old belt'),
+    ...(thick === undefined ? [] : [sized('thickness', 'thickness', thick, plusMinus(shopNumber('plate-room')), 'as the old belt')]),
+    sized('centre-distance', 'between the shafts', centres, plusMinus(0), 'as measured'),
+    sized('small-pulley', 'small pulley', small, plusMinus(0), 'as measured'),
+    sized('large-pulley', 'hammer pulley', large, plusMinus(0), 'as measured'),
+  ];
+  return {
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: materialWords(known.looks['belt.material']?.answer), hardness: 'Does not apply', dimensions,
+    shape: beltShape(d, D, c), unknowns: [], disputes: [],
+    notes: [
+      'Lay a tape round both pulleys where the belt runs, motor in the middle of its slide, before the belt is cut: the tape wins.',
+      'Cemented lap: add the lap, tip away from the run. Laced or metal joint: cut square, no lap. Grain side to the pulley.',
+      ...widthNotes(reader, width.quantity, print),
+    ],
+    cautions: ['isolate', 'pinch'], sources: ['belt-arithmetic', 'leather-belt-rules', 'from-memory'],
+    warnings: [
+      ...(known.looks['belt-idler.fitted']?.answer === 'yes' ? ['An idler is fitted: this is the least length, without the way over the idler. Measure with a tape, idler down.'] : []),
+      ...(thick !== undefined && d < shopNumber('least-pulley-over-belt') * thick.quantity.value ? [`The small pulley is less than twenty times as large as the belt is thick: a thinner belt lasts longer on ${print(d)}.`] : []),
+      ...doubtWarnings(dimensions.slice(0, 2)), ...estimateWarnings(dimensions),
+    ],
+  };
+}
+
+/** Width that the power asks for by two rules that do not agree. */
+function widthNotes(reader: FigureReader, width: Quantity, print: (value: number) => string): readonly string[] {
+  const power = reader.find('motor.power|class.motor-power');
+  const speed = reader.find('drive.belt-speed');
+  const wrap = reader.find('drive.wrap');
+  if (power === undefined || speed === undefined || wrap === undefined) return [];
+  const wanted = (rule: 'single-1000' | 'single-800') => leatherBeltWidth(power.quantity.value, speed.quantity.value, wrap.quantity.value, rule);
+  const [light, heavy] = [wanted('single-1000'), wanted('single-800')];
+  return [`For ${power.estimate ? 'the usual power of the class' : 'the motor’s power'} single leather wants ${print(light)} by one rule (1000 ft/min) and ${print(heavy)} by another (800 ft/min); this one has ${print(width.value)}${width.value < light ? ', too little for either' : ''}.`];
+}
+
+function materialWords(answer: string | undefined): string {
+  switch (answer) {
+    case 'single-leather':
+      return 'Single leather, oak tanned';
+    case 'double-leather':
+      return 'Double leather, oak tanned';
+    case 'rubber':
+      return 'Rubber and canvas, flat';
+    case 'synthetic':
+      return 'Synthetic flat belt, leather faced';
+    default:
+      return 'Flat belt, leather or leather-faced synthetic; nobody said what the old one was';
+  }
+}
+
+function beltShape(d: number, D: number, c: number): Shape {
+  const lean = Math.PI / 2 - openBeltWrap(d, D, c) / 2;
+  const touch = (side: number) => [Math.sin(lean), side * Math.cos(lean)] as const;
+  const runs = [1, -1].map((side) => {
+    const [x, y] = touch(side);
+    return line([(D / 2) * x, (D / 2) * y], [c + (d / 2) * x, (d / 2) * y]);
+  });
+  return {
+    views: [{
+      name: 'front', title: 'the run', marks: [circle([0, 0], D / 2), circle([c, 0], d / 2), ...cross([0, 0], D / 2), ...cross([c, 0], d / 2), ...runs],
+      dimensions: [
+        { kind: 'straight', of: 'centre-distance', from: [0, -D / 2], to: [c, -d / 2], side: 'below', row: 1 },
+        { kind: 'straight', of: 'large-pulley', from: [0, -D / 2], to: [0, D / 2], side: 'left', row: 1, sign: 'Ø' },
+        { kind: 'straight', of: 'small-pulley', from: [c, -d / 2], to: [c, d / 2], side: 'right', row: 1, sign: 'Ø' },
+        { kind: 'leader', of: 'length', at: [c * 0.5, D * 0.25 + d * 0.25], toward: [1.5, 2.5] },
+      ],
+    }],
+  };
+}

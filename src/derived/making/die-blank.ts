@@ -1,0 +1,158 @@
+import { knowledge } from '../../knowledge/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { dieShape, neckWidth } from './die-outline.ts';
+import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension, PartToMake, Unknown } from './part-to-make.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const THOU = shopNumber('pin-clearance-least') / 2;
+const SIXTY_FOURTH = shopNumber('plate-room');
+const STEEL_DENSITY = 7850;
+
+type End = 'upper' | 'lower';
+const KINDS = { upper: 'upper-die', lower: 'lower-die' } as const;
+const TITLES = { upper: 'Upper die blank (top tool)', lower: 'Lower die blank (bottom tool, pallet)' } as const;
+
+/**
+ * Lower die blank: as high as restores the stack with the upper die and the filler plate that will be there, as wide as the seat
+ * floor allows beside its key, at least as wide as the pressure on the seat asks for.
+ * @returns the part; not known without heights as made and the seat; cannot be where the die would be wider than its seat
+ */
+export function makeLowerDie(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const print = printer(context);
+  const height = heightOf('lower', reader, context);
+  const floor = reader.need('seat.width');
+  const length = reader.need('seat.length|lower-die.length#as-made|lower-die.length');
+  if (height === undefined || floor === undefined || length === undefined) return reader.notKnown(KINDS.lower, TITLES.lower);
+  const oldDie = reader.find('lower-die.width');
+  const allowed = floor.quantity.value;
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KINDS.lower, title: TITLES.lower, because, problem });
+  if (oldDie !== undefined && oldDie.quantity.value > allowed + 2 * Math.hypot(oldDie.quantity.uncertainty, floor.quantity.uncertainty)) {
+    return cannot('A die cannot be wider than the seat that it stands in: one of the two readings is wrong.', `The lower die is wider at the seat than the seat floor; up to ${print(allowed)} is allowed: ${print(oldDie.quantity.value)}`);
+  }
+  const least = leastWidth(reader, length);
+  if (least !== undefined && least.quantity.value > allowed) {
+    return cannot('The blow asks for a die wider than its seat: the seat wants a steel sow block, or the hammer a lighter blow. The figure is an estimate and rests on the stopping distance of a cold blow.', `The least width of a lower die for this seat is above the seat floor; up to ${print(allowed)} is allowed: ${print(least.quantity.value)}`);
+  }
+  const angle = reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made');
+  const key = sturdyKey(reader, 'lower');
+  const width = reckon('length', [floor, key, ...(angle === undefined ? [] : [angle])], (seat, thick, lean = 0) => seat! - thick! / Math.cos(lean));
+  if (width.quantity.value <= 0) return cannot('The key leaves no room for a die in this seat.', `The seat floor must be wider than its key; above ${print(key.quantity.value)} is allowed: ${print(allowed)}`);
+  const warnings = least !== undefined && least.quantity.value > width.quantity.value
+    ? [`Beside its key the widest die for this seat is ${print(width.quantity.value)}, and a cold blow asks for ${print(least.quantity.value)}: nothing but hot work of good thickness, or the seat sinks again.`] : [];
+  const sunkUnknown = context.alsoMade.has('filler-plate') || reader.find('seat.sunk') !== undefined ? [] : [unknownPlace('seat.sunk')];
+  const sunk = reader.find('stack.filler-plate');
+  const plate = sunk !== undefined && sunk.quantity.value > 0 ? [`Height counts from the true floor: the filler plate of ${print(sunk.quantity.value)} goes in first. Without it the die must be that much higher.`] : [];
+  return die('lower', context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
+}
+
+/**
+ * Upper die blank: as high as restores the stack with the lower die and plate that will be there; foot as the ram's dovetail has it.
+ * Depth of the ram's dovetail has no measuring place: until it is measured the foot is left square.
+ */
+export function makeUpperDie(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const height = heightOf('upper', reader, context);
+  const width = reader.need('upper-die.width#as-made|upper-die.width');
+  const length = reader.need('upper-die.length#as-made|upper-die.length');
+  if (height === undefined || width === undefined || length === undefined) return reader.notKnown(KINDS.upper, TITLES.upper);
+  const made = reader.find('upper-die.height#as-made');
+  const taller = made !== undefined && height.quantity.value > made.quantity.value + 4 * THOU ? ['Higher than as made, since it also makes good what the lower die has lost: the ram grows heavier and the key sits as before. A new lower die as well keeps both as made.'] : [];
+  return die('upper', context, reader, {
+    height, width, length, angle: reader.find('dovetail.flank-angle@upper|dovetail.flank-angle@upper#as-made'), depth: reader.find('dovetail.depth@upper'), key: sturdyKey(reader, 'upper'),
+    warnings: taller, unknowns: [], widthWhy: 'as the die has it at the ram’s dovetail, from flank to flank',
+  });
+}
+
+interface DieFigures {
+  readonly height: Figure;
+  readonly width: Figure;
+  readonly length: Figure;
+  readonly angle: Figure | undefined;
+  readonly depth: Figure | undefined;
+  readonly key: Figure;
+  readonly warnings: readonly string[];
+  readonly unknowns: readonly Unknown[];
+  readonly widthWhy: string;
+}
+
+function die(end: End, context: MakingContext, reader: FigureReader, figures: DieFigures): PartToMake {
+  const { angle, depth } = figures;
+  const tongue = angle === undefined || depth === undefined ? undefined : { height: reckon('length', [depth, { ...shopFigure('rim-gap'), estimate: false }], (deep, gap) => deep! + gap!), angle };
+  const edge = { ...shopFigure('edge-radius'), estimate: false };
+  const base = figures.width.quantity.value;
+  const dovetail = tongue === undefined ? undefined : { height: tongue.height.quantity.value, angle: tongue.angle.quantity.value };
+  const neck = neckWidth({ baseWidth: base, dovetail });
+  const face = reader.find(`${end}-die.face-width`);
+  const bodyFigure = face === undefined ? undefined : reckon('length', [face, edge], (flat, radius) => flat! + 2 * radius!);
+  const body = bodyFigure?.quantity.value ?? neck;
+  const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there`;
+  const dimensions: MakingDimension[] = [
+    sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`),
+    sized('base-width', 'width of the foot', figures.width, { plus: 0, minus: 10 * THOU }, figures.widthWhy),
+    sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
+    sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in is practice'),
+    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? [] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
+    ...(tongue === undefined ? [] : [
+      sized('dovetail-height', 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: the shoulder must not touch'),
+      sized('flank-angle', 'flank from upright, both sides', tongue.angle, plusMinus(0.2 * Math.PI / 180), 'as the seat has it; makers differ'),
+    ]),
+  ];
+  const dispute = knowledge.criteria.find((one) => one.id === `dies.${end}-hardness`)?.dispute;
+  const unknowns = [...figures.unknowns, ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [end === 'lower' ? unknownPlace('seat.depth') : RAM_DOVETAIL] : []), KEYED_SIDE];
+  const area = body * figures.height.quantity.value;
+  const mass = printQuantity({ dimension: 'mass', value: Math.round(area * figures.length.quantity.value * STEEL_DENSITY * 2) / 2, uncertainty: 0 }, context.system);
+  return {
+    state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
+    material: 'Tough die steel: chromium-molybdenum 4140 or 4340, shock steel S7, hot-work steel H13; or heavy rail or axle steel',
+    hardness: 'About 37 to 50 HRC by the side taken; never above 50. Plain 1045 is too soft, full hard flies',
+    dimensions,
+    shape: dieShape({ height: figures.height.quantity.value, baseWidth: base, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail }, end === 'lower' ? 'down' : 'up'),
+    notes: [
+      'Foot and face flat within 0.002 in (0.05 mm) and parallel within 0.005 in (0.12 mm).',
+      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : 'Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.',
+      'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',
+      'Heat treat before the last grinding of foot and face.',
+      `Blank weighs about ${mass}${end === 'upper' ? '; it is part of the weight of the ram' : ''}.`,
+    ],
+    unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute }],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'no-cold-blow'],
+    sources: [...new Set(['common-practice', 'page-dies', ...figures.height.sources, ...figures.width.sources])],
+    warnings: [...figures.warnings, ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
+  };
+}
+
+const RAM_DOVETAIL: Unknown = { what: 'depth of the ram’s dovetail', how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail.' };
+const KEYED_SIDE: Unknown = { what: 'which flank carries the taper of the key', how: 'Measure the width of the seat at both ends: if it is parallel, the keyed flank of the die is cut to the taper of the key.' };
+
+/** Height that restores the stack: as-made total less the other die as it will be, plate included. */
+function heightOf(end: End, reader: FigureReader, context: MakingContext): Figure | undefined {
+  const other: End = end === 'lower' ? 'upper' : 'lower';
+  const mine = reader.need(`${end}-die.height#as-made`);
+  const others = reader.need(`${other}-die.height#as-made`);
+  if (context.alsoMade.has(KINDS[other])) return mine;
+  const now = reader.need(other === 'upper' ? 'stack.upper-net' : 'stack.lower-net');
+  if (mine === undefined || others === undefined || now === undefined) return undefined;
+  const plate = other === 'lower' && context.alsoMade.has('filler-plate') ? reader.find('stack.filler-plate') : undefined;
+  return reckon('length', [mine, others, now, ...(plate === undefined ? [] : [plate])], (upper, lower, there, raised = 0) => upper! + lower! - there! - raised);
+}
+
+/** Least width by the pressure on the seat, carried over to the length of the new die. */
+function leastWidth(reader: FigureReader, length: Figure): Figure | undefined {
+  const least = reader.find('seat-pressure.least-width');
+  const old = reader.find('lower-die.length');
+  return least === undefined || old === undefined ? undefined : reckon('length', [least, old, length], (width, was, is) => (width! * was!) / is!);
+}
+
+/** The key as found where it is sturdy, else one of 3/8 in. */
+export function sturdyKey(reader: FigureReader, end: End): Figure {
+  const found = reader.find(`keys.thickness@${end}#as-made|keys.thickness@${end}`);
+  const least = shopNumber('key-thickness');
+  if (found !== undefined && found.quantity.value >= least) return found;
+  return found === undefined ? { ...shopFigure('key-thickness') } : chosen(least, 'length', 'page-keys', found.from);
+}
+
+const printer = (context: MakingContext) => (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);

@@ -1,0 +1,114 @@
+import { propagate } from '../../methods/chance/index.ts';
+import { quantity, type Dimension, type Quantity } from '../../methods/quantity/index.ts';
+import { placeOf } from '../../hammer/index.ts';
+import type { Value } from '../value.ts';
+import type { MakingDimension, NotMade, PartKind, Tolerance, Unknown } from './part-to-make.ts';
+
+/** A figure on its way to a drawing: with its doubt, and what it rests on. */
+export interface Figure {
+  readonly quantity: Quantity;
+  readonly from: readonly string[];
+  readonly estimate: boolean;
+  readonly sources: readonly string[];
+}
+
+export type Values = Readonly<Record<string, Value>>;
+
+/** Reads values for one part and remembers what was not there. */
+export class FigureReader {
+  readonly #values: Values;
+  readonly #missing = new Map<string, Unknown>();
+
+  constructor(values: Values) {
+    this.#values = values;
+  }
+
+  /** The first of `a|b|c` that is known, or undefined. */
+  find(keys: string): Figure | undefined {
+    for (const key of keys.split('|')) {
+      const value = this.#values[key];
+      if (value?.outcome.state === 'known') return { quantity: value.outcome.quantity, from: [key], estimate: value.rests === 'assumed', sources: value.sources };
+    }
+    return undefined;
+  }
+
+  /** As `find`; what is not known is remembered as missing. */
+  need(keys: string): Figure | undefined {
+    const found = this.find(keys);
+    if (found === undefined) for (const unknown of this.unknownOf(keys)) this.#missing.set(unknown.what, unknown);
+    return found;
+  }
+
+  /** What would have to be measured for a key: its own place, or the places behind a consequence. */
+  unknownOf(keys: string): readonly Unknown[] {
+    const [first = keys] = keys.split('|');
+    const outcome = this.#values[first]?.outcome;
+    const behind = outcome?.state === 'not-known' ? outcome.missing : [first];
+    return behind.map((key) => unknownPlace(key));
+  }
+
+  get missing(): readonly Unknown[] {
+    return [...this.#missing.values()];
+  }
+
+  notKnown(kind: PartKind, title: string): NotMade {
+    return { state: 'not-known', kind, title, missing: this.missing };
+  }
+}
+
+/** What to measure at a measuring place, in its own words. */
+export function unknownPlace(key: string): Unknown {
+  const [id = key, made] = key.split('#');
+  const [placeId = id, at] = id.split('@');
+  const place = placeOf(placeId)?.place;
+  const where = at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`;
+  const name = place === undefined ? placeId : place.name;
+  return made === undefined
+    ? { key, what: `${name}${where}`, how: place?.how ?? 'measure it on the machine' }
+    : { key, what: `${name}${where}, as made`, how: 'From a maker’s paper, an unworn place, or another hammer of the same pattern.' };
+}
+
+/** Works a figure out from others; its doubt follows the law of propagation (JCGM 100:2008, 5.1.2). */
+export function reckon(dimension: Dimension, figures: readonly Figure[], work: (...numbers: number[]) => number): Figure {
+  const quantities = figures.map((one) => one.quantity);
+  const value = work(...quantities.map((one) => one.value));
+  const doubt = propagate((numbers) => attempt(work, numbers), quantities);
+  return {
+    // A doubt without bounds is shown as large as the figure itself, so that nobody cuts by it.
+    quantity: quantity(value, dimension, Number.isFinite(doubt.uncertainty) ? doubt.uncertainty : Math.abs(value)),
+    from: [...new Set(figures.flatMap((one) => one.from))], estimate: figures.some((one) => one.estimate), sources: [...new Set(figures.flatMap((one) => one.sources))],
+  };
+}
+
+/** The handbook methods refuse numbers that they do not hold for; within the doubt that leaves one side to reckon with. */
+function attempt(work: (...numbers: number[]) => number, numbers: readonly number[]): number {
+  try {
+    return work(...numbers);
+  } catch (refusal) {
+    if (refusal instanceof RangeError) return Number.NaN;
+    throw refusal;
+  }
+}
+
+/** A figure that is chosen and not measured: no doubt of its own. */
+export const chosen = (value: number, dimension: Dimension, source: string, from: readonly string[] = []): Figure => ({ quantity: quantity(value, dimension), from, estimate: false, sources: [source] });
+
+export const plusMinus = (half: number): Tolerance => ({ plus: half, minus: half });
+
+/** A dimension of a part from a figure. */
+export const sized = (name: string, title: string, figure: Figure, tolerance: Tolerance, why: string, fit?: string): MakingDimension => ({
+  name, title, quantity: figure.quantity, tolerance, why, from: figure.from, estimate: figure.estimate, ...(fit === undefined ? {} : { fit }),
+});
+
+/** Says where the readings leave more doubt than the tolerance allows. */
+export function doubtWarnings(dimensions: readonly MakingDimension[]): readonly string[] {
+  const loose = dimensions.filter((one) => one.quantity.dimension === 'length' && 2 * one.quantity.uncertainty > Math.max(1e-9, (one.tolerance.plus + one.tolerance.minus) / 2) * 1.0001);
+  if (loose.length === 0) return [];
+  return [`The readings leave more doubt than the tolerance allows in: ${loose.map((one) => one.title).join('; ')}. Measure again, finer, before cutting, or leave metal on and fit.`];
+}
+
+/** Says which figures rest on defaults and not on this hammer. */
+export function estimateWarnings(dimensions: readonly MakingDimension[]): readonly string[] {
+  const guessed = dimensions.filter((one) => one.estimate);
+  return guessed.length === 0 ? [] : [`Estimates, from practice and not from this hammer: ${guessed.map((one) => one.title).join('; ')}.`];
+}

@@ -1,0 +1,71 @@
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { breakLine, line, rectangle, type Shape } from './shape.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const KIND = 'guide-shims';
+const TITLE = 'Shim packs of the ram guide';
+const THOU = shopNumber('pin-clearance-least') / 2;
+const SIDES = ['left', 'right'] as const;
+
+/**
+ * Shim packs that leave the ram 0.005 to 0.010 in of play. Packs under a cap come down by the whole of the surplus play at both sides;
+ * packs beside a gib share it. The tighter end of the guide decides, so that nothing binds.
+ * @returns the part; not known without packs, play and the kind of guide; cannot be where the packs do not hold enough to take out
+ */
+export function makeGuideShims(values: Values, known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const kind = known.looks['ram-guide.kind']?.answer;
+  const capped = kind === 'capped';
+  const play = capped ? 'ram-guide.play-fore-aft' : 'ram-guide.play-side';
+  const ends = ['top', 'bottom'].flatMap((at) => reader.need(`${play}@${at}`) ?? []);
+  const packs = SIDES.flatMap((side) => reader.need(`guide-shims.thickness@${side}`) ?? []);
+  const missing: Unknown[] = [...(kind === undefined ? [{ key: 'ram-guide.kind', what: 'kind of guide', how: 'Look how the shims sit: under a cap, or beside a gib. It decides which play they take up.' }] : []), ...reader.missing];
+  const [first, second] = ends;
+  const [left, right] = packs;
+  if (first === undefined || second === undefined || left === undefined || right === undefined || kind === undefined) return { state: 'not-known', kind: KIND, title: TITLE, missing };
+  const tight = first.quantity.value <= second.quantity.value ? first : second;
+  const wanted = { ...shopFigure('guide-play'), estimate: false };
+  const share = capped ? 1 : 0.5;
+  const takeOut = reckon('length', [tight, { ...wanted, quantity: { ...wanted.quantity, uncertainty: 0 } }], (now, leave) => share * (now! - leave!));
+  const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
+  if (takeOut.quantity.value <= 0) return { state: 'not-needed', kind: KIND, title: TITLE, because: `The tighter end of the guide has ${print(tight.quantity.value)} of play: no shim is to come out.` };
+  const pack = (now: Figure) => reckon('length', [now, takeOut], (is, out) => is! - out!);
+  const news = [pack(left), pack(right)];
+  const thinner = left.quantity.value < right.quantity.value ? left : right;
+  if (news.some((one) => one.quantity.value < 0)) {
+    return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'The packs are too thin to take up the play: the ram or the guide must be built up, or the cap planed.', problem: `More shim would have to come out than there is; up to ${print(thinner.quantity.value)} at each side is allowed: ${print(takeOut.quantity.value)}` };
+  }
+  const height = reader.find('ram-guide.height');
+  const taper = Math.abs(first.quantity.value - second.quantity.value);
+  const dimensions: MakingDimension[] = [
+    ...SIDES.map((side, index) => sized(`pack-${side}`, `thickness of the ${side} pack`, news[index]!, plusMinus(THOU), `pack as found less ${print(takeOut.quantity.value)}, which leaves 0.005 to 0.010 in of play at the tighter end`)),
+    ...(height === undefined ? [] : [sized('height', 'length of the shim', height, { plus: 0, minus: 2 * shopNumber('plate-room') }, 'as high as the guide')]),
+  ];
+  return {
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, material: 'Brass or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled',
+    dimensions, shape: shimShape(height?.quantity.value), disputes: [],
+    unknowns: [{ what: 'width of the shim and its bolt holes', how: 'Lay the old shim down and mark round it; without one, rub the seat of the cap on paper.' }, ...(height === undefined ? [unknownPlace('ram-guide.height')] : [])],
+    notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
+    cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
+    warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
+  };
+}
+
+function shimShape(height: number | undefined): Shape {
+  const tall = height ?? 0.2;
+  const wide = tall * 0.24;
+  if (height !== undefined) {
+    return {
+      broken: 'Width not to scale: cut to the old shim.',
+      views: [{ name: 'front', title: 'front', marks: [...rectangleOpen(wide, tall)], dimensions: [{ kind: 'straight', of: 'height', from: [0, 0], to: [0, tall], side: 'left', row: 1 }] }],
+    };
+  }
+  return { broken: 'Not to scale: length and width as the old shim.', views: [{ name: 'front', title: 'front', marks: rectangle(0, 0, wide, tall), dimensions: [] }] };
+}
+
+/** A strip whose right edge is cut away. */
+const rectangleOpen = (wide: number, tall: number) => [line([0, 0], [0, tall]), line([0, 0], [wide, 0]), line([0, tall], [wide, tall]), ...breakLine(wide, 0, tall)];

@@ -1,0 +1,17 @@
+export * from './part-to-make.ts';
+export type { DimensionMark, LineKind, Mark, Point, Shape, View, ViewName } from './shape.ts';
+export { ALONE, type MakingContext } from './making-context.ts';
+export { MAKERS, partsNeeded, partsToMake, type Maker, type MakingGround } from './parts-to-make.ts';
+export { makingSource } from './making-sources.ts';
+export { SHOP_FIGURES, type ShopFigure } from './shop-figures.ts';
+export { nearestFit, type RunningFit } from './running-fit.ts';
+export { makeBelt } from './belt.ts';
+export { makeLowerDie, makeUpperDie } from './die-blank.ts';
+export { makeFillerPlate } from './filler-plate.ts';
+export { makeGuideShims } from './guide-shims.ts';
+export { makeLowerKey, makeUpperKey } from './key.ts';
+export { makeMotorPulley } from './motor-pulley.ts';
+export { makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
+export { makeRamProp } from './ram-prop.ts';
+export { makeSoleTimbers } from './sole-timbers.ts';
+export { makeCoilSpring } from './spring-order.ts';

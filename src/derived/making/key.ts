@@ -1,0 +1,112 @@
+import { driveForGap, taperHolds, taperRise } from '../../methods/elements/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { sturdyKey } from './die-blank.ts';
+import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { centreLine, path, rectangle, type Shape, type View } from './shape.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+type End = 'upper' | 'lower';
+const FOOT = 0.3048;
+const FRICTION_DRY = 0.15;
+const FRICTION_OILED = 0.1;
+const SIXTY_FOURTH = shopNumber('plate-room');
+const FILE = SIXTY_FOURTH * 0.64;
+
+export const makeLowerKey = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeKey('lower', values, known, context);
+export const makeUpperKey = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeKey('upper', values, known, context);
+
+/**
+ * A driven key: full length of the seat with 3/4 in left standing out at each end, tapered as the old one, thick enough not to bend.
+ * @returns the part; not known without the length of the seat; cannot be where the taper would leave nothing at the small end
+ */
+function makeKey(end: End, values: Values, _known: Known, context: MakingContext): Making {
+  const kind = `${end}-key` as const;
+  const title = end === 'lower' ? 'Key of the lower die (cotter)' : 'Key of the upper die (cotter)';
+  const reader = new FigureReader(values);
+  const seat = reader.need(end === 'lower' ? 'seat.length|lower-die.length#as-made|lower-die.length' : 'upper-die.length#as-made|upper-die.length');
+  if (seat === undefined) return reader.notKnown(kind, title);
+  const projection = { ...shopFigure('key-projection'), estimate: false };
+  const middle = thicknessOf(end, reader, context);
+  const read = reader.find(`keys.taper@${end}#as-made|keys.taper@${end}`);
+  const taper = reckon('taper', [read ?? shopFigure('key-taper')], (perFoot) => perFoot! / FOOT);
+  const length = reckon('length', [seat, projection], (along, out) => along! + 2 * out!);
+  const rise = (share: number) => reckon('length', [middle, taper, length], (thick, slope, long) => thick! + share * slope! * long!);
+  const small = rise(-0.5);
+  const large = rise(0.5);
+  const print = (one: number): string => printQuantity({ dimension: 'length', value: one, uncertainty: 0 }, context.system);
+  if (small.quantity.value <= 0) {
+    return { state: 'cannot-be', kind, title, because: 'With this taper over this length nothing is left at the small end: taper or thickness is wrong.', problem: `The taper takes more than the key is thick at its middle; up to ${print(2 * middle.quantity.value)} over the whole length is allowed: ${print(taperRise(taper.quantity.value, length.quantity.value))}` };
+  }
+  const depth = reader.find(end === 'lower' ? 'seat.depth|seat.depth#as-made' : 'dovetail.depth@upper');
+  const angle = reader.find(`dovetail.flank-angle@${end}|dovetail.flank-angle@${end}#as-made`);
+  const height = depth === undefined ? undefined : reckon('length', [depth, large, ...(angle === undefined ? [] : [angle])], (deep, thick, lean = 0) => (deep! - thick! * Math.sin(lean)) / Math.cos(lean) - SIXTY_FOURTH);
+  const dimensions: MakingDimension[] = [
+    sized('length', 'length over all', length, plusMinus(16 * SIXTY_FOURTH), 'the seat and 3/4 in at each end: something to drive, and something to drive out'),
+    sized('large-end', 'thickness at the large end', large, { plus: FILE, minus: 0 }, 'thickness at the middle and half of the taper; left full to be filed to blue'),
+    sized('small-end', 'thickness at the small end', small, { plus: FILE, minus: 0 }, 'thickness at the middle less half of the taper'),
+    ...(height === undefined ? [] : [sized('height', 'the taller way, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, 'depth of the seat along its flank, clear of rim and root')]),
+    sized('taper', 'taper, thickness over length', taper, plusMinus(taper.quantity.value * 0.05), read === undefined ? 'not measured: 1/8 to 1/4 in in a foot is practice; match the seat' : 'as the old key'),
+  ];
+  const unknowns: Unknown[] = [
+    ...(read === undefined ? [unknownPlace(`keys.taper@${end}`)] : []),
+    ...(height !== undefined ? [] : end === 'lower' ? [unknownPlace('seat.depth')] : [{ what: 'depth of the ram’s dovetail', how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail. Leave the key tall until then.' }]),
+    ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []),
+  ];
+  const slope = taper.quantity.value;
+  const drive = driveForGap(slope, 10 * (shopNumber('pin-clearance-least') / 2));
+  return {
+    state: 'to-make', kind, id: kind, title, quantity: 1, material: 'Tough medium-carbon steel; nothing that splinters or cracks', hardness: 'Not hardened',
+    dimensions, shape: keyShape(length.quantity.value, large.quantity.value, small.quantity.value, height?.quantity.value), unknowns, disputes: [],
+    notes: [
+      'Planed or milled, then filed to blue: contact over 80 % of the length or more, flat on the full flank.',
+      'One face straight, the taper on the other. Break the long edges 1/32 in (0.8 mm).',
+      'Chamfer both ends 1/8 in (3 mm), so that they do not swell under the drift.',
+      `Going in by ${print(drive)} takes up ten thousandths of an inch (0.25 mm).`,
+      'Fit dry: dovetail, die and key washed with solvent. Try again after one hour and after ten.',
+    ],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'eyes'], sources: [...new Set(['page-keys', 'common-practice', 'osha-1910-218', ...middle.sources])],
+    warnings: [
+      ...(small.quantity.value <= shopNumber('key-weak') ? [`At the small end the key is ${print(small.quantity.value)}: keys of ${print(shopNumber('key-weak'))} and less bend and swell. Let the new die leave more room.`] : []),
+      ...(taperHolds(slope, FRICTION_DRY) ? [] : ['This taper is too steep to hold dry: it works out. Friction taken as 0.15, from memory.']),
+      ...(taperHolds(slope, FRICTION_DRY) && !taperHolds(slope, FRICTION_OILED) ? ['This taper holds dry and not oiled.'] : []),
+      ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
+    ],
+  };
+}
+
+/** At the middle of its length: as the new die leaves room for, as the old key, or as seat and die leave it. */
+function thicknessOf(end: End, reader: FigureReader, context: MakingContext): Figure {
+  if (context.alsoMade.has(end === 'lower' ? 'lower-die' : 'upper-die')) return sturdyKey(reader, end);
+  const old = reader.find(`keys.thickness@${end}|keys.thickness@${end}#as-made`);
+  if (old !== undefined) return old;
+  const seat = reader.find('seat.width');
+  const die = reader.find('lower-die.width');
+  if (end === 'upper' || seat === undefined || die === undefined || seat.quantity.value <= die.quantity.value) return shopFigure('key-thickness');
+  const angle = reader.find('dovetail.flank-angle@lower') ?? chosen(0, 'angle', 'derived');
+  return reckon('length', [seat, die, angle], (floor, foot, lean) => (floor! - foot!) * Math.cos(lean!));
+}
+
+function keyShape(length: number, large: number, small: number, height: number | undefined): Shape {
+  const tallest = height ?? large;
+  const top: View = {
+    name: 'top', title: 'top: the driving end is on the left', marks: [...path([[0, 0], [length, 0], [length, small], [0, large]])],
+    dimensions: [
+      { kind: 'straight', of: 'large-end', from: [0, 0], to: [0, large], side: 'left', row: 1 },
+      { kind: 'straight', of: 'small-end', from: [length, 0], to: [length, small], side: 'right', row: 1 },
+      { kind: 'leader', of: 'taper', at: [length * 0.5, (large + small) / 2], toward: [2, 2.2] },
+    ],
+  };
+  const front: View = {
+    name: 'front', title: 'front', marks: rectangle(0, 0, length, tallest),
+    dimensions: [
+      { kind: 'straight', of: 'length', from: [0, 0], to: [length, 0], side: 'below', row: 1 },
+      ...(height === undefined ? [] : [{ kind: 'straight', of: 'height', from: [length, 0], to: [length, height], side: 'right', row: 1 } as const]),
+    ],
+  };
+  const below: View = { ...top, dimensions: [...top.dimensions, { kind: 'straight', of: 'length', from: [0, 0], to: [length, 0], side: 'below', row: 1 }] };
+  const across: View = { name: 'right', title: 'small end', marks: [...rectangle(0, 0, small, tallest), centreLine([small / 2, 0], [small / 2, tallest])], dimensions: [] };
+  return { views: height === undefined ? [{ ...below, name: 'front', title: 'the thin way: the driving end is on the left' }] : [front, top, across] };
+}

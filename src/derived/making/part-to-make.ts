@@ -1,0 +1,71 @@
+import type { Quantity } from '../../methods/quantity/index.ts';
+import type { Shape } from './shape.ts';
+
+/** What a part may differ from its size by, SI. */
+export interface Tolerance {
+  /** Upper deviation; below 0 where even the largest is under the size, as on a running shaft. */
+  readonly plus: number;
+  /** Lower deviation with its sign turned: 0.001 allows a thousandth under the size. */
+  readonly minus: number;
+}
+
+/** One figure of a part: on the drawing by its name, in the table with what it rests on. */
+export interface MakingDimension {
+  readonly name: string;
+  readonly title: string;
+  /** With the doubt that the readings leave in it. */
+  readonly quantity: Quantity;
+  readonly tolerance: Tolerance;
+  readonly why: string;
+  /** Keys of the values that it was worked out from. */
+  readonly from: readonly string[];
+  /** True where it rests on a class default or a figure of practice: an estimate, and shown as one. */
+  readonly estimate: boolean;
+  /** Tolerance letters of ISO 286 behind the size, as `e8`. */
+  readonly fit?: string;
+}
+
+/** What was not measured, and how to find it. Never guessed. */
+export interface Unknown {
+  /** Value key where there is a measuring place for it. */
+  readonly key?: string;
+  readonly what: string;
+  readonly how: string;
+}
+
+export type PartKind =
+  | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'toggle-pin' | 'toggle-bushing' | 'rod-bushing'
+  | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley' | 'ram-prop' | 'sole-timbers';
+
+/** A part that a shop can make from its drawing. */
+export interface PartToMake {
+  readonly state: 'to-make';
+  readonly kind: PartKind;
+  readonly id: string;
+  readonly title: string;
+  readonly quantity: number;
+  readonly material: string;
+  readonly hardness: string;
+  /** For the machinist: on the drawing. */
+  readonly notes: readonly string[];
+  readonly dimensions: readonly MakingDimension[];
+  readonly shape: Shape;
+  /** What must still be measured before the part is finished; the drawing leaves it out. */
+  readonly unknowns: readonly Unknown[];
+  /** Two sides of a practice that the trade does not agree on. */
+  readonly disputes: readonly { readonly about: string; readonly oneSide: string; readonly otherSide: string; readonly source: string }[];
+  /** Ids of knowledge's cautions. */
+  readonly cautions: readonly string[];
+  /** Ids of knowledge's sources. */
+  readonly sources: readonly string[];
+  /** What makes the figures doubtful; printed on the sheet. */
+  readonly warnings: readonly string[];
+}
+
+/** Why a part cannot be drawn. */
+export type NotMade =
+  | { readonly state: 'not-known'; readonly kind: PartKind; readonly title: string; readonly missing: readonly Unknown[] }
+  | { readonly state: 'cannot-be'; readonly kind: PartKind; readonly title: string; readonly because: string; readonly problem: string }
+  | { readonly state: 'not-needed'; readonly kind: PartKind; readonly title: string; readonly because: string };
+
+export type Making = PartToMake | NotMade;

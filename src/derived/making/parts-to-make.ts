@@ -1,0 +1,77 @@
+import type { Finding } from '../condition/index.ts';
+import type { PrintSystem } from '../print-system.ts';
+import type { Known } from '../survey/index.ts';
+import type { Worksheet } from '../worksheet/index.ts';
+import { makeBelt } from './belt.ts';
+import { makeLowerDie, makeUpperDie } from './die-blank.ts';
+import type { Values } from './figure.ts';
+import { makeFillerPlate } from './filler-plate.ts';
+import { makeGuideShims } from './guide-shims.ts';
+import { makeLowerKey, makeUpperKey } from './key.ts';
+import type { MakingContext } from './making-context.ts';
+import { makeMotorPulley } from './motor-pulley.ts';
+import type { Making, PartKind } from './part-to-make.ts';
+import { makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
+import { makeRamProp } from './ram-prop.ts';
+import { makeSoleTimbers } from './sole-timbers.ts';
+import { makeCoilSpring } from './spring-order.ts';
+
+/** What of a picture the parts are worked out from; a picture is one. */
+export interface MakingGround {
+  readonly known: Known;
+  readonly values: Values;
+  readonly findings: readonly Finding[];
+  readonly worksheet: Worksheet;
+  readonly system: PrintSystem;
+}
+
+export type Maker = (values: Values, known: Known, context?: MakingContext) => Making;
+
+/** Every part that can be worked out, in the order of the datum chain. */
+export const MAKERS: Readonly<Record<PartKind, Maker>> = {
+  'ram-prop': makeRamProp, 'sole-timbers': makeSoleTimbers, 'filler-plate': makeFillerPlate, 'lower-die': makeLowerDie, 'upper-die': makeUpperDie,
+  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'rod-bushing': makeRodBushing, 'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings,
+  'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, belt: makeBelt,
+};
+
+/** Jobs that ask for a part. */
+const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
+  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'rod.bush': ['rod-bushing'],
+  'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'drive.set-speed': ['motor-pulley'], 'belt.renew': ['belt'],
+};
+
+/** Jobs that leave the seat floor flat over its whole width. */
+const FLOOR_JOBS = ['seat.mill', 'seat.grind-with-plate-jig'];
+/** Grounds that a light hammer is taken off for timbers or a block. */
+const POOR_GROUND = ['soil', 'trailer', 'timber'];
+
+/** Which parts this hammer needs, by its worksheet and findings; what is done or dropped is left out. */
+export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
+  const jobs = openJobs(ground);
+  const kinds = new Set<PartKind>(jobs.flatMap((job) => ASKED_BY[job] ?? []));
+  if (jobs.includes('keys.renew')) for (const kind of keysToRenew(ground)) kinds.add(kind);
+  if (ground.worksheet.jobs.some((job) => job.state !== 'done' && job.cautions.includes('block-ram'))) kinds.add('ram-prop');
+  if (POOR_GROUND.includes(ground.known.looks['foundation.kind']?.answer ?? '') && (jobs.includes('foundation.block') || ground.findings.some((one) => one.criterion.startsWith('foundation.') && ['limited', 'stand-down'].includes(one.grade)))) kinds.add('sole-timbers');
+  return kinds;
+}
+
+/**
+ * The parts to make for this hammer, each worked out and with its drawing's geometry, or why not.
+ * @param ground a picture
+ * @returns in the order of the datum chain; empty where the worksheet asks for none
+ */
+export function partsToMake(ground: MakingGround): readonly Making[] {
+  const kinds = partsNeeded(ground);
+  const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)) };
+  return (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => MAKERS[kind](ground.values, ground.known, context));
+}
+
+const openJobs = (ground: MakingGround): readonly string[] => ground.worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').map((job) => job.job);
+
+/** Both keys, unless every finding that asks for new ones names its end. */
+function keysToRenew(ground: MakingGround): readonly PartKind[] {
+  const asking = ground.findings.filter((one) => one.cures.includes('keys.renew') && ['watch', 'limited', 'stand-down'].includes(one.grade));
+  const ends = asking.map((one) => one.at);
+  if (asking.length === 0 || ends.some((at) => at !== 'upper' && at !== 'lower')) return ['lower-key', 'upper-key'];
+  return [...new Set(ends)].map((at) => `${at as 'upper' | 'lower'}-key` as const);
+}

@@ -1,0 +1,67 @@
+// A part's outline in plain geometry: metres, x to the right, y up, each view with an origin of its own.
+
+export type Point = readonly [x: number, y: number];
+
+/** `break` is the thin wavering line where a view is cut short. */
+export type LineKind = 'visible' | 'hidden' | 'centre' | 'break';
+
+export type Mark =
+  | { readonly kind: 'line'; readonly line: LineKind; readonly from: Point; readonly to: Point }
+  | { readonly kind: 'circle'; readonly line: LineKind; readonly centre: Point; readonly radius: number }
+  /** Counter-clockwise from one angle to the other, rad. */
+  | { readonly kind: 'arc'; readonly line: LineKind; readonly centre: Point; readonly radius: number; readonly from: number; readonly to: number };
+
+/** Where a dimension of the part is written. `of` is the dimension's name. */
+export type DimensionMark =
+  /** Between two points, on the named side of the view; row 1 lies nearest to it. Above and below measure across, left and right upward. */
+  | { readonly kind: 'straight'; readonly of: string; readonly from: Point; readonly to: Point; readonly side: 'above' | 'below' | 'left' | 'right'; readonly row: number; readonly sign?: 'Ø' }
+  /** An arrow to a point with the figure at its other end; `toward` in heights of the figures. */
+  | { readonly kind: 'leader'; readonly of?: string; readonly words?: string; readonly at: Point; readonly toward: readonly [right: number, up: number]; readonly sign?: 'Ø' | 'R' }
+  /** Between two directions from a corner, rad. */
+  | { readonly kind: 'angle'; readonly of: string; readonly corner: Point; readonly from: number; readonly to: number; readonly radius: number };
+
+/** `right` is the view from the right. */
+export type ViewName = 'front' | 'top' | 'right';
+
+export interface View {
+  readonly name: ViewName;
+  readonly title: string;
+  readonly marks: readonly Mark[];
+  readonly dimensions: readonly DimensionMark[];
+}
+
+export interface Shape {
+  readonly views: readonly View[];
+  /** Said on the drawing where a view is cut short and cannot be measured off. */
+  readonly broken?: string;
+}
+
+export const line = (from: Point, to: Point, kind: LineKind = 'visible'): Mark => ({ kind: 'line', line: kind, from, to });
+export const circle = (centre: Point, radius: number, kind: LineKind = 'visible'): Mark => ({ kind: 'circle', line: kind, centre, radius });
+export const arc = (centre: Point, radius: number, from: number, to: number, kind: LineKind = 'visible'): Mark => ({ kind: 'arc', line: kind, centre, radius, from, to });
+
+/** Lines through points; closed to a ring unless said otherwise. */
+export function path(points: readonly Point[], kind: LineKind = 'visible', closed = true): readonly Mark[] {
+  const ends = closed ? [...points, points[0]!] : points;
+  return ends.slice(1).map((to, index) => line(ends[index]!, to, kind));
+}
+
+/** Upright rectangle from its lower left corner. */
+export const rectangle = (left: number, bottom: number, width: number, height: number, kind: LineKind = 'visible'): readonly Mark[] =>
+  path([[left, bottom], [left + width, bottom], [left + width, bottom + height], [left, bottom + height]], kind);
+
+/** Centre line past both ends of a length by a tenth of it. */
+export function centreLine([x1, y1]: Point, [x2, y2]: Point): Mark {
+  const past = 0.1;
+  return line([x1 - (x2 - x1) * past, y1 - (y2 - y1) * past], [x2 + (x2 - x1) * past, y2 + (y2 - y1) * past], 'centre');
+}
+
+/** Crossed centre lines of a circle. */
+export const cross = ([x, y]: Point, radius: number): readonly Mark[] => [centreLine([x - radius, y], [x + radius, y]), centreLine([x, y - radius], [x, y + radius])];
+
+/** The wavering line of a cut, upright, from `bottom` to `top`. */
+export function breakLine(x: number, bottom: number, top: number): readonly Mark[] {
+  const height = top - bottom;
+  const swing = height * 0.07;
+  return path([[x, bottom - height * 0.12], [x, bottom + height * 0.4], [x - swing, bottom + height * 0.46], [x + swing, bottom + height * 0.54], [x, bottom + height * 0.6], [x, top + height * 0.12]], 'break', false);
+}

@@ -1,0 +1,87 @@
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension } from './part-to-make.ts';
+import { rectangle, type Mark, type Shape } from './shape.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const KIND = 'sole-timbers';
+const TITLE = 'Sole timbers under the base (sleepers)';
+/** Between a 25 lb hammer on a plank pad and a 50 lb hammer on beams. */
+const LIGHT_RAM = 15;
+const HEAVY_RAM = 30;
+
+/**
+ * Timbers under a light hammer: as many beams side by side as the base is wide, long enough to stand out at both ends; checked against what
+ * oak stands across its grain under a hard blow.
+ * @returns the part; not known without the base; cannot be for rams above 30 kg, which nobody was seen to set on timber
+ */
+export function makeSoleTimbers(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const length = reader.need('frame.base-length');
+  const width = reader.need('frame.base-width');
+  const ram = reader.need('ram.mass|class.ram-mass');
+  if (length === undefined || width === undefined || ram === undefined) return reader.notKnown(KIND, TITLE);
+  if (ram.quantity.value > HEAVY_RAM) {
+    return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'Timber has been seen under hammers up to 50 lb; a heavier one wants a block.', problem: `The ram is above what timber is known to carry; up to ${printQuantity({ dimension: 'mass', value: HEAVY_RAM, uncertainty: 0 }, context.system)} is allowed: ${printQuantity({ ...ram.quantity, uncertainty: 0 }, context.system)}` };
+  }
+  const beyond = shopFigure('timber-beyond-base');
+  const exact = { ...beyond, quantity: { ...beyond.quantity, uncertainty: 0 } };
+  const long = { ...reckon('length', [length, exact], (base, out) => base! + 2 * out!), estimate: length.estimate };
+  const beam = shopFigure('timber-width');
+  const count = Math.max(2, Math.ceil((width.quantity.value + 2 * beyond.quantity.value) / beam.quantity.value - 0.25));
+  const depth = shopFigure(ram.quantity.value <= LIGHT_RAM ? 'timber-depth-light' : 'timber-depth');
+  const pad = chosen(count * beam.quantity.value, 'length', 'derived', width.from);
+  const dimensions: MakingDimension[] = [
+    sized('length', 'length of each timber', long, plusMinus(0.01), 'base and 4 in beyond it at each end'),
+    sized('timber-width', 'width of each timber', beam, plusMinus(0.005), 'as seen under a 50 lb hammer'),
+    sized('depth', 'depth', depth, plusMinus(0.003), ram.quantity.value <= LIGHT_RAM ? 'as seen under a 25 lb hammer' : 'as seen under a 50 lb hammer'),
+    sized('pad-width', 'width of all timbers together', pad, plusMinus(0.01), 'whole timbers, beyond the base at both sides'),
+    sized('base-length', 'base of the hammer, length', length, plusMinus(0), 'as measured'),
+    sized('base-width', 'base of the hammer, width', width, plusMinus(0), 'as measured'),
+  ];
+  const bolt = reader.find('hold-down-bolts.diameter');
+  return {
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: count, material: 'White oak or another heavy rot-proof hardwood, heart down, sawn square', hardness: 'Does not apply', dimensions,
+    shape: timberShape(long.quantity.value, beam.quantity.value, count, depth.quantity.value, length.quantity.value, width.quantity.value), disputes: [{ about: 'What a hammer stands on', oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' }],
+    unknowns: [{ what: 'bolt holes of the base', how: 'Set the base on the timbers and mark through its own holes.' }, ...(bolt === undefined ? [unknownPlace('hold-down-bolts.diameter')] : [])],
+    notes: [
+      'Timbers bolted to one another through all, two rods at least; tops planed level to the base within 1/16 in (1.5 mm).',
+      `Through bolts with large washers${bolt === undefined ? '; 5/8 in is usual for light hammers' : ` of ${printQuantity({ ...bolt.quantity, uncertainty: 0 }, context.system)}`}. Nip up again after one hour and after ten.`,
+      'Ends sealed. On firm ground or on a slab, never on loose fill.', ...pressureNote(reader, length, width, context),
+    ],
+    cautions: ['top-heavy', 'isolate'], sources: ['page-foundation', 'common-practice', 'from-memory'],
+    warnings: [...doubtWarnings(dimensions.slice(0, 1)), ...estimateWarnings(dimensions)],
+  };
+}
+
+/** Force of a hard hot blow over the base, against oak across its grain. */
+function pressureNote(reader: FigureReader, length: Figure, width: Figure, context: MakingContext): readonly string[] {
+  const force = reader.find('seat-pressure.peak-force-hot');
+  if (force === undefined) return [];
+  const pressure = reckon('pressure', [force, length, width], (peak, along, across) => peak! / (along! * across!));
+  const print = (value: number) => printQuantity({ dimension: 'pressure', value, uncertainty: 0 }, context.system);
+  return [`If the whole force of a hot blow came down on the base it would be ${print(pressure.quantity.value)} over it, an estimate; dry oak stands about ${print(shopNumber('oak-across'))} across the grain, from memory.`];
+}
+
+function timberShape(length: number, beam: number, count: number, depth: number, baseLength: number, baseWidth: number): Shape {
+  const pad = beam * count;
+  const beams: Mark[] = Array.from({ length: count }, (_, index) => rectangle(0, -pad / 2 + index * beam, length, beam)).flat();
+  const left = (length - baseLength) / 2;
+  const base = rectangle(left, -baseWidth / 2, baseLength, baseWidth, 'hidden');
+  return {
+    views: [
+      { name: 'front', title: 'front', marks: rectangle(0, 0, length, depth), dimensions: [{ kind: 'straight', of: 'depth', from: [length, 0], to: [length, depth], side: 'right', row: 1 }, { kind: 'straight', of: 'length', from: [0, 0], to: [length, 0], side: 'below', row: 1 }] },
+      {
+        name: 'top', title: 'top, base of the hammer dashed', marks: [...beams, ...base],
+        dimensions: [
+          { kind: 'straight', of: 'pad-width', from: [length, -pad / 2], to: [length, pad / 2], side: 'right', row: 2 },
+          { kind: 'straight', of: 'timber-width', from: [length, -pad / 2], to: [length, -pad / 2 + beam], side: 'right', row: 1 },
+          { kind: 'straight', of: 'base-length', from: [left, baseWidth / 2], to: [left + baseLength, baseWidth / 2], side: 'above', row: 1 },
+          { kind: 'straight', of: 'base-width', from: [left, -baseWidth / 2], to: [left, baseWidth / 2], side: 'left', row: 1 },
+        ],
+      },
+    ],
+  };
+}

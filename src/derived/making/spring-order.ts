@@ -1,0 +1,134 @@
+import { activeCoils, EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, solidLength, springIndex, wahlFactor, type CoilEnds } from '../../methods/elements/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension } from './part-to-make.ts';
+import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
+import { shopFigure } from './shop-figures.ts';
+import { easierSpring, wireAnswers } from './spring-choice.ts';
+
+const KIND = 'coil-spring';
+const TITLE = 'Coil spring, order sheet';
+const MODULUS = EUROPEAN_SHEAR_MODULUS['oil-hardened'];
+const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
+/** Amplitude that unpeened spring wire stands for ever, Pa: 35 ksi. */
+const ENDLESS_AMPLITUDE = 241e6;
+
+/**
+ * A coil spring to order: to the size as made where that is known, with rate, travel to solid, stress, the wire that stands it, and what
+ * repeated blows ask of it.
+ * @returns the part; not known without wire, inside diameter, coils and free length; cannot be where the coils already touch
+ */
+export function makeCoilSpring(values: Values, known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const size = (place: string): Figure | undefined => reader.need(`coil-spring.${place}#as-made|coil-spring.${place}`);
+  const wire = size('wire');
+  const inside = size('inside-diameter');
+  const coils = size('coils');
+  const free = size('free-length');
+  if (wire === undefined || inside === undefined || coils === undefined || free === undefined) return reader.notKnown(KIND, TITLE);
+  const answer = known.looks['coil-spring.ends']?.answer ?? '';
+  const ends = ENDS[answer] ?? 'cold-ground';
+  const print = (quantity: Quantity): string => printQuantity({ ...quantity, uncertainty: 0 }, context.system);
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
+  if (activeCoils(coils.quantity.value, ends) < 1) return cannot('Fewer than one coil would work: count the coils again, from tip to tip.', `The coils must leave one that works; 3 and more are allowed: ${coils.quantity.value}`);
+  const solid = reckon('length', [wire, coils], (d, n) => solidLength(d!, n!, ends));
+  if (solid.quantity.value >= free.quantity.value) return cannot('The coils of this spring would touch with no load on it: wire, coils or length is wrong.', `The free length must be above the solid length; above ${print(solid.quantity)} is allowed: ${print(free.quantity)}`);
+  const travel = reckon('length', [free, wire, coils], (long, d, n) => long! - solidLength(d!, n!, ends));
+  const rate = reckon('stiffness', [wire, inside, coils], (d, hole, n) => helicalRate(MODULUS, d!, hole! + d!, activeCoils(n!, ends)));
+  const stressAt = (deflection: Figure) => reckon('pressure', [wire, inside, coils, deflection], (d, hole, n, down) => stress(d!, hole!, activeCoils(n!, ends), down!));
+  const keep = shopFigure('travel-kept');
+  const useful = reckon('length', [travel, keep], (all, share) => all! * (1 - share!));
+  const atSolid = stressAt(travel);
+  const installed = reader.find('coil-spring.installed-length');
+  const shortest = reader.find('coil-spring.shortest-length');
+  const dimensions: MakingDimension[] = [
+    sized('wire', 'wire', wire, plusMinus(wire.quantity.value * 0.01), 'as made, or measured where it is not worn'),
+    sized('inside-diameter', 'inside diameter', inside, { plus: inside.quantity.value * 0.02, minus: 0 }, 'clear of bolt and carrier; a spring closes in as it is wound'),
+    sized('free-length', 'free length', free, plusMinus(free.quantity.value * 0.02), reader.find('coil-spring.free-length#as-made') === undefined ? 'as measured: an old spring has set, the new one was longer' : 'as made'),
+    sized('coils', 'coils in all, tip to tip', coils, plusMinus(0.25), 'as made'),
+    sized('solid-length', 'solid length', { ...solid, estimate: false }, plusMinus(0), 'coils touching; follows from wire and coils'),
+    sized('travel', 'travel from free to solid', travel, plusMinus(0), 'free length less solid length'),
+    sized('greatest-travel', 'greatest travel in use', { ...useful, estimate: travel.estimate }, plusMinus(0), 'a fifth of the travel is kept, so that it never goes solid'),
+    sized('rate', 'rate', rate, plusMinus(rate.quantity.value * 0.1), 'G d⁴ / (8 D³ n); one in ten is a commercial tolerance'),
+    sized('stress-solid', 'stress if it ever goes solid', atSolid, plusMinus(0), 'with Wahl’s factor'),
+    ...(installed === undefined ? [] : [sized('preload', 'load at the installed length', reckon('force', [rate, free, installed], (k, long, set) => k! * (long! - set!)), plusMinus(rate.quantity.value * 0.1 * Math.max(0, free.quantity.value - installed.quantity.value)), 'rate times what the nut takes up')]),
+  ];
+  const answers = wireAnswers(wire.quantity.value);
+  const enough = answers.find((one) => one.permissible >= atSolid.quantity.value);
+  const inUse = stressAt(useful);
+  const easier = enough === answers[0] ? undefined : easierSpring(inside.quantity.value, rate.quantity.value, travel.quantity.value, ends, context.system === 'metric');
+  return {
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1,
+    material: `${capital((enough ?? answers.at(-1))?.words ?? 'alloy spring steel')}, quenched and tempered, shot-peened, set once solid by the maker`, hardness: 'About 45 to 50 HRC, by the spring maker',
+    dimensions, shape: springShape(wire.quantity.value, inside.quantity.value, coils.quantity.value, free.quantity.value, ends), unknowns: [], disputes: [],
+    notes: [
+      `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.`,
+      `Works up to ${print(useful.quantity)} of travel, stress then ${print(inUse.quantity)}.`,
+      ...answers.map((one) => `Solid, ${one.words} of this size stands ${print({ dimension: 'pressure', value: one.permissible, uncertainty: 0 })}: ${one.permissible >= atSolid.quantity.value ? 'enough' : 'less than this spring sees'}.`),
+      fatigueNote(installed, shortest ?? undefined, free, (down) => stress(wire.quantity.value, inside.quantity.value, activeCoils(coils.quantity.value, ends), down), useful.quantity.value, print),
+      ...(easier === undefined ? [] : [`Same rate and bore in plain oil-tempered wire that may go solid: wire ${print(length(easier.wire))}, ${easier.totalCoils} coils, free ${print(length(easier.freeLength))}, outside ${print(length(easier.outsideDiameter))}. Only where box and bolt have room for it.`]),
+    ],
+    cautions: ['spring-unload', 'stand-aside', 'isolate'], sources: ['en-13906-1', 'bhandari-springs', 'spring-wire-strength', 'zimmerli', 'spring-tolerances'],
+    warnings: [
+      ...(enough === undefined ? ['If it ever goes solid the stress is over what any of these wires is meant for: it must never go solid, and that is set with the nut and the throw.'] : []),
+      ...(shortest !== undefined && free.quantity.value - shortest.quantity.value > useful.quantity.value ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted.`] : []),
+      ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
+    ],
+  };
+}
+
+const stress = (wire: number, inside: number, active: number, down: number): number =>
+  helicalStress(helicalRate(MODULUS, wire, inside + wire, active) * down, inside + wire, wire, wahlFactor(springIndex(inside + wire, wire)));
+const length = (value: number): Quantity => ({ dimension: 'length', value, uncertainty: 0 });
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Half the swing of stress between the installed and the shortest length, against what wire stands for ever. */
+function fatigueNote(installed: Figure | undefined, shortest: Figure | undefined, free: Figure, stressAt: (down: number) => number, useful: number, print: (quantity: Quantity) => string): string {
+  if (installed === undefined) return 'Fatigue: not known until the installed length is measured; the spring sees every blow, 18,000 in an hour at 300 a minute.';
+  const most = shortest === undefined ? useful : free.quantity.value - shortest.quantity.value;
+  const least = Math.max(0, free.quantity.value - installed.quantity.value);
+  const half = Math.max(0, (stressAt(most) - stressAt(least)) / 2);
+  const pressure = (value: number) => print({ dimension: 'pressure', value, uncertainty: 0 });
+  const to = shortest === undefined ? 'the greatest travel in use' : 'the shortest length seen';
+  return `Fatigue: from the installed length to ${to} the stress swings by ${pressure(half)} to each side; wire that is not peened stands ${pressure(ENDLESS_AMPLITUDE)} for ever. ${half > ENDLESS_AMPLITUDE ? 'It will break one day: a guard stays in front, and a spare is kept.' : 'That is enough while there is no pit and no clash.'}`;
+}
+
+/** The spring cut open: sections of the wire on both sides, and the coils behind them. */
+function springShape(wire: number, inside: number, coils: number, free: number, ends: CoilEnds): Shape {
+  const r = wire / 2;
+  const mean = (inside + wire) / 2;
+  const turns = Math.max(2, Math.round(coils * 2));
+  const marks: Mark[] = [];
+  const closed = ends === 'cold-ground' || ends === 'cold-unground' ? 2 : 0;
+  const heights = Array.from({ length: turns + 1 }, (_, half) => coilHeight(half / 2, turns / 2, wire, free, closed));
+  heights.forEach((y, half) => {
+    const side = half % 2 === 0 ? -1 : 1;
+    marks.push(circle([side * mean, y], r));
+    const next = heights[half + 1];
+    if (next !== undefined && side === -1) marks.push(line([-mean, y + r], [mean, next + r]), line([-mean, y - r], [mean, next - r]));
+  });
+  marks.push(line([-mean - r, 0], [mean + r, 0]), line([-mean - r, free], [mean + r, free]), centreLine([0, 0], [0, free]));
+  return {
+    views: [{
+      name: 'front', title: 'cut open', marks,
+      dimensions: [
+        { kind: 'straight', of: 'free-length', from: [mean + r, 0], to: [mean + r, free], side: 'right', row: 1 },
+        { kind: 'straight', of: 'inside-diameter', from: [-mean + r, heights[2] ?? 0], to: [mean - r, heights[2] ?? 0], side: 'below', row: 1, sign: 'Ø' },
+        { kind: 'leader', of: 'wire', at: [-mean - r * Math.SQRT1_2, (heights[turns - (turns % 2) - 2] ?? free / 2) + r * Math.SQRT1_2], toward: [-2, 2], sign: 'Ø' },
+        { kind: 'leader', of: 'coils', at: [-mean - r, heights[2] ?? 0], toward: [-2.4, 1] },
+      ],
+    }],
+  };
+}
+
+/** Height of the wire's centre after a number of turns: closed at the ends, even between. */
+function coilHeight(turn: number, turns: number, wire: number, free: number, closed: number): number {
+  const r = wire / 2;
+  if (closed === 0) return r + ((free - wire) * turn) / turns;
+  if (turn <= 1) return r + (wire * turn) * 0.95;
+  if (turn >= turns - 1) return free - r - wire * (turns - turn) * 0.95;
+  return r + wire * 0.95 + ((free - wire - 1.9 * wire) * (turn - 1)) / (turns - 2);
+}
