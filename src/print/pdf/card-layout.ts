@@ -1,14 +1,15 @@
 import { SHEET_LAYOUT } from './sheet-layout.ts';
 
 /**
- * Layout of the limits card. Letters of a limit are never smaller than `data.least`: at two metres the capitals of 25 pt
+ * Layout of the limits card; the verdict keeps 40 pt or more. Letters of a limit are never smaller than `data.least`: at two metres the capitals of 25 pt
  * fill ten minutes of arc (5.8 mm), which half of ordinary sight still reads. What does not fit at that size goes on a
  * second page under the same verdict, never below it in size.
  */
 export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
 #let dark = data.condition == "stand-down"
 #show heading: it => it.body
-#set par(leading: 0.42em, spacing: 0.5em)
+#set par(leading: 0.36em, spacing: 0.5em)
+#set page(margin: (left: 14mm, right: 12mm, top: 10mm))
 
 #let head(size, repeated: false) = {
   let tag = text(size: calc.min(34pt, size), weight: "bold", data.tag)
@@ -16,43 +17,53 @@ export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
   block(width: 100%, below: 4mm, if repeated { [#tag, continued] } else { heading(level: 1, tag) })
   block(width: 100%, stroke: 0.7mm + ink, fill: if dark { ink } else { none }, inset: (x: 5mm, y: 5mm), below: 7mm, breakable: false, {
     set text(fill: if dark { white } else { ink })
-    if not dark { mark(data.condition, size: size * 0.62); h(4mm) }
-    if repeated { words } else { heading(level: 2, words) }
+    let shown = if repeated { words } else { heading(level: 2, words) }
+    if dark { shown } else { grid(columns: (auto, 1fr), column-gutter: 4mm, align: horizon, mark(data.condition, size: size * 0.6), shown) }
   })
 }
-#let limits(size) = {
+#let limits(size, items) = {
   set text(size: size, weight: "bold")
-  list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.62em, ..data.limits.map(one => list.item(one)))
+  list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.52em, ..items.map(one => list.item(one)))
 }
-#let always() = {
-  set text(size: 17pt)
-  block(above: 7mm, stroke: (top: thick), inset: (top: 4mm), width: 100%, breakable: false, grid(columns: if data.qr == none { (1fr,) } else { (1fr, 40mm) }, column-gutter: 6mm,
+#let always(size) = {
+  set text(size: size)
+  block(above: 6mm, stroke: (top: thick), inset: (top: 4mm), width: 100%, breakable: false, grid(columns: if data.qr == none { (1fr,) } else { (1fr, 36mm) }, column-gutter: 6mm,
     list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.55em, ..data.always.map(one => list.item(one))),
-    ..if data.qr == none { () } else { (align(center, { image(data.qr, width: 36mm, alt: data.qrWords); v(-3mm); text(size: 7pt, data.address) }),) }))
+    ..if data.qr == none { () } else { (align(center, { image(data.qr, width: 32mm, alt: data.qrWords); v(-3mm); text(size: 7pt, data.address) }),) }))
 }
-#let whole(verdict, size) = { head(verdict); limits(size); always() }
 
 #layout(room => {
+  let fits(body) = measure(block(width: room.width, body)).height <= room.height
   let verdict = 76pt
-  while verdict > 40pt and measure(block(width: room.width, head(verdict))).height > 62mm { verdict -= 4pt }
-  let fitting = (44pt, 41pt, 38pt, 35pt, 32pt, 30pt, 28pt, 26pt, data.least * 1pt).find(size => measure(block(width: room.width, whole(verdict, size))).height <= room.height)
-  if fitting != none { whole(verdict, fitting) } else {
-    let size = data.least * 1pt
-    let pages = ()
-    let page-items = ()
+  while verdict > 40pt and measure(block(width: room.width, head(verdict))).height > verdict + 34mm { verdict -= 3pt }
+  let least = data.least * 1pt
+  let small-verdict = calc.min(verdict, 48pt)
+  let fitting = ((44pt, 18pt), (41pt, 18pt), (38pt, 18pt), (35pt, 18pt), (32pt, 17pt), (30pt, 16pt), (28pt, 15pt), (26pt, 14pt), (least, 13pt)).map(((size, small)) => (verdict, size, small)) + ((small-verdict, least, 13pt),)
+  let fitting = fitting.find(((words, size, small)) => fits({ head(words); limits(size, data.limits); always(small) }))
+  if fitting != none {
+    head(fitting.at(0))
+    limits(fitting.at(1), data.limits)
+    always(fitting.at(2))
+  } else {
+    let top(index) = head(verdict, repeated: index > 0)
+    let onward(index) = text(size: 17pt, [Continued on page #(index + 2).])
+    let pages = ((),)
     for one in data.limits {
-      let tried = page-items + (one,)
-      let top = if pages.len() == 0 { head(verdict) } else { head(verdict, repeated: true) }
-      let body = { top; set text(size: size, weight: "bold"); list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.62em, ..tried.map(it => list.item(it))) }
-      if page-items.len() > 0 and measure(block(width: room.width, body)).height > room.height - 12mm { pages.push(page-items); page-items = (one,) } else { page-items = tried }
+      let index = pages.len() - 1
+      let tried = pages.last() + (one,)
+      if pages.last().len() > 0 and not fits({ top(index); limits(least, tried); onward(index) }) { pages.push((one,)) } else { pages.last() = tried }
     }
-    pages.push(page-items)
+    if not fits({ top(pages.len() - 1); limits(least, pages.last()); always(17pt) }) {
+      let moved = pages.last().len() > 1
+      let last = if moved { (pages.last().pop(),) } else { () }
+      pages.push(last)
+    }
     for (index, items) in pages.enumerate() {
-      head(verdict, repeated: index > 0)
-      { set text(size: size, weight: "bold"); list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.62em, ..items.map(it => list.item(it))) }
-      if index < pages.len() - 1 { text(size: 17pt, [Continued on page #(index + 2).]); colbreak() }
+      top(index)
+      if items.len() > 0 { limits(least, items) }
+      if index < pages.len() - 1 { onward(index); colbreak() }
     }
-    always()
+    always(17pt)
   }
 })
 `;

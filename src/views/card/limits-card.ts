@@ -25,7 +25,7 @@ export function limitsCard(picture: Picture): LimitsCard {
   const running = duty.verdict === 'fit' || duty.verdict === 'fit-within-limits';
   return {
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
-    limits: running ? duty.limits.map((limit) => limit.sentence) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reason.sentence)] : ['Do not run until this is settled:', ...duty.missing.map((one) => one.title)],
+    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => limit.sentence)) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reason.sentence)] : ['Do not run until this is settled:', ...duty.missing.map((one) => one.title)],
     always: ALWAYS, titleBlock: titleBlock(picture, 'Limits card'),
   };
 }
