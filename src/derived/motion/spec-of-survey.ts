@@ -1,8 +1,12 @@
 import type { LinkageFamily } from '../../hammer/index.ts';
 import type { Value } from '../value.ts';
-import { usualHammer, type SpecWithDoubt } from './class-priors.ts';
-import { checkSpec } from './check-spec.ts';
+import { frameHeightFor, usualHammer, type SpecWithDoubt } from './class-priors.ts';
 import type { Suspension } from './suspension/suspension.ts';
+import { checkSpec } from './check-spec.ts';
+import { fittedToHammer } from './fitted-to-hammer.ts';
+import { hammerNumbers } from './hammer-numbers.ts';
+import { restGapOf } from './setting.ts';
+import { hangingDepth } from './start-state.ts';
 import { withMeasured, type Measured } from './with-measured.ts';
 
 /** One value of the simulator as this hammer's survey gives it. */
@@ -58,16 +62,44 @@ export function specOfSurvey(values: Values, family: LinkageFamily, ramClass: nu
     throw: take('throw', ['crank.throw']),
     rodLength: take('rodLength', ['connecting-rod.length']),
     restGap: take('restGap', ['upper-die.rest-gap']),
-    lostMotion: take('lostMotion', ['linkage.pin-play-sum', 'helve.die-play']),
+    lostMotion: take('lostMotion', ['linkage.pin-play-sum', 'helve.die-play']) ?? pivotPlay(values, take),
     driveSpeed: take('driveSpeed', ['drive.rate-without-slip', 'running.rate'], (turns) => turns * TURN),
   };
   plain['pullOutTorque'] = pullOutTorque(values, plain['driveSpeed'] ?? base.spec.driveSpeed, used);
   const suspension = suspensionOf(values, family, take);
   const measured = { ...withoutGaps(plain), ...(Object.keys(suspension).length === 0 ? {} : { suspension }) } as Measured;
-  const spec = withMeasured(base, measured);
-  const assumed = ramMass === ramClass && !used.some((one) => one.name === 'ramMass') ? [...new Set([...spec.assumed, 'ramMass'])] : spec.assumed;
-  const atOdds = checkSpec(spec.spec).map((problem) => ({ field: problem.field, from: used.find((one) => one.name === problem.field)?.from ?? '', sentence: problem.sentence }));
-  return { spec: spec.spec, assumed, used, atOdds };
+  const taken = new Set(used.map((one) => one.name));
+  const fitted = fittedToHammer(withMeasured(base, measured), base.spec, taken);
+  const gap = plain['restGap'] ?? restGapOf(base.spec) + loss;
+  const stopped = withStops({ ...fitted, spec: { ...fitted.spec, frameHeight: frameHeightFor(fitted.spec, gap) } }, take);
+  const assumed = taken.has('ramMass') ? stopped.assumed : [...new Set([...stopped.assumed, 'ramMass'])];
+  const problems = checkSpec(stopped.spec);
+  return { spec: stopped.spec, assumed, used, atOdds: problems.map((problem) => ({ field: problem.field, from: blamed(problem.field, used), sentence: problem.sentence })) };
+}
+
+/** The reading behind a field at odds; the gap stands behind the frame's height. */
+function blamed(field: string, used: readonly SpecValue[]): string {
+  const names = field === 'frameHeight' || field === 'workThickness' ? ['restGap', 'stackLoss'] : field === 'suspension.travel' ? [field, 'suspension.preCompression'] : [field];
+  return used.find((one) => names.includes(one.name))?.from ?? '';
+}
+
+/**
+ * The two stops from what is read with the ram hanging. The model reckons both from the place where the links are level, and a ram at rest
+ * hangs below that by its sag: the way down is that much longer from level than from rest, the way up that much shorter by reading.
+ */
+function withStops(made: SpecWithDoubt, take: Take): SpecWithDoubt {
+  const hang = hangingDepth(hammerNumbers(made.spec)) ?? 0;
+  const joint = take('jointStop', ['ram-guide.hang-room'], (room) => hang + room);
+  const upper = take('upperStop', ['ram-guide.carrier-room'], (room) => room - hang);
+  const read = new Set([...(joint === undefined ? [] : ['jointStop']), ...(upper === undefined ? [] : ['upperStop'])]);
+  return { spec: { ...made.spec, ...withoutGaps({ jointStop: joint, upperStop: upper }) }, assumed: made.assumed.filter((name) => !read.has(name)) };
+}
+
+/** Play of a helve's pivot as the die feels it: a pivot that rocks on the rod pin moves the head by more than its own play. */
+function pivotPlay(values: Values, take: Take): number | undefined {
+  const ratio = numberOf(values, 'helve.arm-ratio');
+  if (ratio === undefined) return undefined;
+  return take('lostMotion', ['helve.pivot-play', 'helve.pivot-play@left', 'helve.pivot-play@right'], (play) => play * (1 + ratio));
 }
 
 type Take = (name: string, keys: readonly string[], convert?: (value: number) => number) => number | undefined;
