@@ -38,7 +38,7 @@ describe.each(readdirSync(FOLDER).filter((name) => name.endsWith('.yaml')))('the
   });
 
   it('is the same but for its fingerprint when a kind from a newer version is among the entries', () => {
-    const strange: Entry = { id: '01KNXY0WE0ZTDZN3Y8MKVYD36B', hammer: entries[0]!.hammer, at: '2025-01-01T12:00Z', by: 'x', kind: 'weather-seen', body: { sky: 'grey' } };
+    const strange: Entry = { id: '01KNXY0WE0ZTDZN3Y8MKVYD36B', hammer: entries[0]!.hammer, at: '2025-01-01T12:00:00Z', by: 'x', kind: 'weather-seen', body: { sky: 'grey' } };
     const apart = (text: string): unknown => ({ ...(JSON.parse(text) as object), provenance: undefined });
     expect(canonicalJson(apart(seen([...entries, strange])))).toBe(canonicalJson(apart(whole)));
     expect(seen([...entries, strange])).not.toBe(whole);

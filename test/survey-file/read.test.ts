@@ -90,7 +90,7 @@ describe('reading a survey file', () => {
   });
 
   it('gives the visit its hour and zone, and points a correction at its entry', () => {
-    expect(of(entries, 'hours')[0]?.at).toBe('2026-04-11T09:30-05:00');
+    expect(of(entries, 'hours')[0]?.at).toBe('2026-04-11T09:30:00-05:00');
     const wrong = of(entries, 'reading').find((entry) => entry.body.at === 'rear');
     expect(of(entries, 'correction')[0]?.body).toEqual({ entry: wrong?.id, why: 'read with the cap loose' });
   });

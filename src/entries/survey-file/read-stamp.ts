@@ -4,14 +4,14 @@ import type { RecordReader } from './record-reader.ts';
 /** Day, hour and zone of a visit, still apart, so that one record may give its own hour. */
 export interface VisitTime {
   readonly date: string;
-  /** `09:30`, `09:30:15` or `09:30:15.250`. */
+  /** With seconds: `09:30:00` or `09:30:15.250`. */
   readonly time: string;
   /** `Z` or `-05:00`. */
   readonly zone: string;
 }
 
 /** Where a visit gives no hour it counts as noon. */
-export const NOON = '12:00';
+export const NOON = '12:00:00';
 export const UTC = 'Z';
 
 export const instantOf = ({ date, time, zone }: VisitTime): string => `${date}T${time}${zone}`;
@@ -45,12 +45,12 @@ const two = (number: number): string => String(number).padStart(2, '0');
 
 const TIME_RIGHT = 'an hour such as 09:30';
 
-/** Reads an optional time of day. */
+/** Reads an optional time of day; seconds are put in where they are left out, so that equal instants are written alike. */
 export function readTime(reader: RecordReader): string | undefined {
   const text = reader.text('time', TIME_RIGHT);
   if (text === undefined) return undefined;
   const padded = /^\d:/.test(text) ? `0${text}` : text;
-  if (/^\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/.test(padded) && instantMs(`2000-01-01T${padded}Z`) !== undefined) return padded;
+  if (/^\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?$/.test(padded) && instantMs(`2000-01-01T${padded}Z`) !== undefined) return padded.length === 5 ? `${padded}:00` : padded;
   reader.refuse('time', text, TIME_RIGHT);
   return undefined;
 }

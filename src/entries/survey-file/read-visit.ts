@@ -33,7 +33,7 @@ export function readVisit(reading: FileReading, node: SurveyNode, path: string):
   // Without a day or an author nothing of the visit can be kept, but what else is wrong in it is still worth saying.
   const scratch = time === undefined || by === undefined;
   const into: FileReading = scratch ? { ...reading, drafts: [] } : reading;
-  const visit = visitOf(time ?? { date: '2000-01-01', time: '12:00', zone: 'Z' }, by ?? 'nobody');
+  const visit = visitOf(time ?? { date: '2000-01-01', time: '12:00:00', zone: 'Z' }, by ?? 'nobody');
   readRecords(into, reader, visit);
   const corrections = reader.list('corrections').flatMap(({ node: each, path: at }) => readCorrection(problems, visit, each, at) ?? []);
   return scratch ? undefined : { visit, corrections };

@@ -9,16 +9,20 @@ export interface WrittenTime {
   readonly zone?: string;
 }
 
-/** Takes an ISO instant apart; noon and UTC are left out, as they are when read. */
+/** Takes an ISO instant apart. */
 export function timeParts(at: string): { readonly date: string; readonly time: string; readonly zone: string } {
   const [date = '', rest = ''] = at.split('T');
   const zone = /(Z|[+-]\d{2}:\d{2})$/.exec(rest)?.[0] ?? UTC;
   return { date, time: rest.slice(0, rest.length - zone.length), zone };
 }
 
+/** An hour as the file writes it: whole minutes without their seconds. */
+export const shortTime = (time: string): string => time.replace(/^(\d{2}:\d{2}):00$/, '$1');
+
+/** An instant as the file writes it; noon and UTC are left out, as they are put in when read. */
 export const writtenTime = (at: string): WrittenTime => {
   const { date, time, zone } = timeParts(at);
-  return { date, ...(time === NOON ? {} : { time }), ...(zone === UTC ? {} : { zone }) };
+  return { date, ...(time === NOON ? {} : { time: shortTime(time) }), ...(zone === UTC ? {} : { zone }) };
 };
 
 /**

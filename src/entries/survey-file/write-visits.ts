@@ -1,6 +1,6 @@
 import type { EntryOf, KnownEntry } from '../entry.ts';
 import { CopyCounter, derivedId } from './draft.ts';
-import { timeParts, writtenTime } from './write-hammer.ts';
+import { shortTime, timeParts, writtenTime } from './write-hammer.ts';
 import { writeRecord, type WrittenRecord } from './write-record.ts';
 
 type Fields = Record<string, unknown>;
@@ -36,7 +36,7 @@ export function visitBlocks(enrol: EntryOf<'enrol'>, known: readonly KnownEntry[
     const free = last !== undefined && fits(last.block, record) ? last : undefined;
     const into = free ?? { key, at: entry.at, block: { head: { ...writtenTime(entry.at), by: entry.by }, sections: new Map() } };
     if (free === undefined) blocks.push(into);
-    put(into.block, into.at === entry.at ? record : writeRecord(entry, { time, ...(id === undefined ? {} : { id }) }));
+    put(into.block, into.at === entry.at ? record : writeRecord(entry, { time: shortTime(time), ...(id === undefined ? {} : { id }) }));
   }
   return { visits: blocks.map(({ block }) => fieldsOf(block)), asMade: Object.fromEntries(top) };
 }
