@@ -1,4 +1,4 @@
-import { instantMs, logHash, type Entry } from '../entries/index.ts';
+import { instantMs, logHash, orderEntries, type Entry } from '../entries/index.ts';
 import type { Knowledge } from '../knowledge/index.ts';
 import { assumedValues } from './assumed-values.ts';
 import { workOutBlow } from './capacity/blow.ts';
@@ -67,7 +67,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     notChecked: notCheckedOf(known, findings),
     problems: [...known.problems, ...idleOverrides(known, knowledge.criteria)],
     system,
-    provenance: { logHash: logHash(counted), entries: counted.length, knowledgeVersion: knowledge.version, asOf, seed },
+    provenance: { logHash: logHash(counted), entries: orderEntries(counted).length, knowledgeVersion: knowledge.version, asOf, seed },
   };
 }
 
