@@ -49,13 +49,21 @@ function setOnce(compiler: NodeCompiler, { layout, data, files }: PaperSource, r
     const result = compiler.compile({ mainFileContent: layout });
     const document = result.result;
     if (document === null) return { pdf: undefined, refusal: JSON.stringify(result.takeError()?.shortDiagnostics) };
-    return { pdf: compiler.pdf(document, { pdfStandard: 'ua-1' }), refusal: '' };
+    return { pdf: withoutSuspects(compiler.pdf(document, { pdfStandard: 'ua-1' })), refusal: '' };
   } catch (refusal) {
     return { pdf: undefined, refusal: refusal instanceof Error ? refusal.message : String(refusal) };
   } finally {
     compiler.resetShadow();
     compiler.evictCache(0);
   }
+}
+
+/** Some readers complain about `/Suspects false`, which is what holds where nothing is said (ISO 32000-1, table 321): blanks instead, at the same length. */
+function withoutSuspects(pdf: Buffer): Buffer {
+  const said = '/Suspects false';
+  const at = pdf.lastIndexOf(said, undefined, 'latin1');
+  if (at >= 0) pdf.fill(' ', at, at + said.length, 'latin1');
+  return pdf;
 }
 
 /** Signs named in the complaint; printed there as a quoted text with `\u{...}` escapes. */
