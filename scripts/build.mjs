@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { HOME } from './folders.mjs';
 import { run, say } from './plain-words.mjs';
@@ -31,6 +31,8 @@ export async function ensureBuilt() {
     renameSync(join(aside, part), join(dist, part));
   }
   rmSync(aside, { recursive: true, force: true });
+  // npx starts the file itself, and the build does not make it startable.
+  chmodSync(join(dist, 'node', 'tupwise.mjs'), 0o755);
   writeFileSync(stamp, sources);
   say(`built, ${Math.round((Date.now() - started) / 1000)} s`);
 }
