@@ -1,10 +1,37 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/** Builds the worker that keeps the page for a reload without its server, and writes into it which files the page has. */
+function keptForReload(): Plugin {
+  const id = join(import.meta.dirname, 'src/app/offline/service-worker.ts');
+  return {
+    name: 'kept-for-reload',
+    apply: 'build',
+    buildStart() {
+      this.emitFile({ type: 'chunk', id, fileName: 'service-worker.js' });
+    },
+    generateBundle(_options, bundle) {
+      const worker = bundle['service-worker.js'];
+      if (worker?.type !== 'chunk' || worker.imports.length > 0) throw new Error('the worker that keeps the page must be one file by itself');
+      // Browsers that run the page all read woff2.
+      const names = Object.keys(bundle).filter((name) => name !== worker.fileName && !/\.(woff|map)$/.test(name)).sort();
+      const hash = createHash('sha256');
+      for (const name of names) {
+        const file = bundle[name];
+        hash.update(name).update(file?.type === 'chunk' ? file.code : (file?.source ?? ''));
+      }
+      const files = ['/', ...names.filter((name) => name !== 'index.html').map((name) => `/${name}`), '/mark.svg'];
+      worker.code = `const PAGE_FILES = ${JSON.stringify(files)}, PAGE_VERSION = ${JSON.stringify(hash.digest('hex').slice(0, 16))};\n${worker.code}`;
+    },
+  };
+}
 
 // The page. It is served by the program itself, so every address in it is its own.
 export default defineConfig({
   root: 'src/app',
-  plugins: [svelte()],
+  plugins: [svelte(), keptForReload()],
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
@@ -12,5 +39,9 @@ export default defineConfig({
     // Fonts and pictures stay files of their own: a policy that forbids data: addresses must not break them.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      // The survey file's reader of YAML comes in by the door of the entries; the page never reads one, so it does not carry it.
+      treeshake: { moduleSideEffects: [{ test: /node_modules[\\/]yaml[\\/]/, sideEffects: false }] },
+    },
   },
 });

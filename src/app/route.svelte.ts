@@ -24,6 +24,8 @@ function read(): Route {
 
 class Router {
   now = $state.raw<Route>(read());
+  /** True from a move until the new sheet's heading has taken the reader. */
+  moved = false;
 
   constructor() {
     addEventListener('popstate', () => (this.now = read()));
@@ -32,6 +34,7 @@ class Router {
   go(path: string): void {
     if (path === location.pathname) return;
     history.pushState(null, '', path);
+    this.moved = true;
     this.now = read();
     scrollTo(0, 0);
   }

@@ -1,6 +1,7 @@
 import { knowledge } from '../../knowledge/index.ts';
 import { picture, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { decodeEntries, makeEntryId, mergeLogs, type Entry, type EntryBodies, type EntryKind, type Problem } from '../../entries/index.ts';
+import { keepYard, readKeptYard } from './kept-yard.ts';
 import { fetchSince, sendEntries } from './wire.ts';
 import { keepWaiting, readWaiting } from './waiting.ts';
 
@@ -8,6 +9,13 @@ import { keepWaiting, readWaiting } from './waiting.ts';
 export type Standing = 'opening' | 'in-step' | 'apart';
 
 const SEED = 1;
+const UNITS = 'tupwise.units';
+
+interface Held {
+  readonly of: readonly Entry[];
+  readonly system: PrintSystem;
+  readonly picture: Picture | undefined;
+}
 
 /**
  * The log of all hammers of the yard as this page knows it. Entries are shown at once and sent on; what could not be sent
@@ -16,33 +24,71 @@ const SEED = 1;
 class YardLog {
   entries = $state.raw<readonly Entry[]>([]);
   waiting = $state.raw<readonly Entry[]>([]);
+  /** What the server says against entries that wait, where it refuses them. */
+  refused = $state('');
   standing = $state<Standing>('opening');
-  system = $state<PrintSystem>('inch');
+  system = $state<PrintSystem>(localStorage.getItem(UNITS) === 'metric' ? 'metric' : 'inch');
   #cursor = '0';
-  #pictures = new Map<string, { readonly of: readonly Entry[]; readonly system: PrintSystem; readonly picture: Picture | undefined }>();
+  #catching: Promise<void> | undefined;
+  #again = false;
+  readonly #pictures = new Map<string, Held>();
 
   /** Reads what this device holds, then what the server has, and goes on looking. */
   async open(): Promise<void> {
     this.waiting = readWaiting();
-    this.entries = this.waiting;
-    await this.catchUp();
+    const told = this.catchUp();
+    const kept = decodeEntries(await readKeptYard()).entries;
+    if (this.standing === 'opening') this.entries = mergeLogs(kept, this.waiting).entries;
+    await told;
     setInterval(() => void this.catchUp(), 5000);
+    addEventListener('online', () => void this.catchUp());
   }
 
-  async catchUp(): Promise<void> {
+  /** Sends what waits and fetches what is new; one at a time, and once more where it was asked for meanwhile. */
+  catchUp(): Promise<void> {
+    this.#again = this.#catching !== undefined;
+    this.#catching ??= this.#catchUpOnce().finally(() => {
+      this.#catching = undefined;
+      if (this.#again) void this.catchUp();
+    });
+    return this.#catching;
+  }
+
+  async #catchUpOnce(): Promise<void> {
     try {
-      if (this.waiting.length > 0) {
-        const sent = this.waiting;
-        const problems = await sendEntries(sent);
-        if (problems.length === 0) this.#setWaiting(this.waiting.filter((entry) => !sent.includes(entry)));
-      }
+      await this.#send();
       const news = await fetchSince(this.#cursor);
       this.#cursor = news.cursor;
-      if (news.entries.length > 0) this.#take(decodeEntries(news.entries).entries);
+      const told = decodeEntries(news.entries).entries;
+      if (news.whole) this.entries = mergeLogs(told, this.waiting).entries;
+      else if (told.length > 0) this.#take(told);
+      if (news.whole || told.length > 0) void keepYard(told, news.whole);
       this.standing = 'in-step';
     } catch {
       this.standing = 'apart';
     }
+  }
+
+  /** Sends what waits together; where that is refused, one by one, so that one bad entry does not hold up the rest. */
+  async #send(): Promise<void> {
+    const sent = this.waiting;
+    if (sent.length === 0) return;
+    const problems = await sendEntries(sent);
+    if (problems.length === 0) {
+      this.refused = '';
+      return this.#taken(sent);
+    }
+    let against = '';
+    for (const entry of sent) {
+      const [problem] = sent.length === 1 ? problems : await sendEntries([entry]);
+      if (problem === undefined) this.#taken([entry]);
+      else against = problem.message;
+    }
+    this.refused = against;
+  }
+
+  #taken(sent: readonly Entry[]): void {
+    this.#setWaiting(this.waiting.filter((entry) => !sent.includes(entry)));
   }
 
   /** Makes an entry of what somebody entered, shows it at once and sends it. */
@@ -56,7 +102,7 @@ class YardLog {
     if (checked.problems.length > 0) return checked.problems;
     this.#setWaiting([...this.waiting, entry]);
     this.#take([entry]);
-    await this.catchUp();
+    void this.catchUp();
     return [];
   }
 
@@ -65,6 +111,12 @@ class YardLog {
     const now = Date.now();
     const id = makeEntryId(now, crypto.getRandomValues(new Uint8Array(10)));
     return { id, hammer: hammer ?? id, at: new Date(now).toISOString(), by: by === '' ? 'not named' : by, kind, body };
+  }
+
+  /** Inch to metric and back; kept on this device. */
+  turnUnits(): void {
+    this.system = this.system === 'inch' ? 'metric' : 'inch';
+    localStorage.setItem(UNITS, this.system);
   }
 
   hammers(): readonly string[] {
@@ -77,11 +129,12 @@ class YardLog {
 
   /** The picture of one hammer; worked out once for each state of its log. */
   picture(hammer: string): Picture | undefined {
-    const { system, entries } = this;
+    const { system } = this;
+    const mine = this.of(hammer);
     const held = this.#pictures.get(hammer);
-    if (held !== undefined && held.of === entries && held.system === system) return held.picture;
-    const found = picture(this.of(hammer), knowledge, later(), SEED, system);
-    this.#pictures.set(hammer, { of: entries, system, picture: found });
+    if (held !== undefined && held.system === system && held.of.length === mine.length && held.of.every((entry, index) => entry.id === mine[index]?.id)) return held.picture;
+    const found = picture(mine, knowledge, later(), SEED, system);
+    this.#pictures.set(hammer, { of: mine, system, picture: found });
     return found;
   }
 

@@ -1,6 +1,6 @@
 import type { Picture, WorksheetJob } from '../../derived/index.ts';
 import { lookOf, placeOf } from '../../hammer/index.ts';
-import { hoursWords } from '../../views/index.ts';
+import { timeWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
 
 export interface NextToDo {
@@ -19,7 +19,7 @@ export function nextToDo(picture: Picture): NextToDo | undefined {
     return { words: `${gate.title}, ${gate.minutes} min. ${lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? ''}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
   }
   const job = firstJob(picture.worksheet.jobs);
-  if (job !== undefined) return { words: `${job.title}, ${hoursWords(job.hours)}`, path: pathOf(hammer, 'work') };
+  if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: pathOf(hammer, 'work') };
   const gap = picture.notChecked[0];
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
   return undefined;

@@ -1,4 +1,48 @@
-import { coordinate, line, textAt, type Point, type Svg } from './svg.ts';
+import { figureText } from './figure-text.ts';
+import { spread } from './spread.ts';
+import { coordinate, line, type Point, type Svg } from './svg.ts';
+
+/** A height to be dimensioned, drawing units: y of its lower and its upper end (y runs downwards), and the figure. */
+export interface DimensionedHeight {
+  readonly low: number;
+  readonly high: number;
+  readonly text: string;
+}
+
+export interface ChainPlaces {
+  /** Where the chain of dimension lines stands. */
+  readonly x: number;
+  /** Where the extension lines start, at the thing measured. */
+  readonly from: number;
+  /** Height of the figures. */
+  readonly size: number;
+}
+
+/**
+ * Heights one above the other, dimensioned in a chain on one line after the habit of ISO 129, figures upright beside it.
+ * Figures that would stand on each other move apart and keep a leader to their line.
+ * @param heights from the lowest up
+ */
+export function heightChain(heights: readonly DimensionedHeight[], { x, from, size }: ChainPlaces): Svg {
+  const side = Math.sign(x - from) || 1;
+  const middles = heights.map(({ low, high }) => (low + high) / 2);
+  const letters = [...spread([...middles].reverse(), size * 1.3, -Infinity, Infinity)].reverse();
+  const shift = middles.length === 0 ? 0 : ((middles[0] ?? 0) + (middles.at(-1) ?? 0) - (letters[0] ?? 0) - (letters.at(-1) ?? 0)) / 2;
+  return heights.flatMap(({ low, high, text }, index) => {
+    const middle = middles[index] ?? 0;
+    const y = (letters[index] ?? middle) + shift;
+    const moved = Math.abs(y - middle) > size * 0.3;
+    const near = x + side * size * 0.35;
+    const far = x + side * size * 1.5;
+    return [
+      ...[low, high].map((end) => line([from + side * size * 0.3, end], [x + side * size * 0.45, end], 'thin')),
+      line([x, low], [x, high], 'thin'),
+      ...(low - high > size * 1.5 ? [arrowhead([x, low], [0, 1], size * 0.75), arrowhead([x, high], [0, -1], size * 0.75)] : [tick([x, low], size), tick([x, high], size)]),
+      ...(moved ? [`<path class="thin" d="M${coordinate(x)} ${coordinate(middle)}L${coordinate(near)} ${coordinate(middle)}L${coordinate(far - side * size * 0.2)} ${coordinate(y)}"/>`] : []),
+      figureText([moved ? far : x + side * size * 0.55, y + size * 0.36], text, size, side > 0 ? 'start' : 'end'),
+    ];
+  }).join('');
+}
 
 /** A filled arrowhead at `tip`, pointing along the unit vector. */
 function arrowhead([x, y]: Point, [ux, uy]: Point, size: number): Svg {
@@ -7,34 +51,5 @@ function arrowhead([x, y]: Point, [ux, uy]: Point, size: number): Svg {
   return `<polygon points="${points.map(([px, py]) => `${coordinate(px ?? 0)},${coordinate(py ?? 0)}`).join(' ')}" style="fill:var(--ink,#16181d)"/>`;
 }
 
-/**
- * A dimension line with extension lines and arrows, after the habit of ISO 129: the figure stands above its line.
- * @param offset distance of the dimension line from the measured points, to the left of the direction from `from` to `to`
- * @param size height of the figure, drawing units
- */
-export function dimensionLine(from: Point, to: Point, offset: number, text: string, size: number): Svg {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (length === 0) return '';
-  const u: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-  const n: Point = [u[1], -u[0]];
-  const shift = ([x, y]: Point, by: number): Point => [x + n[0] * by, y + n[1] * by];
-  const a = shift(from, offset);
-  const b = shift(to, offset);
-  const past = offset + Math.sign(offset) * size * 0.4;
-  const near = Math.sign(offset) * size * 0.25;
-  const arrow = Math.min(size * 0.8, length / 2.5);
-  const tight = length < size * 2.2;
-  const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  const upright = Math.abs(u[1]) > 0.7;
-  const inwardA: Point = tight ? u : [-u[0], -u[1]];
-  const inwardB: Point = tight ? [-u[0], -u[1]] : u;
-  const textPoint: Point = tight
-    ? upright ? [Math.max(a[0], b[0]) + size * 0.45, middle[1] + size * 0.36] : [b[0] + u[0] * size * 1.2, b[1] + u[1] * size * 1.2]
-    : upright ? [middle[0] - size * 0.35, middle[1]] : [middle[0], middle[1] - size * 0.35];
-  return [
-    line(shift(from, near), shift(from, past), 'thin'), line(shift(to, near), shift(to, past), 'thin'),
-    tight ? line([a[0] - u[0] * size, a[1] - u[1] * size], [b[0] + u[0] * size, b[1] + u[1] * size], 'thin') : line(a, b, 'thin'),
-    arrowhead(a, inwardA, arrow), arrowhead(b, inwardB, arrow),
-    textAt(textPoint, text, { size, anchor: tight && upright ? 'start' : 'middle', className: 'figure', ...(upright && !tight ? { turn: -90 } : {}) }),
-  ].join('');
-}
+/** The oblique stroke that ends a dimension line too short for arrows. */
+const tick = ([x, y]: Point, size: number): Svg => line([x - size * 0.22, y + size * 0.22], [x + size * 0.22, y - size * 0.22], 'thin');

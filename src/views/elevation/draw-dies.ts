@@ -1,4 +1,4 @@
-import { box, circle, line, outline, textAt } from '../drawing/svg.ts';
+import { box, circle, coordinate, line, outline } from '../drawing/svg.ts';
 import type { Lengths } from './lengths.ts';
 import type { SheetPainter } from './sheet-painter.ts';
 import type { StackHeights } from './stack-heights.ts';
@@ -6,9 +6,9 @@ import type { StackHeights } from './stack-heights.ts';
 /**
  * Anvil, seat, dies, keys and the least work thickness, centred on `centre`.
  * @param face `front` shows the width of the dies, `side` their length
- * @param leastWorkWords printed beside the work where a least thickness holds, empty otherwise
+ * @param limited whether a least work thickness holds; the work is then drawn between the dies
  */
-export function drawDies(sheet: SheetPainter, lengths: Lengths, stack: StackHeights, centre: number, face: 'front' | 'side', leastWorkWords: string): void {
+export function drawDies(sheet: SheetPainter, lengths: Lengths, stack: StackHeights, centre: number, face: 'front' | 'side', limited: boolean): void {
   const front = face === 'front';
   const dieWidth = front ? lengths.of('die-width') : lengths.of('die-length');
   const upperWidth = front ? lengths.place('upper-die.width', dieWidth) : lengths.place('upper-die.length', dieWidth);
@@ -30,16 +30,10 @@ export function drawDies(sheet: SheetPainter, lengths: Lengths, stack: StackHeig
     : [box4(centre, stack.seatFloor + lip * 0.2, dieWidth * 1.28, lip * 0.5, fill), box4(centre, stack.ramBottom + lip * 0.2, upperWidth * 1.28, lip * 0.5, fill)]));
   if (stack.lowerFaceMade !== undefined && Math.abs(stack.lowerFaceMade - stack.lowerFace) > 0.0008) ghostBox(sheet, centre, stack.seatFloor, dieWidth, stack.lowerFaceMade);
   if (stack.upperHeightMade !== undefined && Math.abs(stack.ramBottom - stack.upperFace - stack.upperHeightMade) > 0.0008) ghostBox(sheet, centre, stack.ramBottom - stack.upperHeightMade, upperWidth, stack.ramBottom);
-  if (leastWorkWords !== '') {
+  if (limited && stack.leastWork > 0) {
     const top = stack.lowerFace + stack.leastWork;
     const reach = dieWidth * 0.75;
-    sheet.note(`<rect class="limit-line" x="${sheet.at(centre - reach, top)[0]}" y="${sheet.at(centre - reach, top)[1]}" width="${reach * 2000}" height="${stack.leastWork * 1000}"/>`);
-    if (front) {
-      const size = lengths.of('overall-height') * 1000 * 0.021;
-      const from = sheet.at(centre - reach, top - stack.leastWork / 2);
-      const to = sheet.at(centre - post * 0.62, top - stack.leastWork / 2);
-      sheet.note(`<line class="limit-line" x1="${from[0]}" y1="${from[1]}" x2="${to[0]}" y2="${to[1]}"/>`, textAt([to[0] - size * 0.3, to[1] - size * 0.2], 'nothing thinner', { size, anchor: 'end', className: 'limit-note' }), textAt([to[0] - size * 0.3, to[1] + size * 0.95], `than ${leastWorkWords}`, { size, anchor: 'end', className: 'limit-note' }));
-    }
+    sheet.note(`<rect class="limit-line" x="${coordinate(sheet.at(centre - reach, top)[0])}" y="${coordinate(sheet.at(centre - reach, top)[1])}" width="${coordinate(reach * 2000)}" height="${coordinate(stack.leastWork * 1000)}"/>`);
   }
 }
 

@@ -1,9 +1,11 @@
 import { GEOMETRY_NOTE, partsFor } from '../../hammer/index.ts';
 import type { Picture } from '../../derived/index.ts';
 import { printQuantity } from '../../derived/index.ts';
+import { brokenLines } from '../drawing/figure-text.ts';
 import { DRAWING_STYLE, hatchPatterns } from '../drawing/hatch.ts';
 import { coordinate, escapeText, textAt, type Svg } from '../drawing/svg.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
+import { balloons, standDownPlates } from './balloons.ts';
 import { drawFrontView, type FrontFigures } from './front-view.ts';
 import { drawHelve } from './helve-view.ts';
 import { lengthsOf, type Lengths } from './lengths.ts';
@@ -15,9 +17,14 @@ import { stackHeights } from './stack-heights.ts';
 export type ElevationView = 'front' | 'side' | 'both';
 
 export interface ElevationOptions {
-  /** `both` sets the front and the side view beside each other; a helve has its side view only. */
+  /**
+   * `both` sets the front and the side view beside each other. A helve shows its side alone: the whole of it, or with
+   * `front` its working end, larger.
+   */
   readonly view?: ElevationView;
   readonly balloons?: boolean;
+  /** Size of the letters: for a sheet, larger for a phone's width, or none at all. */
+  readonly lettering?: 'sheet' | 'phone' | 'none';
 }
 
 /**
@@ -28,39 +35,52 @@ export interface ElevationOptions {
 export function elevation(picture: Picture, options: ElevationOptions = {}): Svg {
   const lengths = lengthsOf(picture);
   const { identity } = picture.known;
-  const sheet = new SheetPainter(partConditions(picture));
+  const view = options.view ?? 'both';
+  const sheet = new SheetPainter(partConditions(picture), letterHeight(lengths, view, identity.family === 'helve', options.lettering ?? 'sheet'));
   const stack = stackHeights(picture, lengths);
   const figures = figuresOf(picture);
-  const view = options.view ?? 'both';
   if (identity.family === 'helve') {
     drawHelve(sheet, lengths, stack, 0, figures);
+    if (view === 'front') sheet.keepWithin([-lengths.of('seat-length') * 2200, -(stack.ramTop + lengths.of('ram-height') * 0.4) * 1000], [lengths.of('helve-front') * 620, 95]);
   } else {
     if (view !== 'side') drawFrontView(sheet, lengths, stack, identity.family, 0, figures);
-    if (view !== 'front') drawSideView(sheet, lengths, stack, identity.family, view === 'side' ? 0 : lengths.of('base-width') * 0.85 + lengths.of('base-length') * 0.35);
+    if (view !== 'front') drawSideView(sheet, lengths, stack, identity.family, view === 'side' ? 0 : besideFront(sheet, lengths));
   }
+  const unit = sheet.size === 0 ? (sheet.extent().most[1] - sheet.extent().least[1]) * 0.021 : sheet.size;
   const numbers = new Map(partsFor(identity.family).map((part, index) => [part.id, index + 1]));
+  const marks = sheet.size === 0 ? '' : options.balloons === false ? standDownPlates(sheet) : balloons(sheet, numbers, unit * 0.9);
   const { least, most } = sheet.extent();
-  const unit = (most[1] - least[1]) * 0.021;
-  const balloons = options.balloons === false ? '' : sheet.balloons(numbers, unit * 0.88);
-  const side = options.balloons === false ? unit * 3 : unit * 4.4;
-  const foot = unit * 4.2;
-  const x = least[0] - side - (figures.leastWork === '' ? 0 : unit * 3);
-  const width = most[0] + side - x;
-  const height = most[1] - least[1] + unit * 2 + foot;
+  const x = least[0] - unit * 0.6;
+  const width = most[0] - least[0] + unit * 1.2;
+  const foot = sheet.size === 0 ? [] : brokenLines(footWords(lengths), unit * 0.85, width - unit);
+  const height = most[1] - least[1] + unit * 1.6 + foot.length * unit * 1.1;
   const title = `${identity.tag}, ${identity.ramClass.asWritten}: elevation, ${VERDICT_WORDS[picture.duty.verdict]}`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="elevation" viewBox="${coordinate(x)} ${coordinate(least[1] - unit * 2)} ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeText(title)}"><style>${DRAWING_STYLE}</style>${hatchPatterns(unit * 0.8)}${sheet.body()}${balloons}${footNote(lengths, x + unit, most[1] + foot * 0.62, unit)}</svg>`;
+  const notes = foot.map((words, index) => textAt([x + unit * 0.5, most[1] + unit * (1.5 + index * 1.1)], words, { size: unit * 0.85 })).join('');
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="elevation" viewBox="${coordinate(x)} ${coordinate(least[1] - unit * 0.8)} ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeText(title)}"><style>${DRAWING_STYLE}</style>${hatchPatterns(unit * 0.8)}${sheet.parts()}${marks}${sheet.notes()}${notes}</svg>`;
 }
 
-/** Says what of the drawing was read and what is assumed. */
-function footNote(lengths: Lengths, x: number, y: number, size: number): Svg {
-  const words = lengths.read.size === 0 ? `No length of this drawing was read: ${GEOMETRY_NOTE}.` : `${lengths.read.size} lengths as read; the rest ${GEOMETRY_NOTE}.`;
-  return textAt([x, y], words, { size: size * 0.82 });
+/** Letters stand in proportion to the paper, so to the greater of the drawing's sides; mm on the machine. */
+function letterHeight(lengths: Lengths, view: ElevationView, helve: boolean, lettering: 'sheet' | 'phone' | 'none'): number {
+  if (lettering === 'none') return 0;
+  const height = lengths.of('overall-height') * 1000;
+  if (helve) {
+    const length = (view === 'front' ? lengths.of('helve-front') * 0.5 : lengths.of('helve-front') + lengths.of('helve-rear')) * 1000;
+    return lettering === 'phone' ? length * 0.046 : Math.max(height * 0.022, length * 0.0185);
+  }
+  return height * (lettering === 'phone' ? 0.028 : 0.0235);
 }
+
+/** Where the dies of the side view stand, m, so that it clears the front view and its figures. */
+const besideFront = (sheet: SheetPainter, lengths: Lengths): number =>
+  (sheet.extent().most[0] + sheet.size * 1.5) / 1000 + lengths.of('base-length') * 0.34 + 0.1;
+
+/** Says what of the drawing was read and what is assumed. */
+const footWords = (lengths: Lengths): string => (lengths.read.size === 0 ? `No length of this drawing was read: ${GEOMETRY_NOTE}.` : `${lengths.read.size} lengths as read; the rest ${GEOMETRY_NOTE}.`);
 
 function figuresOf(picture: Picture): FrontFigures {
   const written = (key: string): string => {
     const value = picture.values[key];
-    return value?.outcome.state === 'known' ? (value.asWritten ?? printQuantity(value.outcome.quantity, picture.system)) : '';
+    return value?.outcome.state === 'known' ? printQuantity(value.outcome.quantity, picture.system) : '';
   };
   const least = picture.duty.limits.find((limit) => limit.kind === 'least-work-thickness');
   return {

@@ -1,8 +1,9 @@
 import { box, circle, line, outline } from '../drawing/svg.ts';
-import { dimensionLine } from '../drawing/dimension.ts';
+import { heightChain } from '../drawing/dimension.ts';
 import { pin, drawDies } from './draw-dies.ts';
 import { drawBow } from './front-bow.ts';
 import { drawToggles, tapered } from './front-toggles.ts';
+import { limitNote } from './limit-note.ts';
 import type { Lengths } from './lengths.ts';
 import type { SheetPainter } from './sheet-painter.ts';
 import type { StackHeights } from './stack-heights.ts';
@@ -20,7 +21,6 @@ export interface FrontFigures {
 /** A hammer with a ram in a guide, from the operator's side: column behind, ram and linkage in front, crank above. */
 export function drawFrontView(sheet: SheetPainter, lengths: Lengths, stack: StackHeights, family: 'coil-and-toggle' | 'bow-spring', centre: number, figures: FrontFigures): void {
   const base = lengths.of('base-width');
-  const size = lengths.of('overall-height') * 1000 * 0.021;
   const at = sheet.at;
   const rect = (x: number, z: number, width: number, height: number, fill: string) => {
     const [left, top] = at(x, z + height);
@@ -48,7 +48,8 @@ export function drawFrontView(sheet: SheetPainter, lengths: Lengths, stack: Stac
   sheet.part('anvil', [centre + lengths.of('seat-width') * 0.6, seat * 0.55], ({ fill }) => [
     outline([at(centre - base * 0.36, lengths.of('base-thickness')), at(centre - lengths.of('seat-width') * 0.9, seat), at(centre + lengths.of('seat-width') * 0.9, seat), at(centre + base * 0.36, lengths.of('base-thickness'))], 'edge', { fill }),
   ]);
-  drawDies(sheet, lengths, stack, centre, 'front', figures.leastWork);
+  drawDies(sheet, lengths, stack, centre, 'front', figures.leastWork !== '');
+  limitNote(sheet, [centre - lengths.of('die-width') * 0.75, stack.lowerFace + stack.leastWork / 2], centre - Math.max(columnHalf, lengths.of('seat-width') * 0.95) - 0.02, figures.leastWork);
   sheet.part('ways', [centre - guideHalf * 0.86, guideTop - 0.012], ({ fill }) => [-1, 1].map((side) => rect(centre + side * (guideHalf + ramHalf) * 0.5 - (guideHalf - ramHalf) * 0.5, guideBottom, guideHalf - ramHalf, guideTop - guideBottom, fill)));
   sheet.part('ram', [centre, stack.ramTop - lengths.of('ram-height') * 0.12], ({ fill }) => [rect(centre - ramHalf, stack.ramBottom, ramHalf * 2, stack.ramTop - stack.ramBottom, fill), rect(centre - ramHalf * 0.6, stack.ramTop, ramHalf * 1.2, lengths.of('ram-width') * 0.16, fill)]);
   const capBottom = guideBottom + (guideTop - guideBottom) * 0.18;
@@ -59,7 +60,8 @@ export function drawFrontView(sheet: SheetPainter, lengths: Lengths, stack: Stac
   drawCrank(sheet, lengths, shaft, top.rodEnd, centre);
   sheet.note(line(at(centre, -0.1), at(centre, headTop + 0.16), 'centre'));
   sheet.note(line(at(centre - base * 0.85, 0), at(centre + base * 0.85, 0), 'edge'));
-  drawFigures(sheet, lengths, stack, centre, size, shaft, figures);
+  drawFigures(sheet, lengths, stack, centre + columnHalf, figures);
+  if (sheet.size > 0 && figures.throwWords !== '') drawThrow(sheet, lengths, centre, shaft, figures.throwWords);
 }
 
 /** Height of the shaft: as read, or where rod and throw put it above the linkage at bottom dead centre. */
@@ -82,14 +84,24 @@ function drawCrank(sheet: SheetPainter, lengths: Lengths, shaft: number, rodEnd:
   sheet.part('connecting-rod', [centre + rodHalf, rodEnd + (pinHeight - rodEnd) * 0.6], ({ fill }) => [tapered(sheet, [centre, pinHeight], [centre, rodEnd], rodHalf, fill), pin(sheet, centre, rodEnd, rodHalf * 0.55, 'var(--paper,#f6f3ea)'), pin(sheet, centre, pinHeight, rodHalf * 0.75, 'var(--paper,#f6f3ea)')]);
 }
 
-function drawFigures(sheet: SheetPainter, lengths: Lengths, stack: StackHeights, centre: number, size: number, shaft: number, figures: FrontFigures): void {
-  const right = centre + lengths.of('base-width') * 0.42;
-  const across = (from: number, to: number, offset: number, text: string): void => {
-    if (text !== '') sheet.note(dimensionLine(sheet.at(right, to), sheet.at(right, from), -offset, text, size));
-  };
-  sheet.at(right + (size * 17) / 1000, stack.lowerFace);
-  across(stack.seatFloor, stack.lowerFace, size * 1.4, figures.lowerDie);
-  if (figures.restGap !== '') sheet.note(dimensionLine(sheet.at(right, stack.upperFace), sheet.at(right, stack.lowerFace), -size * 8.2, figures.restGap, size));
-  across(stack.upperFace, stack.ramBottom, size * 1.4, figures.upperDie);
-  if (figures.throwWords !== '') sheet.note(dimensionLine(sheet.at(centre - lengths.of('pulley-diameter') * 0.5, shaft - lengths.of('throw')), sheet.at(centre - lengths.of('pulley-diameter') * 0.5, shaft), size * 1.2, figures.throwWords, size));
+/** Die heights and the gap between them in one chain, right of the column. */
+function drawFigures(sheet: SheetPainter, lengths: Lengths, stack: StackHeights, column: number, figures: FrontFigures): void {
+  const { size } = sheet;
+  if (size === 0) return;
+  const y = (z: number): number => -z * 1000;
+  const heights = [
+    { low: y(stack.seatFloor), high: y(stack.lowerFace), text: figures.lowerDie },
+    { low: y(stack.lowerFace), high: y(stack.upperFace), text: figures.restGap },
+    { low: y(stack.upperFace), high: y(stack.ramBottom), text: figures.upperDie },
+  ].filter(({ text }) => text !== '');
+  const x = Math.max(column, lengths.of('seat-width') * 0.95) * 1000 + size * 0.9;
+  sheet.note(heightChain(heights, { x, from: lengths.of('die-width') * 500, size }));
+  for (const { text } of heights) sheet.reserveText([x + size * 1.6, y(stack.lowerFace)], text, 'start');
+}
+
+/** The throw, left of the pulley, from the shaft down to the crank pin. */
+function drawThrow(sheet: SheetPainter, lengths: Lengths, centre: number, shaft: number, text: string): void {
+  const x = (centre - lengths.of('pulley-diameter') * 0.5) * 1000 - sheet.size * 0.8;
+  sheet.note(heightChain([{ low: -(shaft - lengths.of('throw')) * 1000, high: -shaft * 1000, text }], { x, from: centre * 1000, size: sheet.size }));
+  sheet.reserveText([x - sheet.size * 0.6, -shaft * 1000], text, 'end');
 }

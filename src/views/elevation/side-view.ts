@@ -39,7 +39,7 @@ export function drawSideView(sheet: SheetPainter, lengths: Lengths, stack: Stack
   sheet.part('hold-down-bolts', [rear - 0.05, base + 0.012], ({ fill }) => [front + 0.05, rear - 0.05].flatMap((x) => [rect(x - 0.014, base, 0.028, 0.02, fill), line(at(x, base + 0.03), at(x, -0.07), 'hidden')]));
   sheet.part('frame', [columnRear - column * 0.25, (seat + shaft) / 2], ({ fill }) => [throatOutline(sheet, { columnFront, columnRear, base, seat: seat * 0.55, guideBottom, top, ramHalf, dies, foot: length * 0.1 }, fill)]);
   sheet.part('anvil', [dies, seat * 0.5], ({ fill }) => [outline([at(dies - length * 0.17, base), at(dies - lengths.of('seat-length') * 0.72, seat), at(dies + lengths.of('seat-length') * 0.72, seat), at(columnFront + column * 0.2, seat * 0.5), at(columnFront + column * 0.2, base)], 'edge', { fill })]);
-  drawDies(sheet, lengths, stack, dies, 'side', '');
+  drawDies(sheet, lengths, stack, dies, 'side', false);
   sheet.part('ram', [dies - ramHalf, stack.ramTop - 0.03], ({ fill }) => [rect(dies - ramHalf, stack.ramBottom, ramHalf * 2, stack.ramTop - stack.ramBottom, fill)]);
   sheet.part('ways', [dies + ramHalf, guideBottom + 0.02], ({ fill }) => [rect(dies + ramHalf, guideBottom, Math.max(0.012, throat * 0.08), guideTop - guideBottom, fill)]);
   sheet.part('ram-guide', [dies - ramHalf * 1.25, guideBottom + (guideTop - guideBottom) * 0.5], ({ fill }) => [rect(dies - ramHalf * 1.5, guideBottom + (guideTop - guideBottom) * 0.15, ramHalf * 2.9, (guideTop - guideBottom) * 0.7, fill)]);

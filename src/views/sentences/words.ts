@@ -17,11 +17,14 @@ export function partName(id: string): string {
 /** A place on a part, in words. */
 export const atWords = (at: string | undefined): string => (at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`);
 
-/** A range of hours: `6 to 12 h, likely 8`. */
-export const hoursWords = (span: Span): string => spanWords(span, (hours) => (hours < 1.5 ? `${Math.round(hours * 60)} min` : `${round2(hours)} h`));
+/** A range of hours: `6 h to 12 h, likely 8 h`; below an hour and a half in steps of five minutes. */
+export const hoursWords = (span: Span): string => spanWords(span, timeWords);
 
-/** A range of money in generic units; an estimate says so. */
-export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : spanWords(span, (amount) => String(roundMoney(amount))));
+/** One time of work: `35 min`, `5.5 h`. */
+export const timeWords = (hours: number): string => (hours < 1.25 ? `${Math.max(5, Math.round(hours * 12) * 5)} min` : `${round2(hours)} h`);
+
+/** A range of money in generic units of about one US dollar. */
+export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : spanWords(span, (amount) => `${roundMoney(amount)} units`));
 
 function spanWords(span: Span, print: (value: number) => string): string {
   if (span.least === span.most) return print(span.likely);

@@ -1,0 +1,83 @@
+import { figureText, textWidth } from '../drawing/figure-text.ts';
+import { spread } from '../drawing/spread.ts';
+import { box, circle, coordinate, group, line, textAt, type Point, type Svg } from '../drawing/svg.ts';
+import { partName } from '../sentences/words.ts';
+import type { Anchor, SheetPainter } from './sheet-painter.ts';
+
+const INK = 'var(--ink,#16181d)';
+
+interface Placed extends Anchor {
+  readonly y: number;
+}
+
+/** Balloons in two columns at the sides, each with a leader to its part and the number of the parts list. */
+export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, number>, radius: number): Svg {
+  const { least, most } = sheet.extent();
+  const middle = (least[0] + most[0]) / 2;
+  return (['left', 'right'] as const).flatMap((side) => {
+    const mine = sheet.anchors().filter((one) => numbers.has(one.part) && (side === 'left' ? one.point[0] <= middle : one.point[0] > middle));
+    const x = side === 'left' ? least[0] - radius * 2.4 : most[0] + radius * 2.4;
+    const edge = side === 'left' ? x + radius : x - radius;
+    sheet.reserve([side === 'left' ? x - radius : x + radius, most[1]]);
+    const { size } = sheet;
+    return placedBeside(mine, edge, radius * 2.35, least[1] + radius, most[1] - radius).map(({ part, point, condition, y }) => {
+      const down = condition === 'stand-down';
+      const outward = x + (side === 'left' ? -1 : 1) * radius * 1.25;
+      if (down) sheet.reserveText([outward, y], 'stand down', side === 'left' ? 'end' : 'start');
+      return group({ class: `balloon ${condition}`, 'data-part': part },
+        leader([edge, y], point, radius * 0.16), circle([x, y], radius, 'thin', down ? INK : 'var(--paper,#f6f3ea)'),
+        textAt([x, y + radius * 0.36], String(numbers.get(part)), { size: radius * 1.05, anchor: 'middle', className: down ? 'white' : 'figure' }),
+        ...(down ? [plate(side === 'left' ? outward - textWidth('stand down', size) : outward, y - size * 0.8, ['stand down'], size)] : []));
+    });
+  }).join('');
+}
+
+/** For each part that stands the hammer down, a black plate with its name and the words in white, at the right of the sheet. */
+export function standDownPlates(sheet: SheetPainter): Svg {
+  const { size } = sheet;
+  const mine = sheet.anchors().filter((one) => one.condition === 'stand-down');
+  const { least, most } = sheet.extent();
+  const edge = most[0] + size;
+  return placedBeside(mine, edge, size * 3.4, least[1] + size * 2, most[1] - size * 2).map(({ part, point, y }) => {
+    const name = partName(part).split(/[,(]/)[0]?.trim() ?? part;
+    sheet.reserve([edge + Math.max(textWidth(name, size), textWidth('stand down', size)) + size, y]);
+    return group({ class: 'balloon stand-down', 'data-part': part }, leader([edge, y], point, size * 0.16), plate(edge, y - size * 1.45, [name, 'stand down'], size));
+  }).join('');
+}
+
+/** A black plate with white words, its upper left corner at x and y. */
+const plate = (x: number, y: number, words: readonly string[], size: number): Svg =>
+  box(x, y, Math.max(...words.map((one) => textWidth(one, size))) + size * 0.6, size * (words.length * 1.25 + 0.4), 'thin', INK) + words.map((one, index) => figureText([x + size * 0.4, y + size * (index * 1.25 + 1.15)], one, size, 'start', 'white')).join('');
+
+const leader = (from: Point, to: Point, dot: number): Svg =>
+  line(from, to, 'thin') + `<circle class="dot" cx="${coordinate(to[0])}" cy="${coordinate(to[1])}" r="${coordinate(dot)}" style="fill:${INK}"/>`;
+
+/** Heights beside the drawing, one for each anchor, so that no two leaders cross. */
+function placedBeside(anchors: readonly Anchor[], edge: number, apart: number, least: number, most: number): readonly Placed[] {
+  const order = [...anchors].sort((a, b) => a.point[1] - b.point[1]);
+  const heights = spread(order.map((one) => one.point[1]), apart, least, most);
+  const crossed = (a: number, b: number): boolean => {
+    const [one, other] = [order[a], order[b]];
+    return one !== undefined && other !== undefined && cross([edge, heights[a] ?? 0], one.point, [edge, heights[b] ?? 0], other.point);
+  };
+  // Each exchange shortens the leaders together, so it comes to an end; the bound is for ties only.
+  for (let round = 0, changed = true; changed && round < 40; round += 1) {
+    changed = false;
+    for (let a = 0; a < order.length; a += 1)
+      for (let b = a + 1; b < order.length; b += 1)
+        if (crossed(a, b)) {
+          const [one, other] = [order[a], order[b]];
+          if (one === undefined || other === undefined) continue;
+          order[a] = other;
+          order[b] = one;
+          changed = true;
+        }
+  }
+  return order.map((one, index) => ({ ...one, y: heights[index] ?? one.point[1] }));
+}
+
+/** Whether two leaders cross between their ends. */
+function cross(a: Point, b: Point, c: Point, d: Point): boolean {
+  const turn = (p: Point, q: Point, r: Point): number => Math.sign((q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]));
+  return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0;
+}
