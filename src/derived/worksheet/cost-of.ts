@@ -1,34 +1,40 @@
-import type { Job, Span } from '../../knowledge/index.ts';
-import type { Known } from '../survey/index.ts';
-import type { WorksheetJob } from './worksheet.ts';
+import type { Job, JobPart, Span } from '../../knowledge/index.ts';
+import type { PriceBook, PriceLine } from './price-book.ts';
+import type { WorksheetJob, WorksheetPart } from './worksheet.ts';
 
-export interface JobCost {
-  readonly parts: WorksheetJob['parts'];
-  readonly total: Span;
-  readonly heard: WorksheetJob['heard'];
-}
+export type JobCost = Pick<WorksheetJob, 'parts' | 'cost' | 'heard' | 'outside' | 'wholePrice' | 'leadDays'>;
 
 const times = (span: Span, factor: number): Span => ({ least: span.least * factor, likely: span.likely * factor, most: span.most * factor });
-const plus = (a: Span, b: Span): Span => ({ least: a.least + b.least, likely: a.likely + b.likely, most: a.most + b.most });
-const NOTHING: Span = { least: 0, likely: 0, most: 0 };
+const fixed = (value: number): Span => ({ least: value, likely: value, most: value });
+
+/** Sums of least, likely and most. The true spread of a sum is narrower: not everything goes wrong at once. */
+export const sumSpans = (spans: readonly Span[]): Span =>
+  spans.reduce((sum, span) => ({ least: sum.least + span.least, likely: sum.likely + span.likely, most: sum.most + span.most }), fixed(0));
 
 /**
- * What a job costs in parts and outside work. A price that was paid, quoted or heard replaces the range for its part;
- * one for the whole job replaces all of it. The latest of the same thing counts.
+ * What a job costs in parts and outside work, in the book's currency. A price that was paid, quoted, listed or heard
+ * replaces the range of its part; one for the whole job replaces all of it.
  */
-export function costOf(known: Known, job: Job): JobCost {
-  const latest = (of: string) => known.prices.filter((price) => price.of === of).at(-1);
-  const whole = latest(job.id);
-  const heard = [whole, ...job.parts.map((part) => latest(part.id))].flatMap((price) => (price === undefined ? [] : [{ price: price.price, entry: price.entry, sourceKind: price.sourceKind }]));
-  const parts = job.parts.map((part) => {
-    const price = latest(part.id);
-    const each = price === undefined ? undefined : price.price.amount / Math.max(1, price.quantity);
-    return {
-      id: part.id, words: part.words, quantity: part.quantity, heard: price !== undefined, source: price === undefined ? part.source : price.sourceKind,
-      cost: each === undefined ? times(part.priceEach, part.quantity) : times({ least: each, likely: each, most: each }, part.quantity),
-    };
-  });
-  if (whole !== undefined) return { parts, heard, total: { least: whole.price.amount, likely: whole.price.amount, most: whole.price.amount } };
-  const total = parts.reduce((sum, part) => plus(sum, part.cost), job.outside?.price ?? NOTHING);
-  return { parts, heard, total };
+export function costOf(book: PriceBook, job: Job): JobCost {
+  const lines = new Map(book.lines.map((line) => [line.of, line]));
+  const whole = lines.get(job.id);
+  const parts = job.parts.map((part) => partOf(book, part, lines.get(part.id)));
+  const heard = [whole, ...job.parts.map((part) => lines.get(part.id))]
+    .flatMap((line) => (line === undefined ? [] : [{ price: line.latest.price, entry: line.latest.entry, sourceKind: line.latest.sourceKind }]));
+  const waits = whole?.latest.leadDays === undefined ? parts.flatMap((part) => part.leadDays ?? []) : [fixed(whole.latest.leadDays)];
+  const leadDays = waits.length === 0 ? {} : { leadDays: { least: greatest(waits, 'least'), likely: greatest(waits, 'likely'), most: greatest(waits, 'most') } };
+  if (whole?.each !== undefined) return { parts, heard, cost: fixed(whole.each), wholePrice: whole.latest.sourceKind, ...leadDays };
+  const outside = job.outside === undefined ? undefined : { words: job.outside.words, cost: times(job.outside.price, book.unitWorth), source: job.outside.source };
+  return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), ...(outside === undefined ? [] : [outside.cost])]), ...(outside === undefined ? {} : { outside }), ...leadDays };
+}
+
+const greatest = (spans: readonly Span[], end: keyof Span): number => Math.max(...spans.map((span) => span[end]));
+
+function partOf(book: PriceBook, part: JobPart, line: PriceLine | undefined): WorksheetPart {
+  const each = line?.each;
+  const lead = line?.latest.leadDays === undefined ? part.leadDays : fixed(line.latest.leadDays);
+  return {
+    id: part.id, words: part.words, quantity: part.quantity, heard: each !== undefined, source: each === undefined ? part.source : (line?.latest.sourceKind ?? part.source),
+    cost: times(each === undefined ? times(part.priceEach, book.unitWorth) : fixed(each), part.quantity), ...(lead === undefined ? {} : { leadDays: lead }),
+  };
 }

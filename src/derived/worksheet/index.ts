@@ -1,2 +1,14 @@
 export * from './worksheet.ts';
 export { worksheetOf } from './worksheet-of.ts';
+export type { MoneyOptions } from './currency.ts';
+export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';
+export { dutyAfter, findingsAfter, type DutyAfter } from './duty-after.ts';
+export { dutyLadder, type LadderStep } from './duty-ladder.ts';
+export { dutyBurden, limitBurden } from './limit-burden.ts';
+export { bestUse, type BestUse, type Budget } from './best-use.ts';
+export { moneyAndTime, type MoneyAndTime, type MoneyTimeOptions } from './money-and-time.ts';
+export type { Driver, Range } from './spread.ts';
+export type { CriticalPath, CriticalStep } from './longest-way.ts';
+export type { Crew } from './crew-plan.ts';
+export { saleValue, type NamedChange, type SaleOptions, type SaleValue } from './sale-value.ts';
+export { progressOf, type DoneJob, type FoundAndLeft } from './progress-of.ts';

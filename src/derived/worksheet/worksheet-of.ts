@@ -1,10 +1,12 @@
-import { inOrder } from '../../methods/ordering/index.ts';
-import type { Job, Knowledge, Span } from '../../knowledge/index.ts';
+import { TRIAL_JOB, type Job, type Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
-import { valueKey } from '../value.ts';
-import { costOf } from './cost-of.ts';
 import { classFactor } from './class-factor.ts';
+import { costOf, sumSpans } from './cost-of.ts';
+import { findingKey, isFault } from './cure-needs.ts';
+import type { MoneyOptions } from './currency.ts';
+import { orderRound } from './order-round.ts';
+import { priceBook, type PriceBook } from './price-book.ts';
 import type { Worksheet, WorksheetJob } from './worksheet.ts';
 
 type Urgency = WorksheetJob['urgency'];
@@ -13,43 +15,51 @@ interface Chosen {
   readonly job: Job;
   readonly cures: readonly string[];
   readonly urgency: Urgency;
+  readonly state: WorksheetJob['state'];
+  readonly again?: string;
 }
 
 const WEIGHT: Readonly<Record<Urgency, number>> = { watch: 0, limited: 1, 'stand-down': 2 };
 
+/** True for a job that is still to be done. */
+export const isOpen = (job: { readonly state: WorksheetJob['state'] }): boolean => job.state !== 'done' && job.state !== 'dropped';
+
 /**
  * Jobs that cure the findings, in an order that the machine allows: the datum chain first, then what each job itself
- * must wait for. Jobs that somebody planned, started or finished are on it too.
+ * must wait for. Jobs that somebody planned, started or finished are on it too, and the trial wherever work is open.
+ * @param options currency and rates for the sums of money
  */
-export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge): Worksheet {
+export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: MoneyOptions = {}): Worksheet {
   const problems: string[] = [];
-  const chosen = choose(known, findings, knowledge, problems);
+  const chosen = withTrial(known, knowledge, choose(known, findings, knowledge, problems));
   const byId = new Map(chosen.map((one) => [one.job.id, one]));
-  const ordered = inOrder(
-    chosen.map((one) => ({ id: one.job.id, rank: one.job.stage * 10 - WEIGHT[one.urgency], after: one.job.after.filter((before) => byId.has(before.job)).map((before) => before.job) })),
-  );
-  if (ordered.state === 'cycle') {
-    problems.push(`These jobs each wait for the other and cannot be put in order: ${ordered.cycle.join(', ')}`);
-  }
-  const order = ordered.state === 'ordered' ? ordered.order : chosen.map((one) => one.job.id);
+  const open = chosen.filter((one) => isOpen(one) && one.job.id !== TRIAL_JOB).map((one) => one.job.id);
+  const waitsOf = ({ job }: Chosen): readonly string[] => [...new Set([...job.after.map((before) => before.job).filter((id) => byId.has(id)), ...(job.id === TRIAL_JOB ? open : [])])];
+  const { order, after, rings } = orderRound(chosen.map((one) => ({ id: one.job.id, rank: one.job.stage * 10 - WEIGHT[one.urgency], after: waitsOf(one) })));
+  for (const ring of rings) problems.push(`These jobs each wait for the other, and no order keeps all their reasons: ${ring.join(', ')}`);
+  const book = priceBook(known, knowledge, options);
   const jobs = order.map((id, index) => {
     const one = byId.get(id);
     if (one === undefined) throw new Error(`job ${id} was ordered and never chosen`);
-    return entryOf(known, knowledge, one, index + 1, byId);
+    return entryOf({ known, knowledge, book, all: byId }, one, index + 1, after.get(id) ?? []);
   });
-  const open = jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
-  return { jobs, hours: sumSpans(open.map((job) => job.hours)), cost: sumSpans(open.map((job) => job.cost)), problems };
+  const left = jobs.filter(isOpen);
+  return {
+    jobs, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), problems: [...problems, ...book.problems],
+    currency: book.currency, prices: book,
+  };
 }
 
 function choose(known: Known, findings: readonly Finding[], knowledge: Knowledge, problems: string[]): readonly Chosen[] {
   const jobs = new Map(knowledge.jobs.map((job) => [job.id, job]));
   const cures = new Map<string, { cures: string[]; urgency: Urgency }>();
   for (const finding of findings) {
-    if (finding.grade !== 'watch' && finding.grade !== 'limited' && finding.grade !== 'stand-down') continue;
+    const { grade } = finding;
+    if (!isFault(finding) || grade === 'sound' || grade === 'not-known' || grade === 'does-not-apply') continue;
     for (const id of finding.cures) {
       const held = cures.get(id) ?? { cures: [], urgency: 'watch' };
-      held.cures.push(valueKey(finding.criterion, finding.at));
-      if (WEIGHT[finding.grade] > WEIGHT[held.urgency]) held.urgency = finding.grade;
+      held.cures.push(findingKey(finding));
+      if (WEIGHT[grade] > WEIGHT[held.urgency]) held.urgency = grade;
       cures.set(id, held);
     }
   }
@@ -60,27 +70,50 @@ function choose(known: Known, findings: readonly Finding[], knowledge: Knowledge
       problems.push(`A job is named that this version does not know: ${id}`);
       return [];
     }
-    return job.families.includes(known.identity.family) ? [{ job, ...one }] : [];
+    return job.families.includes(known.identity.family) ? [{ job, ...one, ...stateOf(known, id, one.cures.length > 0) }] : [];
   });
 }
 
-function entryOf(known: Known, knowledge: Knowledge, chosen: Chosen, number: number, all: ReadonlyMap<string, Chosen>): WorksheetJob {
+/** A finding is judged only on what was seen after a repair, so one that asks for a finished job asks for it again. */
+function stateOf(known: Known, id: string, asked: boolean): Pick<Chosen, 'state' | 'again'> {
+  const progress = known.progress[id];
+  if (progress === undefined) return { state: 'open' };
+  if (progress.state !== 'done' || !asked) return { state: progress.state };
+  return { state: 'open', again: `Done on ${progress.when.slice(0, 10)}, and found again since.` };
+}
+
+/** A repair counts when the machine has shown it: any open job brings the trial with it, also where one was run before. */
+function withTrial(known: Known, knowledge: Knowledge, chosen: readonly Chosen[]): readonly Chosen[] {
+  const job = knowledge.jobs.find((one) => one.id === TRIAL_JOB);
+  const others = chosen.filter((one) => one.job.id !== TRIAL_JOB);
+  if (job === undefined || !others.some(isOpen)) return chosen;
+  const held = chosen.find((one) => one.job.id === TRIAL_JOB);
+  const before = known.progress[TRIAL_JOB];
+  if (held !== undefined && isOpen(held)) return chosen;
+  const again = before?.state === 'done' ? { again: `Run on ${before.when.slice(0, 10)}; the work now open has to be shown too.` } : {};
+  return [...others, { job, cures: held?.cures ?? [], urgency: held?.urgency ?? 'watch', state: 'open', ...again }];
+}
+
+interface Bench {
+  readonly known: Known;
+  readonly knowledge: Knowledge;
+  readonly book: PriceBook;
+  readonly all: ReadonlyMap<string, Chosen>;
+}
+
+function entryOf({ known, knowledge, book, all }: Bench, chosen: Chosen, number: number, after: readonly string[]): WorksheetJob {
   const { job } = chosen;
   const factor = classFactor(known.identity.ramClass.quantity.value);
-  const waits = job.after.filter((before) => all.has(before.job));
   const stage = knowledge.stages.find((one) => one.number === job.stage);
-  const because = waits.map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
-  const cost = costOf(known, job);
+  const because = job.after.filter((before) => after.includes(before.job)).map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
+  const spent = known.progress[job.id]?.hours;
   return {
     job: job.id, number, title: job.title, words: job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
-    after: waits.map((before) => before.job), stage: job.stage,
+    after, stage: job.stage,
     hours: { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor },
-    skill: job.skill, helpers: job.helpers, parts: cost.parts, cost: cost.total, heard: cost.heard, cautions: job.cautions,
-    state: known.progress[job.id]?.state ?? 'open', ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
+    skill: job.skill, helpers: job.helpers, ...costOf(book, job), cautions: job.cautions,
+    state: chosen.state, ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
+    ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }),
   };
 }
-
-/** Sums of least, likely and most. The true spread of a sum is narrower: not everything goes wrong at once. */
-const sumSpans = (spans: readonly Span[]): Span =>
-  spans.reduce((sum, span) => ({ least: sum.least + span.least, likely: sum.likely + span.likely, most: sum.most + span.most }), { least: 0, likely: 0, most: 0 });

@@ -1,5 +1,6 @@
 import type { Span } from '../../knowledge/index.ts';
 import type { Money } from '../../entries/index.ts';
+import type { PriceBook } from './price-book.ts';
 
 export interface WorksheetJob {
   readonly job: string;
@@ -18,13 +19,35 @@ export interface WorksheetJob {
   readonly hours: Span;
   readonly skill: 1 | 2 | 3 | 4;
   readonly helpers: number;
-  readonly parts: readonly { readonly id: string; readonly words: string; readonly quantity: number; readonly cost: Span; readonly heard: boolean; readonly source: string }[];
+  readonly parts: readonly WorksheetPart[];
   /** Generic units of about one US dollar where nothing was heard; an estimate looks like one. */
   readonly cost: Span;
   readonly heard: readonly { readonly price: Money; readonly entry: string; readonly sourceKind: string }[];
   readonly cautions: readonly string[];
   readonly state: 'open' | 'planned' | 'started' | 'done' | 'dropped';
   readonly cheaper?: string;
+  /** Work paid for outside; absent where there is none or one price covers the whole job. */
+  readonly outside?: { readonly words: string; readonly cost: Span; readonly source: string };
+  /** Kind of the price that covers the whole job, parts and outside work together, where one was heard. */
+  readonly wholePrice?: string;
+  /** Days until the last of its parts is there. */
+  readonly leadDays?: Span;
+  /** Hours already put into it. */
+  readonly hoursSpent?: number;
+  /** Said where it was done before and has to be done again. */
+  readonly again?: string;
+}
+
+/** A part that a job uses up, with what it costs. */
+export interface WorksheetPart {
+  readonly id: string;
+  readonly words: string;
+  readonly quantity: number;
+  readonly cost: Span;
+  readonly heard: boolean;
+  /** Source id of the range, or the kind of the price heard. */
+  readonly source: string;
+  readonly leadDays?: Span;
 }
 
 export interface Worksheet {
@@ -33,4 +56,7 @@ export interface Worksheet {
   readonly cost: Span;
   /** What could not be put in order or added up, said plainly. */
   readonly problems: readonly string[];
+  /** What every sum of money is in: ISO 4217 letters, or `unit` for generic units of about one US dollar. */
+  readonly currency?: string;
+  readonly prices?: PriceBook;
 }

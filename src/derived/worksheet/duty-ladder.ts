@@ -1,0 +1,36 @@
+import type { Knowledge } from '../../knowledge/index.ts';
+import type { Finding } from '../condition/index.ts';
+import { dutyOf, type Duty } from '../duty/index.ts';
+import type { Known } from '../survey/index.ts';
+import { findingsAfter } from './duty-after.ts';
+import { isOpen } from './worksheet-of.ts';
+import type { Worksheet } from './worksheet.ts';
+
+/** One step of the work: the job, and what the hammer may do between it and the next. */
+export interface LadderStep {
+  readonly job: string;
+  readonly title: string;
+  /** What may be run meanwhile, once this job and all before it are done; a promise, to be proven by measuring. */
+  readonly duty: Duty;
+  /** True where the verdict or a limit is another than before the job. */
+  readonly changes: boolean;
+}
+
+/**
+ * What can be run meanwhile: the duty after each open job in the order of the worksheet, so that waiting for a part is
+ * done on the right side of the right job.
+ */
+export function dutyLadder(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge): readonly LadderStep[] {
+  const done = new Set<string>();
+  let last = wordsOf(dutyOf(findings));
+  return worksheet.jobs.filter(isOpen).map(({ job, title }) => {
+    done.add(job);
+    const duty = dutyOf(findingsAfter(known, findings, done, knowledge));
+    const words = wordsOf(duty);
+    const changes = words !== last;
+    last = words;
+    return { job, title, duty, changes };
+  });
+}
+
+const wordsOf = (duty: Duty): string => [duty.verdict, ...duty.limits.map((limit) => limit.sentence).sort()].join('\n');

@@ -1,0 +1,122 @@
+import { draw, seeded, type Distribution } from '../../methods/chance/index.ts';
+import { interpolate } from '../../methods/numerics/index.ts';
+import { readQuantity } from '../../methods/quantity/index.ts';
+import { GRADES, PRICE_CHANGES, PRICE_DOUBT, SALE_CLASSES, type PriceChange, type Span } from '../../knowledge/index.ts';
+import type { Finding } from '../condition/index.ts';
+import type { Known } from '../survey/index.ts';
+import { findingKey } from './cure-needs.ts';
+import type { PriceBook } from './price-book.ts';
+import { rangeOf, type Range } from './spread.ts';
+
+/** One thing that a buyer takes off, or adds. */
+export interface NamedChange {
+  readonly id: string;
+  readonly words: string;
+  readonly adds: boolean;
+  readonly share: Span;
+  /** Money, at likely values, taken off or added in this place of the list. */
+  readonly amount: number;
+  /** Findings behind it; none for what the seller says himself. */
+  readonly because: readonly string[];
+  readonly source: string;
+}
+
+/** What the hammer would fetch as it stands. An opinion with its doubt, not an offer. */
+export interface SaleValue {
+  readonly currency: string;
+  readonly base: { readonly value: Span; readonly words: string; readonly estimate: boolean };
+  /** The greatest first; each is taken from what the ones before it left. */
+  readonly changes: readonly NamedChange[];
+  readonly value: Range;
+  /** What nobody checked, and what it would take off if it were there: not in the figures. */
+  readonly notChecked: readonly { readonly words: string; readonly share: Span; readonly criteria: readonly string[] }[];
+  readonly paidForIt?: number;
+  readonly notes: readonly string[];
+}
+
+export interface SaleOptions {
+  readonly farOrHeavy?: boolean;
+  /** Shown on hot steel with film and sheet; taken from the log where left out: a measured hot test bar, or a recording at work. */
+  readonly shownOnHotSteel?: boolean;
+  readonly draws?: number;
+}
+
+/**
+ * Sale value by deductions, as buyers make them: from the price of such a hammer in good order each fault takes its share
+ * of what is left. For the value after some work, give the findings as they would stand after it.
+ * @param book prices heard; one of the hammer itself is the base, unless it is what was paid for this very one
+ * @param seed 0 to 2^53 - 1
+ */
+export function saleValue(known: Known, findings: readonly Finding[], book: PriceBook, seed: number, options: SaleOptions = {}): SaleValue {
+  const base = baseOf(known, book);
+  const own = [...(options.farOrHeavy === true ? ['far-or-heavy'] : []), ...((options.shownOnHotSteel ?? wasShown(known)) ? ['shown-on-hot-steel'] : [])];
+  const found = PRICE_CHANGES.flatMap((change) => {
+    const because = findings.filter((finding) => brings(known, change, finding)).map(findingKey);
+    return because.length > 0 || own.includes(change.id) ? [{ change, because }] : [];
+  }).filter((one, _, all) => one.change.id !== 'crack-suspected' || !all.some((other) => other.change.id === 'crack-in-load-path'));
+  found.sort((a, b) => Number(a.change.adds ?? false) - Number(b.change.adds ?? false) || b.change.share.likely - a.change.share.likely);
+  const generator = seeded(seed, 'sale-value');
+  const draws = Math.max(100, Math.round(options.draws ?? 10_000));
+  const values = new Float64Array(draws);
+  for (let index = 0; index < draws; index++) {
+    values[index] = found.reduce((value, { change }) => value * factorOf(change, draw(triangular(change.share), generator)), draw(triangular(base.value), generator));
+  }
+  let left = base.value.likely;
+  const changes = found.map(({ change, because }): NamedChange => {
+    const next = left * factorOf(change, change.share.likely);
+    const amount = Math.abs(next - left);
+    left = next;
+    return { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount, because, source: change.source };
+  });
+  const paid = paidFor(known, book);
+  return {
+    currency: book.currency, base, changes, value: rangeOf([values], draws), ...(paid === undefined ? {} : { paidForIt: paid }),
+    notChecked: PRICE_CHANGES.flatMap((change) => {
+      const open = findings.filter((finding) => finding.grade === 'not-known' && change.id !== 'crack-suspected' && change.when.some((one) => one.criterion === finding.criterion));
+      return open.length === 0 || found.some((one) => one.change === change) ? [] : [{ words: change.words, share: change.share, criteria: [...new Set(open.map(findingKey))] }];
+    }),
+    notes: [...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.', 'Fresh paint adds nothing here: it hides what a buyer pays for.'],
+  };
+}
+
+const factorOf = (change: PriceChange, share: number): number => (change.adds === true ? 1 + share : 1 - share);
+
+const triangular = ({ least, likely, most }: Span): Distribution => (least < most ? { kind: 'triangular', least, likely, most } : { kind: 'certain', value: likely });
+
+function brings(known: Known, change: PriceChange, finding: Finding): boolean {
+  return change.when.some((one) => {
+    if (one.criterion !== finding.criterion || finding.grade === 'not-known' || finding.grade === 'does-not-apply') return false;
+    const answer = finding.from.map((key) => known.looks[key]?.answer).find((one) => one !== undefined) ?? '';
+    return GRADES.indexOf(finding.grade) >= GRADES.indexOf(one.grade) && (one.answers === undefined || one.answers.includes(answer));
+  });
+}
+
+const wasShown = (known: Known): boolean =>
+  Object.keys(known.history).some((key) => key.startsWith('running.test-bar-thickness')) || known.recordings.some((recording) => recording.run === 'work');
+
+const PAID = 'paid';
+
+function baseOf(known: Known, book: PriceBook): SaleValue['base'] {
+  const line = book.lines.find((one) => one.kind === 'machine');
+  const heard = line === undefined ? undefined : [line.latest, ...line.earlier].find((one) => one.sourceKind !== PAID);
+  const each = heard === undefined ? undefined : heard === line?.latest ? line.each : heard.price.currency === book.currency ? heard.price.amount / heard.quantity : undefined;
+  if (heard !== undefined && each !== undefined) {
+    const doubt = PRICE_DOUBT[heard.sourceKind];
+    return { value: { least: each * (1 - doubt), likely: each, most: each * (1 + doubt) }, words: `${heard.sourceKind} on ${heard.when.slice(0, 10)} for such a hammer in good order`, estimate: false };
+  }
+  const mass = known.identity.ramClass.quantity.value;
+  const masses = SALE_CLASSES.map((row) => kilograms(row.ramPounds));
+  const at = (end: keyof Span): number => interpolate(masses, SALE_CLASSES.map((row) => row.inGoodOrder[end]), mass) * book.unitWorth;
+  return { value: { least: at('least'), likely: at('likely'), most: at('most') }, words: `such a hammer in good order, ${known.identity.ramClass.asWritten} class`, estimate: true };
+}
+
+function paidFor(known: Known, book: PriceBook): number | undefined {
+  const line = book.lines.find((one) => one.kind === 'machine' && one.latest.sourceKind === PAID);
+  return line?.each ?? known.prices.find((price) => price.of === 'whole-machine' && price.sourceKind === PAID && price.price.currency === book.currency)?.price.amount;
+}
+
+function kilograms(pounds: number): number {
+  const reading = readQuantity(`${pounds} lb`, { dimension: 'mass', field: 'sale classes' });
+  if (!reading.ok) throw new Error(`knowledge: a class of the sale table cannot be read: ${reading.problem.message}: ${pounds}`);
+  return reading.quantity.value;
+}
