@@ -12,7 +12,7 @@ export const onlyThisMachine: MiddlewareHandler = async (context, next) => {
   const host = context.req.header('host') ?? new URL(context.req.url).host;
   if (!LOOPBACK.test(host)) return context.text('Tupwise answers on this machine only, as localhost.\n', 403);
   const origin = context.req.header('origin');
-  if (context.req.method !== 'GET' && context.req.method !== 'HEAD' && origin !== undefined && new URL(origin).host !== host) {
+  if (context.req.method !== 'GET' && context.req.method !== 'HEAD' && origin !== undefined && hostOf(origin) !== host) {
     return context.text('Only the pages of this Tupwise may write to it.\n', 403);
   }
   await next();
@@ -21,3 +21,6 @@ export const onlyThisMachine: MiddlewareHandler = async (context, next) => {
   context.header('Referrer-Policy', 'no-referrer');
   return undefined;
 };
+
+/** The host of an origin; undefined for `null`, which a page without a home of its own sends, and for what is none. */
+const hostOf = (origin: string): string | undefined => (URL.canParse(origin) ? new URL(origin).host : undefined);

@@ -11,7 +11,8 @@ const TYPES: Readonly<Record<string, string>> = {
 export function pageRoutes(appFolder: string): Hono {
   const routes = new Hono();
   routes.get('*', async (context) => {
-    const path = decodeURIComponent(new URL(context.req.url).pathname);
+    const path = decoded(new URL(context.req.url).pathname);
+    if (path === undefined) return context.text('This address cannot be read.\n', 400);
     const wanted = normalize(join(appFolder, path));
     const inside = wanted.startsWith(normalize(appFolder) + sep);
     const ending = /\.([a-z0-9]+)$/i.exec(wanted)?.[1]?.toLowerCase();
@@ -25,4 +26,13 @@ export function pageRoutes(appFolder: string): Hono {
     return new Response(new Uint8Array(page), { headers: { 'content-type': 'text/html; charset=utf-8', 'cache-control': 'no-cache' } });
   });
   return routes;
+}
+
+/** An address with its percent signs read; undefined where they spell no text. */
+function decoded(path: string): string | undefined {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return undefined;
+  }
 }

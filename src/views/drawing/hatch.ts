@@ -45,7 +45,7 @@ export const DRAWING_STYLE = [
   'svg .not-checked>.edge,svg .not-known>.edge{stroke-dasharray:1.5 4;stroke-linecap:round}',
   'svg text{font-family:"Atkinson Hyperlegible",system-ui,sans-serif;fill:var(--ink,#16181d)}',
   // Paper round the letters: a line that passes under them does not cross them out.
-  'svg .figure,svg .limit-note{paint-order:stroke;stroke:var(--paper,#f6f3ea);stroke-width:3.5px;vector-effect:non-scaling-stroke;stroke-linejoin:round}',
+  'svg .figure,svg .limit-note,svg .figure tspan,svg .limit-note tspan{paint-order:stroke;stroke:var(--paper,#f6f3ea);stroke-width:3.5px;vector-effect:non-scaling-stroke;stroke-linejoin:round}',
   'svg .limit-note{fill:var(--chalk,#b3261e)}svg .limit-line{stroke:var(--chalk,#b3261e);fill:none;stroke-width:1.6px;vector-effect:non-scaling-stroke}',
   'svg .white{fill:var(--paper,#f6f3ea)}',
 ].join('');
