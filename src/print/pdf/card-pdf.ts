@@ -2,6 +2,7 @@ import type { LimitsCard } from '../../views/index.ts';
 import { qrSvg } from '../qr/qr-svg.ts';
 import { CARD_LAYOUT } from './card-layout.ts';
 import type { Paper } from './paper-size.ts';
+import { firstSaid } from './printable-text.ts';
 import { sheetData } from './sheet-data.ts';
 import { typeset } from './typeset.ts';
 
@@ -22,7 +23,7 @@ export async function cardPdf(card: LimitsCard, options: CardPdfOptions): Promis
   const svg = options.address === undefined ? undefined : qrSvg(options.address);
   const data = {
     ...sheetData(`${card.tag}: limits card`, card.titleBlock, options.paper),
-    tag: card.tag, verdict: card.verdict, condition: card.condition, limits: card.limits, always: card.always, least: LEAST_LIMIT_SIZE,
+    tag: firstSaid(card.tag), verdict: firstSaid(card.verdict), condition: card.condition, limits: card.limits, always: card.always, least: LEAST_LIMIT_SIZE,
     qr: svg === undefined ? null : 'address.svg', qrWords: `QR code that leads to ${options.address ?? ''}`, address: options.address ?? '',
   };
   return typeset({ layout: CARD_LAYOUT, data, files: svg === undefined ? new Map() : new Map([['address.svg', Buffer.from(svg)]]) });

@@ -1,6 +1,7 @@
 import type { TitleBlock } from '../../views/index.ts';
 import { DRAWING_LAYOUT } from './drawing-layout.ts';
 import { PAPER_SIZES, type Paper } from './paper-size.ts';
+import { firstSaid } from './printable-text.ts';
 import { printSvg } from './print-svg.ts';
 import { sheetData } from './sheet-data.ts';
 import { typeset } from './typeset.ts';
@@ -41,7 +42,7 @@ export async function drawingPdf(svg: string, block: TitleBlock, paper: Paper, o
   const data = {
     ...sheetData(title, block, paper, landscape), width, room, note,
     frame: { width: page.width - SIDES, height: page.height - 10 - foot + 3 },
-    words: options.words ?? /<svg[^>]*\saria-label="([^"]*)"/u.exec(svg)?.[1] ?? title,
+    words: firstSaid(options.words ?? '', /<svg[^>]*\saria-label="([^"]*)"/u.exec(svg)?.[1] ?? '', title),
   };
   return typeset({ layout: DRAWING_LAYOUT, data, files: new Map([['drawing.svg', Buffer.from(printSvg(svg, width).svg)]]) });
 }

@@ -1,3 +1,5 @@
+/** Stands for a code point without a meaning; the usual sign for it, U+FFFD, may not stand in a tagged paper. */
+const UNREADABLE = '□';
 const BREAK = '\u200b';
 const LONGEST_WORD = 20;
 const STEP = 10;
@@ -11,7 +13,8 @@ export function printableText(text: string): string {
   const seen = text
     .replace(/[\s\u0085\u2028\u2029]+/gu, ' ')
     .replace(/(?![\u200c\u200d])[\p{Cf}\p{Cc}]/gu, '')
-    .replace(/[\p{Cs}\p{Co}\p{Cn}]/gu, '\ufffd');
+    .replace(/ {2,}/gu, ' ')
+    .replace(/[\p{Cs}\p{Co}\p{Cn}\ufffd]/gu, UNREADABLE);
   return seen.replace(/[^\s\u200b]{21,}/gu, breakable);
 }
 
@@ -22,6 +25,9 @@ function breakable(word: string): string {
   for (let at = 0; at < signs.length; at += STEP) parts.push(signs.slice(at, at + STEP).join(''));
   return parts.join(BREAK);
 }
+
+/** The first of the texts of which something is left when it is cleaned. */
+export const firstSaid = (...texts: readonly string[]): string => texts.find((text) => printableText(text).trim() !== '') ?? 'untitled';
 
 /** Shortens a text for a cell that cannot grow; the whole text stands elsewhere. */
 export function shortened(text: string, most: number): string {

@@ -3,6 +3,7 @@ import { withPhotographs } from './carry-photographs.ts';
 import { gatherPhotographs, type Gathered, type Photographs } from './gather-photographs.ts';
 import { columnWidths } from './column-widths.ts';
 import type { Paper } from './paper-size.ts';
+import { firstSaid } from './printable-text.ts';
 import { printSvg } from './print-svg.ts';
 import { REPORT_LAYOUT } from './report-layout.ts';
 import { sheetData } from './sheet-data.ts';
@@ -48,17 +49,19 @@ function grouped(blocks: readonly Block[]): readonly Grouped[] {
 /** A block as the layout reads it. */
 function laidOut(block: Grouped, index: number, gathered: Gathered, files: Map<string, Buffer>): unknown {
   switch (block.kind) {
+    case 'heading':
+      return { ...block, text: firstSaid(block.text) };
     case 'table':
       return { ...block, widths: columnWidths(block.columns, block.rows.map((row) => row.cells)), rows: block.rows.map((row) => ({ cells: row.cells, condition: row.condition ?? null, word: row.condition === undefined ? '' : CONDITION_WORDS[row.condition] })) };
     case 'figure': {
       const { svg, aspect } = printSvg(block.svg, 180);
       files.set(`drawing-${index}.svg`, Buffer.from(svg));
-      return { kind: 'figure', file: `drawing-${index}.svg`, aspect, words: block.words, caption: block.caption };
+      return { kind: 'figure', file: `drawing-${index}.svg`, aspect, words: firstSaid(block.words, block.caption, 'drawing'), caption: block.caption };
     }
     case 'photographs':
       return { kind: 'photographs', items: block.items.map((item) => {
         const place = gathered.placed.get(item.sha256) ?? { missing: 'the photograph is not at hand' };
-        return 'missing' in place ? { file: null, words: item.words, caption: `${item.caption}: ${place.missing}` } : { ...place, words: item.words, caption: item.caption };
+        return 'missing' in place ? { file: null, words: item.words, caption: `${item.caption}: ${place.missing}` } : { ...place, words: firstSaid(item.words, item.caption, 'photograph'), caption: item.caption };
       }) };
     default:
       return block;

@@ -66,9 +66,9 @@ function withoutSuspects(pdf: Buffer): Buffer {
   return pdf;
 }
 
-/** Signs named in the complaint; printed there as a quoted text with `\u{...}` escapes. */
+/** Signs named in the complaint; printed there as a quoted text with `\u{...}` escapes, and quoted once more as a whole. */
 function refusedSigns(refusal: string): readonly string[] {
-  return [...refusal.matchAll(/the text (?:contains the disallowed codepoint )?`"((?:[^"\\]|\\.)*)"`/gu)].flatMap(([, quoted = '']) =>
+  return [...refusal.replace(/\\(["\\])/gu, '$1').matchAll(/the text (?:contains the disallowed codepoint )?`"((?:[^"\\]|\\.)*)"`/gu)].flatMap(([, quoted = '']) =>
     [...quoted.replace(/\\u\{([0-9a-f]+)\}/gu, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16))).replace(/\\(["'\\])/gu, '$1')].filter((sign) => (sign.codePointAt(0) ?? 0) > 0x7e));
 }
 

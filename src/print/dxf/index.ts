@@ -1,0 +1,1 @@
+export { makingDxf } from './making-dxf.ts';
