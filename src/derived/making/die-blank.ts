@@ -10,6 +10,8 @@ import { shopFigure, shopNumber } from './shop-figures.ts';
 const THOU = shopNumber('pin-clearance-least') / 2;
 const SIXTY_FOURTH = shopNumber('plate-room');
 const STEEL_DENSITY = 7850;
+/** kg, for rounding a weight as it is printed. */
+const POUND = 0.45359237;
 
 type End = 'upper' | 'lower';
 const KINDS = { upper: 'upper-die', lower: 'lower-die' } as const;
@@ -45,8 +47,9 @@ export function makeLowerDie(values: Values, _known: Known, context: MakingConte
     ? [`Beside its key the widest die for this seat is ${print(width.quantity.value)}, and a cold blow asks for ${print(least.quantity.value)}: nothing but hot work of good thickness, or the seat sinks again.`] : [];
   const sunkUnknown = context.alsoMade.has('filler-plate') || reader.find('seat.sunk') !== undefined ? [] : [unknownPlace('seat.sunk')];
   const sunk = reader.find('stack.filler-plate');
+  const bridge = context.alsoMade.has('filler-plate') && !context.floorCut ? ['It stands on the plate and on the floor beside it together: plate and floor are made flush first, tried with blue.'] : [];
   const plate = sunk !== undefined && sunk.quantity.value > 0 ? [`Height counts from the true floor: the filler plate of ${print(sunk.quantity.value)} goes in first. Without it the die must be that much higher.`] : [];
-  return die('lower', context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
+  return die('lower', context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate, ...bridge], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
 }
 
 /**
@@ -88,7 +91,7 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
   const neck = neckWidth({ baseWidth: base, dovetail });
   const face = reader.find(`${end}-die.face-width`);
   const bodyFigure = face === undefined ? undefined : reckon('length', [face, edge], (flat, radius) => flat! + 2 * radius!);
-  const body = bodyFigure?.quantity.value ?? neck;
+  const body = bodyFigure === undefined || Math.abs(bodyFigure.quantity.value - neck) < shopNumber('body-step') ? neck : bodyFigure.quantity.value;
   const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there`;
   const dimensions: MakingDimension[] = [
     sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`),
@@ -104,11 +107,12 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
   const dispute = knowledge.criteria.find((one) => one.id === `dies.${end}-hardness`)?.dispute;
   const unknowns = [...figures.unknowns, ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [end === 'lower' ? unknownPlace('seat.depth') : RAM_DOVETAIL] : []), KEYED_SIDE];
   const area = body * figures.height.quantity.value;
-  const mass = printQuantity({ dimension: 'mass', value: Math.round(area * figures.length.quantity.value * STEEL_DENSITY * 2) / 2, uncertainty: 0 }, context.system);
+  const unit = context.system === 'inch' ? POUND : 1;
+  const mass = printQuantity({ dimension: 'mass', value: Math.round((area * figures.length.quantity.value * STEEL_DENSITY) / unit) * unit, uncertainty: 0 }, context.system);
   return {
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Tough die steel: chromium-molybdenum 4140 or 4340, shock steel S7, hot-work steel H13; or heavy rail or axle steel',
-    hardness: 'About 37 to 50 HRC by the side taken; never above 50. Plain 1045 is too soft, full hard flies',
+    hardness: 'About 37 to 50 HRC, by the side taken on sheet 2; never full hard, it flies',
     dimensions,
     shape: dieShape({ height: figures.height.quantity.value, baseWidth: base, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail }, end === 'lower' ? 'down' : 'up'),
     notes: [

@@ -44,16 +44,11 @@ function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 
   }
   outline.push(line(at(-half + edge, height), at(half - edge, height)));
   const dimensions: DimensionMark[] = [
-    { kind: 'straight', of: 'height', from: at(Math.max(half, baseWidth / 2), 0), to: at(half, height), side: 'right', row: 1 },
+    { kind: 'straight', of: 'height', from: at(-Math.max(half, baseWidth / 2), 0), to: at(-half, height), side: 'left', row: 1 },
     { kind: 'straight', of: 'base-width', from: at(-baseWidth / 2, 0), to: at(baseWidth / 2, 0), side: foot === 'down' ? 'below' : 'above', row: 1 },
     { kind: 'leader', of: 'edge-radius', at: [half - edge * (1 - Math.SQRT1_2), flip(height - edge * (1 - Math.SQRT1_2))], toward: [2.2, foot === 'down' ? 2.2 : -2.2], sign: 'R' },
   ];
-  if (dovetail !== undefined) {
-    dimensions.push({ kind: 'straight', of: 'dovetail-height', from: at(-baseWidth / 2, 0), to: at(-half, shoulder), side: 'left', row: 1 });
-    const upright = foot === 'down' ? QUARTER : -QUARTER;
-    const lean = Math.atan2(flip(shoulder) - flip(0), baseWidth / 2 - neck);
-    dimensions.push({ kind: 'angle', of: 'flank-angle', corner: at(-baseWidth / 2, 0), from: Math.min(upright, lean), to: Math.max(upright, lean), radius: shoulder * 1.35 });
-  }
+  if (dovetail !== undefined) dimensions.push({ kind: 'leader', of: 'flank-angle', at: at((baseWidth / 2 + neck) / 2, shoulder / 2), toward: [3.5, foot === 'down' ? -0.6 : 0.6] });
   if (Math.abs(bodyWidth - baseWidth) > 1e-9 && (dovetail === undefined || Math.abs(half - neck) > 1e-9)) {
     dimensions.push({ kind: 'straight', of: 'body-width', from: at(-half, height - edge), to: at(half, height - edge), side: foot === 'down' ? 'above' : 'below', row: 1 });
   }
@@ -67,7 +62,7 @@ function corner(centre: Point, radius: number, right: boolean, up: boolean): Mar
 }
 
 function topView({ baseWidth, bodyWidth, length }: DieSizes, foot: 'down' | 'up'): View {
-  const body = rectangle(-bodyWidth / 2, 0, bodyWidth, length, foot === 'down' || bodyWidth > baseWidth ? 'visible' : 'hidden');
+  const body = rectangle(-bodyWidth / 2, 0, bodyWidth, length, foot === 'down' || bodyWidth > baseWidth - 1e-9 ? 'visible' : 'hidden');
   const wide = Math.abs(bodyWidth - baseWidth) < 1e-9;
   const base = wide ? [] : [-1, 1].map((side) => line([(side * baseWidth) / 2, 0], [(side * baseWidth) / 2, length], foot === 'up' || baseWidth > bodyWidth ? 'visible' : 'hidden'));
   const ends = !wide && baseWidth > bodyWidth ? [0, length].flatMap((y) => [line([-baseWidth / 2, y], [baseWidth / 2, y])]) : [];
@@ -82,5 +77,11 @@ function sideView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | '
     corner([edge, flip(height - edge)], edge, false, up), corner([length - edge, flip(height - edge)], edge, true, up),
   ];
   if (dovetail !== undefined) marks.push(line([0, flip(dovetail.height)], [length, flip(dovetail.height)], Math.abs(bodyWidth - neckWidth(sizes)) > 1e-9 || dovetail.angle > 0 ? 'visible' : 'hidden'));
-  return { name: 'right', title: 'from the right', marks, dimensions: [{ kind: 'straight', of: 'length', from: [0, flip(0)], to: [length, flip(0)], side: up ? 'below' : 'above', row: 1 }] };
+  return {
+    name: 'right', title: 'from the right', marks,
+    dimensions: [
+      { kind: 'straight', of: 'length', from: [0, flip(0)], to: [length, flip(0)], side: up ? 'below' : 'above', row: 1 },
+      ...(dovetail === undefined ? [] : [{ kind: 'straight', of: 'dovetail-height', from: [length, flip(0)], to: [length, flip(dovetail.height)], side: 'right', row: 1 } as const]),
+    ],
+  };
 }

@@ -100,15 +100,21 @@ export const sized = (name: string, title: string, figure: Figure, tolerance: To
   name, title, quantity: figure.quantity, tolerance, why, from: figure.from, estimate: figure.estimate, ...(fit === undefined ? {} : { fit }),
 });
 
+/** True where the readings leave more doubt in a length than half of its tolerance; sizes that only follow do not count. */
+export function isLoose({ quantity, tolerance }: MakingDimension): boolean {
+  const room = (tolerance.plus + tolerance.minus) / 2;
+  return quantity.dimension === 'length' && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
+}
+
 /** Says where the readings leave more doubt than the tolerance allows. */
 export function doubtWarnings(dimensions: readonly MakingDimension[]): readonly string[] {
-  const loose = dimensions.filter((one) => one.quantity.dimension === 'length' && 2 * one.quantity.uncertainty > Math.max(1e-9, (one.tolerance.plus + one.tolerance.minus) / 2) * 1.0001);
+  const loose = dimensions.filter(isLoose);
   if (loose.length === 0) return [];
-  return [`The readings leave more doubt than the tolerance allows in: ${loose.map((one) => one.title).join('; ')}. Measure again, finer, before cutting, or leave metal on and fit.`];
+  return [`Doubt wider than the tolerance: ${loose.map((one) => one.title).join('; ')}. Measure finer before cutting, or leave metal on and fit.`];
 }
 
 /** Says which figures rest on defaults and not on this hammer. */
 export function estimateWarnings(dimensions: readonly MakingDimension[]): readonly string[] {
   const guessed = dimensions.filter((one) => one.estimate);
-  return guessed.length === 0 ? [] : [`Estimates, from practice and not from this hammer: ${guessed.map((one) => one.title).join('; ')}.`];
+  return guessed.length === 0 ? [] : [`Estimates, from practice, not from this hammer: ${guessed.map((one) => one.title).join('; ')}.`];
 }

@@ -4,6 +4,7 @@ export { ALONE, type MakingContext } from './making-context.ts';
 export { MAKERS, partsNeeded, partsToMake, type Maker, type MakingGround } from './parts-to-make.ts';
 export { makingSource } from './making-sources.ts';
 export { SHOP_FIGURES, type ShopFigure } from './shop-figures.ts';
+export { isLoose } from './figure.ts';
 export { nearestFit, type RunningFit } from './running-fit.ts';
 export { makeBelt } from './belt.ts';
 export { makeLowerDie, makeUpperDie } from './die-blank.ts';

@@ -52,10 +52,13 @@ export function makeToggleBushings(values: Values, known: Known, context: Making
   const size = pinSize(values, known, context);
   if (size === undefined) return noPin('toggle-bushing', title, values);
   const missing = size.missing.map((joint) => `The ${joint.replaceAll('-', ' ')} pin was not measured; its bush is taken to be of the same size.`);
-  return bushing('toggle-bushing', title, size.diameter, size.joints, [shopNumber('pin-clearance-least'), shopNumber('pin-clearance-most')], size.why, context, [{ what: 'length of each bush', how: 'Thickness of the eye that it is pressed into, joint by joint.' }, EYE], ['One for each eye; count the eyes.'], missing);
+  const fit = nearestFit(size.diameter.quantity.value, shopNumber('pin-clearance-least'), shopNumber('pin-clearance-most'));
+  if (fit === undefined) return outsideTable('toggle-bushing', title, size.diameter, context);
+  const bore = sized('bore', 'bore, after pressing in', size.diameter, { plus: fit.fit.hole.upper, minus: -fit.fit.hole.lower }, size.why, fit.hole);
+  return bushing('toggle-bushing', title, bore, size.diameter, size.joints, clearanceNote(fit, context), context, [{ what: 'length of each bush', how: 'Thickness of the eye that it is pressed into, joint by joint.' }, EYE], ['One for each eye; count the eyes.'], missing);
 }
 
-/** Bush for the big end of the rod on the crank pin: 0.003 to 0.006 in. */
+/** Bush for the big end of the rod, bored to the crank pin as it is with 0.003 to 0.006 in of room: no fit of a table, since the pin is not new. */
 export function makeRodBushing(values: Values, _known: Known, context: MakingContext = ALONE): Making {
   const title = 'Bushing of the rod’s big end';
   const reader = new FigureReader(values);
@@ -63,23 +66,24 @@ export function makeRodBushing(values: Values, _known: Known, context: MakingCon
   if (pin === undefined) return reader.notKnown('rod-bushing', title);
   const round = reader.find('crank.pin-out-of-round');
   const warnings = round !== undefined && round.quantity.value > shopNumber('pin-clearance-least') / 2 ? ['The crank pin is out of round: turn or grind it first, then bore the bush to what is left.'] : [];
-  return bushing('rod-bushing', title, pin, 1, [shopNumber('rod-clearance-least'), shopNumber('rod-clearance-most')], 'crank pin as measured, finished round', context, [{ what: 'length of the bush', how: 'Width of the rod’s big end less the end play.' }, EYE], ['Bore to the pin as it is, not to a nominal size.'], warnings);
+  const least = shopFigure('rod-clearance-least');
+  const room = { ...reckon('length', [pin, least], (diameter, gap) => diameter! + gap!), estimate: pin.estimate };
+  const bore = sized('bore', 'bore, after pressing in', room, { plus: shopNumber('rod-clearance-most') - least.quantity.value, minus: 0 }, 'crank pin as measured, finished round, and 0.003 to 0.006 in of clearance');
+  return bushing('rod-bushing', title, bore, room, 1, 'Clearance on the crank pin 0.003 to 0.006 in (0.08 to 0.15 mm).', context, [{ what: 'length of the bush', how: 'Width of the rod’s big end less the end play.' }, EYE], ['Bore to the pin as it is, not to a nominal size.'], warnings);
 }
 
-function bushing(kind: PartKind, title: string, pin: Figure, quantity: number, window: readonly [number, number], why: string, context: MakingContext, unknowns: readonly Unknown[], notes: readonly string[], warnings: readonly string[]): Making {
-  const fit = nearestFit(pin.quantity.value, window[0], window[1]);
-  if (fit === undefined) return outsideTable(kind, title, pin, context);
-  const outside = { ...reckon('length', [pin, shopFigure('bush-wall')], (bore, wall) => bore! + 2 * wall!), estimate: true };
+function bushing(kind: PartKind, title: string, bore: MakingDimension, pin: Figure, quantity: number, clearance: string, context: MakingContext, unknowns: readonly Unknown[], notes: readonly string[], warnings: readonly string[]): Making {
+  const outside = { ...reckon('length', [pin, shopFigure('bush-wall')], (hole, wall) => hole! + 2 * wall!), estimate: true };
   const pressed = shaftLimits(outside.quantity.value, 'r6');
   if (pressed.state !== 'known') return outsideTable(kind, title, outside, context);
   const dimensions = [
-    sized('bore', 'bore, after pressing in', pin, { plus: fit.fit.hole.upper, minus: -fit.fit.hole.lower }, why, fit.hole),
+    bore,
     sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, 'bore and a wall of 1/8 in; eye bored H7 to it', 'r6'),
   ];
   return {
     state: 'to-make', kind, id: kind, title, quantity, material: 'Bearing bronze (tin bronze, leaded)', hardness: 'As cast or drawn', dimensions,
-    shape: bushShape(pin.quantity.value, outside.quantity.value), unknowns, disputes: [],
-    notes: [...notes, `Eye bored H7; bush r6, pressed in; the bore closes, so ream ${fit.hole} afterwards, in line.`, clearanceNote(fit, context), 'Oil hole drilled through bush and eye; groove on the unloaded side. Chamfer 1/16 in (1.6 mm) to lead in.'],
+    shape: bushShape(bore.quantity.value, outside.quantity.value), unknowns, disputes: [],
+    notes: [...notes, `Eye bored H7; bush r6, pressed in; the bore closes, so ream it afterwards, in line.`, clearance, 'Oil hole drilled through bush and eye; groove on the unloaded side. Chamfer 1/16 in (1.6 mm) to lead in.'],
     cautions: ['isolate', 'block-ram', 'spring-unload'], sources: ['iso-286', 'common-practice', 'from-memory', ...pin.sources],
     warnings: [...warnings, 'The outside is an estimate: bore the eye clean first, keep metal round it, and make the bush to the eye.', ...worn(dimensions.slice(0, 1))],
   };

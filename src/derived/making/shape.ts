@@ -16,9 +16,7 @@ export type DimensionMark =
   /** Between two points, on the named side of the view; row 1 lies nearest to it. Above and below measure across, left and right upward. */
   | { readonly kind: 'straight'; readonly of: string; readonly from: Point; readonly to: Point; readonly side: 'above' | 'below' | 'left' | 'right'; readonly row: number; readonly sign?: 'Ø' }
   /** An arrow to a point with the figure at its other end; `toward` in heights of the figures. */
-  | { readonly kind: 'leader'; readonly of?: string; readonly words?: string; readonly at: Point; readonly toward: readonly [right: number, up: number]; readonly sign?: 'Ø' | 'R' }
-  /** Between two directions from a corner, rad. */
-  | { readonly kind: 'angle'; readonly of: string; readonly corner: Point; readonly from: number; readonly to: number; readonly radius: number };
+  | { readonly kind: 'leader'; readonly of?: string; readonly words?: string; readonly at: Point; readonly toward: readonly [right: number, up: number]; readonly sign?: 'Ø' | 'R' };
 
 /** `right` is the view from the right. */
 export type ViewName = 'front' | 'top' | 'right';

@@ -26,9 +26,11 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'pin-clearance-most', title: 'most clearance of a new linkage pin', dimension: 'length', text: '0.005 in', source: 'common-practice' },
   { id: 'rod-clearance-least', title: 'least clearance of the rod on the crank pin', dimension: 'length', text: '0.003 in', source: 'common-practice' },
   { id: 'rod-clearance-most', title: 'most clearance of the rod on the crank pin, new', dimension: 'length', text: '0.006 in', source: 'common-practice' },
+  { id: 'body-step', title: 'step below which a die body is left as wide as its neck', dimension: 'length', text: '1/16 in', source: 'common-practice' },
   { id: 'bush-wall', title: 'wall of a bronze bush', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'guide-play', title: 'play of a ram set well in its guide, 0.005 to 0.010 in', dimension: 'length', text: '0.0075 in ± 0.0025', source: 'common-practice' },
   { id: 'travel-kept', title: 'share of a spring’s travel that is kept before it goes solid, 15 to 20 % at least', dimension: 'ratio', text: '0.2', source: 'derived' },
+  { id: 'sawn', title: 'what a sawn length may differ by', dimension: 'length', text: '1/2 in', source: 'common-practice' },
   { id: 'prop-slack', title: 'room over a ram prop when it is set', dimension: 'length', text: '1/4 in', source: 'common-practice' },
   { id: 'belt-stretch', title: 'share by which a leather belt is cut short for its stretch, 1/8 in in a foot', dimension: 'ratio', text: '0.0104 ± 0.005', source: 'from-memory' },
   { id: 'face-beyond-belt', title: 'face of a pulley beyond the width of its belt', dimension: 'length', text: '1/2 in', source: 'from-memory' },
@@ -47,7 +49,9 @@ export function shopFigure(id: string): Figure {
   if (row === undefined) throw new Error(`There is no shop figure of this name: ${id}`);
   const reading = readQuantity(row.text, { dimension: row.dimension, field: row.id });
   if (!reading.ok) throw new Error(`The shop figure ${id} cannot be read: ${reading.problem.message}: ${row.text}`);
-  return { quantity: reading.quantity, from: [], estimate: true, sources: [row.source] };
+  // Without a ± the figure is a choice and not a reading: nothing is doubtful about it.
+  const chosen = row.text.includes('±') ? reading.quantity : { ...reading.quantity, uncertainty: 0 };
+  return { quantity: chosen, from: [], estimate: true, sources: [row.source] };
 }
 
 /** Its value alone, SI. */

@@ -34,10 +34,10 @@ export function makeSoleTimbers(values: Values, _known: Known, context: MakingCo
   const depth = shopFigure(ram.quantity.value <= LIGHT_RAM ? 'timber-depth-light' : 'timber-depth');
   const pad = chosen(count * beam.quantity.value, 'length', 'derived', width.from);
   const dimensions: MakingDimension[] = [
-    sized('length', 'length of each timber', long, plusMinus(0.01), 'base and 4 in beyond it at each end'),
-    sized('timber-width', 'width of each timber', beam, plusMinus(0.005), 'as seen under a 50 lb hammer'),
-    sized('depth', 'depth', depth, plusMinus(0.003), ram.quantity.value <= LIGHT_RAM ? 'as seen under a 25 lb hammer' : 'as seen under a 50 lb hammer'),
-    sized('pad-width', 'width of all timbers together', pad, plusMinus(0.01), 'whole timbers, beyond the base at both sides'),
+    sized('length', 'length of each timber', long, plusMinus(shopNumber('sawn')), 'base and 4 in beyond it at each end'),
+    sized('timber-width', 'width of each timber', beam, plusMinus(shopNumber('sawn') / 2), 'as seen under a 50 lb hammer'),
+    sized('depth', 'depth', depth, plusMinus(shopNumber('sawn') / 4), ram.quantity.value <= LIGHT_RAM ? 'as seen under a 25 lb hammer' : 'as seen under a 50 lb hammer'),
+    sized('pad-width', 'width of all timbers together', pad, plusMinus(shopNumber('sawn')), 'whole timbers, beyond the base at both sides'),
     sized('base-length', 'base of the hammer, length', length, plusMinus(0), 'as measured'),
     sized('base-width', 'base of the hammer, width', width, plusMinus(0), 'as measured'),
   ];

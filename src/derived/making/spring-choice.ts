@@ -25,15 +25,15 @@ const bars = (metric: boolean): readonly number[] => (metric ? Array.from({ leng
 
 /**
  * A spring of the same rate and inside diameter that may go solid in plain oil-tempered wire: the thinnest stocked bar that stands it.
- * @param insideDiameter m; @param rate N/m; @param travel from free to solid, m
+ * @param insideDiameter m; @param rate N/m; @param travel from free to solid, m; @param freeLength of the spring that it would take the place of, m: a quarter more is the most that a box may have room for
  * @returns the order with its outside diameter, or undefined where no stocked bar does it
  */
-export function easierSpring(insideDiameter: number, rate: number, travel: number, ends: CoilEnds, metric: boolean): (SpringOrder & { readonly outsideDiameter: number }) | undefined {
+export function easierSpring(insideDiameter: number, rate: number, travel: number, freeLength: number, ends: CoilEnds, metric: boolean): (SpringOrder & { readonly outsideDiameter: number }) | undefined {
   for (const wire of bars(metric)) {
     const stress = wireAnswers(wire)[0]?.permissible;
     if (stress === undefined) continue;
     const order = orderHelicalSpring({ load: rate * travel, rate, index: springIndex(insideDiameter + wire, wire), stress, shearModulus: EUROPEAN_SHEAR_MODULUS['oil-hardened'], ends, gap: 0, wires: [wire] });
-    if (order.state === 'known') return { ...order, outsideDiameter: order.meanDiameter + order.wire };
+    if (order.state === 'known' && order.freeLength <= freeLength * 1.25) return { ...order, outsideDiameter: order.meanDiameter + order.wire };
   }
   return undefined;
 }

@@ -59,7 +59,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   const answers = wireAnswers(wire.quantity.value);
   const enough = answers.find((one) => one.permissible >= atSolid.quantity.value);
   const inUse = stressAt(useful);
-  const easier = enough === answers[0] ? undefined : easierSpring(inside.quantity.value, rate.quantity.value, travel.quantity.value, ends, context.system === 'metric');
+  const easier = enough === answers[0] ? undefined : easierSpring(inside.quantity.value, rate.quantity.value, travel.quantity.value, free.quantity.value, ends, context.system === 'metric');
   return {
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1,
     material: `${capital((enough ?? answers.at(-1))?.words ?? 'alloy spring steel')}, quenched and tempered, shot-peened, set once solid by the maker`, hardness: 'About 45 to 50 HRC, by the spring maker',
@@ -67,7 +67,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     notes: [
       `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.`,
       `Works up to ${print(useful.quantity)} of travel, stress then ${print(inUse.quantity)}.`,
-      ...answers.map((one) => `Solid, ${one.words} of this size stands ${print({ dimension: 'pressure', value: one.permissible, uncertainty: 0 })}: ${one.permissible >= atSolid.quantity.value ? 'enough' : 'less than this spring sees'}.`),
+      `Solid it would see ${print(atSolid.quantity)}; of this size ${answers.map((one) => `${one.words.replace(' spring steel', '')} stands ${print({ dimension: 'pressure', value: one.permissible, uncertainty: 0 })}`).join(', ')}.`,
       fatigueNote(installed, shortest ?? undefined, free, (down) => stress(wire.quantity.value, inside.quantity.value, activeCoils(coils.quantity.value, ends), down), useful.quantity.value, print),
       ...(easier === undefined ? [] : [`Same rate and bore in plain oil-tempered wire that may go solid: wire ${print(length(easier.wire))}, ${easier.totalCoils} coils, free ${print(length(easier.freeLength))}, outside ${print(length(easier.outsideDiameter))}. Only where box and bolt have room for it.`]),
     ],

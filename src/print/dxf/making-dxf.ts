@@ -9,6 +9,9 @@ const LAYERS: readonly (readonly [Layer, number, string])[] = [['visible', 7, 'C
 const FULL_SIZE = 1000;
 const DEGREE = Math.PI / 180;
 
+/** Degrees from 0 up to 360. */
+const upright = (degrees: number): number => ((degrees % 360) + 360) % 360;
+
 /** Figures that can be read beside the part: a fortieth of its longest side, 2.5 mm at least. */
 const figureHeight = ({ least, most }: Extent): number => Math.max(2.5, Math.max(most[0] - least[0], most[1] - least[1]) / 40);
 
@@ -54,7 +57,7 @@ function draw(file: DxfWriter, ink: Ink): void {
       file.addCircle(point3d(ink.centre[0], ink.centre[1]), ink.radius);
       return;
     case 'arc':
-      file.addArc(point3d(ink.centre[0], ink.centre[1]), ink.radius, ink.from / DEGREE, ink.to / DEGREE);
+      file.addArc(point3d(ink.centre[0], ink.centre[1]), ink.radius, upright(ink.from / DEGREE), upright(ink.to / DEGREE));
       return;
     case 'arrow': {
       const corners = arrowCorners(ink);

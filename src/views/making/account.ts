@@ -1,0 +1,34 @@
+import type { Picture } from '../../derived/index.ts';
+import { makingSource, type PartToMake } from '../../derived/making/index.ts';
+import { knowledge } from '../../knowledge/index.ts';
+import { shownValue } from '../sentences/words.ts';
+import { tableSize } from './size-words.ts';
+import type { Paragraph } from './text-column.ts';
+
+const HEAD = 'strong';
+
+/** Everything behind a part's figures: warnings first, what must still be measured, why each size, disputes, cautions, sources. */
+export function accountParagraphs(picture: Picture, part: PartToMake): readonly Paragraph[] {
+  const cautions = part.cautions.flatMap((id) => knowledge.cautions.find((one) => one.id === id) ?? []);
+  const sources = part.sources.flatMap((id) => makingSource(id) ?? []);
+  return [
+    ...section('Before cutting', [...part.warnings, 'Put a rule to the old part and to its place and compare every size with this sheet. Where they differ, the machine is right.'], 'limit-note'),
+    ...section('Not known; to be measured', part.unknowns.map((one) => `${capital(one.what)}. ${one.how}`)),
+    ...section('Where each size comes from', part.dimensions.map((one) => `${capital(one.title)}, ${tableSize(one, picture.system)}: ${one.why}.${one.from.length === 0 ? '' : ` From ${one.from.map((key) => `${titleOf(picture, key)} (${shownValue(picture, key)})`).join('; ')}.`}`)),
+    ...part.disputes.flatMap((one) => section(`Where the trade does not agree: ${one.about.toLowerCase()}`, [`One side: ${one.oneSide}`, `The other: ${one.otherSide}`])),
+    ...section('At the machine', cautions.map((one) => one.words)),
+    ...section('Sources', sources.map((one) => `${one.title}${one.where === '' ? '' : `: ${one.where}`} (${one.standing}).`)),
+    { words: `Log ${picture.provenance.logHash}, ${picture.provenance.entries} entries up to ${picture.provenance.asOf}, knowledge ${picture.provenance.knowledgeVersion}.`, size: 2 },
+  ];
+}
+
+const section = (title: string, lines: readonly string[], className?: string): readonly Paragraph[] =>
+  lines.length === 0 ? [] : [{ words: title, className: className ?? HEAD, size: 3.2 }, ...lines.map((words) => ({ words }))];
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+function titleOf(picture: Picture, key: string): string {
+  const value = picture.values[key];
+  const at = key.split('#')[0]?.split('@')[1];
+  return `${value?.title ?? key}${at === undefined || value?.title.includes(at) === true ? '' : `, ${at.replaceAll('-', ' ')}`}`;
+}

@@ -1,0 +1,91 @@
+import type { PrintSystem } from '../../derived/index.ts';
+import type { DimensionMark, LineKind, Mark, PartToMake, Point, View, ViewName } from '../../derived/making/index.ts';
+import { extentOf } from './extent-of.ts';
+import { moved, type Extent, type Ink, type Layer } from './ink.ts';
+import { layDimension } from './lay-dimension.ts';
+import { sizeWords } from './size-words.ts';
+
+/** How the views stand to one another (ISO 5456-2). */
+export type ViewAngle = 'first-angle' | 'third-angle';
+
+export interface LaidOut {
+  readonly inks: readonly Ink[];
+  readonly extent: Extent;
+}
+
+export interface LayOptions {
+  /** Drawing millimetres for one metre of the part: 1000 at full size. */
+  readonly scale: number;
+  /** Height of figures, mm on the drawing. */
+  readonly height: number;
+  readonly system: PrintSystem;
+  readonly angle: ViewAngle;
+}
+
+const BETWEEN_VIEWS = 3;
+const VIEW_NAMES: ReadonlySet<string> = new Set(['front', 'top', 'from the right']);
+
+/**
+ * All views of a part with their dimensions, each in line with the front view: in third angle the top view above and the view from the
+ * right on the right; in first angle below and on the left.
+ * @throws where a dimension is drawn that the part does not have: a mistake of the maker
+ */
+export function layViews(part: PartToMake, options: LayOptions): LaidOut {
+  const laid = new Map(part.shape.views.map((view) => [view.name, layView(view, part, options)]));
+  const gap = BETWEEN_VIEWS * options.height;
+  const front = laid.get('front') ?? { inks: [], extent: { least: [0, 0], most: [0, 0] } as Extent };
+  const placed: Ink[] = [...front.inks];
+  const put = (name: ViewName, at: (extent: Extent) => Point): void => {
+    const view = laid.get(name);
+    if (view !== undefined) placed.push(...view.inks.map((ink) => moved(ink, at(view.extent))));
+  };
+  const third = options.angle === 'third-angle';
+  put('top', ({ least, most }) => [0, third ? front.extent.most[1] + gap - least[1] : front.extent.least[1] - gap - most[1]]);
+  put('right', ({ least, most }) => [third ? front.extent.most[0] + gap - least[0] : front.extent.least[0] - gap - most[0], 0]);
+  const extent = extentOf(placed);
+  if (extent === undefined) throw new Error(`the part has no view: ${part.id}`);
+  return { inks: placed, extent };
+}
+
+function layView(view: View, part: PartToMake, options: LayOptions): LaidOut {
+  const { scale, height, system } = options;
+  const shape = view.marks.map((mark) => inkOf(mark, scale));
+  // Centre lines run past the outline; the dimensions keep clear of them too.
+  const frame = extentOf(shape);
+  if (frame === undefined) throw new Error(`the ${view.name} view of ${part.id} is empty`);
+  const dimensions = view.dimensions.flatMap((mark) => layDimension(scaled(mark, scale), wordsOf(mark, part, system), frame, height));
+  const inks = [...shape, ...dimensions];
+  const extent = extentOf(inks) ?? frame;
+  if (VIEW_NAMES.has(view.title)) return { inks, extent };
+  const title: Ink = { kind: 'text', layer: 'text', at: [(frame.least[0] + frame.most[0]) / 2, extent.least[1] - 1.7 * height], height: height * 0.9, words: view.title, anchor: 'middle', turn: 0 };
+  return { inks: [...inks, title], extent: extentOf([...inks, title]) ?? extent };
+}
+
+function wordsOf(mark: DimensionMark, part: PartToMake, system: PrintSystem): string {
+  if (mark.kind === 'leader' && mark.of === undefined) return mark.words ?? '';
+  const dimension = part.dimensions.find((one) => one.name === mark.of);
+  if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${mark.of}`);
+  const words = sizeWords(dimension, system, mark.sign ?? '');
+  const quantity = dimension.quantity.dimension;
+  const name = quantity === 'count' ? `${words} coils` : mark.kind === 'leader' && quantity === 'angle' ? `${words} from upright` : words;
+  return mark.kind === 'leader' && mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
+}
+
+const LAYERS: Readonly<Record<LineKind, Layer>> = { visible: 'visible', hidden: 'hidden', centre: 'centre', break: 'dimension' };
+
+function inkOf(mark: Mark, scale: number): Ink {
+  const at = ([x, y]: Point): Point => [x * scale, y * scale];
+  switch (mark.kind) {
+    case 'line':
+      return { kind: 'line', layer: LAYERS[mark.line], from: at(mark.from), to: at(mark.to) };
+    case 'circle':
+      return { kind: 'circle', layer: LAYERS[mark.line], centre: at(mark.centre), radius: mark.radius * scale };
+    case 'arc':
+      return { kind: 'arc', layer: LAYERS[mark.line], centre: at(mark.centre), radius: mark.radius * scale, from: mark.from, to: mark.to };
+  }
+}
+
+function scaled(mark: DimensionMark, scale: number): DimensionMark {
+  const at = ([x, y]: Point): Point => [x * scale, y * scale];
+  return mark.kind === 'straight' ? { ...mark, from: at(mark.from), to: at(mark.to) } : { ...mark, at: at(mark.at) };
+}

@@ -1,0 +1,20 @@
+import { textAt, type Svg } from '../drawing/svg.ts';
+import { wrapped } from './text-width.ts';
+
+export interface Paragraph {
+  readonly words: string;
+  readonly className?: string;
+  readonly size?: number;
+}
+
+/** Paragraphs one under another in a column. */
+export function textColumn(paragraphs: readonly Paragraph[], x: number, top: number, width: number): { readonly svg: Svg; readonly height: number } {
+  let y = top;
+  const parts = paragraphs.flatMap(({ words, className, size = 2.6 }) => {
+    const lines = wrapped(words, size, width);
+    const drawn = lines.map((text, index) => textAt([x, y + size + index * size * 1.3], text, { size, ...(className === undefined ? {} : { className }) }));
+    y += lines.length * size * 1.3 + size * 0.5;
+    return drawn;
+  });
+  return { svg: parts.join(''), height: y - top };
+}

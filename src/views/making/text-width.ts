@@ -1,0 +1,26 @@
+/** Signs by their width in hundredths of the letter height, as the project's typeface has them. */
+const WIDTHS: readonly (readonly [hundredths: number, signs: string])[] = [
+  [22, "',.:;|l’"], [30, '!i"()[]fj '], [34, 't{}r°'], [38, '-/\\'], [42, '1I_*yv'], [47, 'xzsk'], [52, 'c7J?aLeuα'], [56, '2<>F^hno~TdgEb3p≈±×'], [60, '+69=PSq5$VY4−'], [64, '8ZBRXAK#0w'], [69, 'CDHNU&'], [75, 'GOQ@Ø'], [84, 'MWm%'],
+];
+const OTHER = 0.62;
+
+const BY_SIGN: ReadonlyMap<string, number> = new Map(WIDTHS.flatMap(([hundredths, signs]) => [...signs].map((sign) => [sign, hundredths / 100] as const)));
+
+/** Width of a text set in a letter height, in the unit of the height. */
+export const textWidth = (text: string, height: number): number => [...text].reduce((sum, sign) => sum + (BY_SIGN.get(sign) ?? OTHER), 0) * height;
+
+/** Breaks a text into lines no wider than a column; a word that is wider stands alone. */
+export function wrapped(text: string, height: number, column: number): readonly string[] {
+  const lines: string[] = [];
+  let current = '';
+  for (const word of text.split(' ')) {
+    const next = current === '' ? word : `${current} ${word}`;
+    if (current !== '' && textWidth(next, height) > column) {
+      lines.push(current);
+      current = word;
+    } else {
+      current = next;
+    }
+  }
+  return current === '' ? lines : [...lines, current];
+}

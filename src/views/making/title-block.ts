@@ -1,0 +1,53 @@
+import type { Picture } from '../../derived/index.ts';
+import type { PartToMake } from '../../derived/making/index.ts';
+import { box, circle, line, outline, textAt, type Svg } from '../drawing/svg.ts';
+import type { ViewAngle } from './lay-views.ts';
+import type { Paper } from './sheet-paper.ts';
+import { EDGE } from './sheet-paper.ts';
+import { textWidth, wrapped } from './text-width.ts';
+
+/** Height of the block at the foot of the sheet, mm. */
+export const BLOCK_HEIGHT = 42;
+
+export interface BlockFacts {
+  readonly scale: string;
+  readonly angle: ViewAngle;
+  readonly sheet: number;
+  readonly sheets: number;
+}
+
+/** Title block after the habit of ISO 7200: whose hammer, which part, of what, how many, scale, date, and the log that it can be worked out from again. */
+export function titleBlock(picture: Picture, part: PartToMake, paper: Paper, facts: BlockFacts): Svg {
+  const left = EDGE.left;
+  const right = paper.width - EDGE.right;
+  const top = paper.height - EDGE.bottom - BLOCK_HEIGHT;
+  const { identity } = picture.known;
+  const width = right - left;
+  const cell = (x: number, row: number, wide: number, label: string, words: string, className = 'note'): Svg => {
+    const size = Math.min(3, (3 * (wide - 3)) / Math.max(1, textWidth(words, 3)));
+    return textAt([left + x + 1.4, top + row + 3], label, { size: 2 }) + textAt([left + x + 1.4, top + row + 7.4], words, { size, className });
+  };
+  const rule = (x1: number, y1: number, x2: number, y2: number): Svg => line([left + x1, top + y1], [left + x2, top + y2], 'thin');
+  const units = picture.system === 'inch' ? 'inches' : 'millimetres';
+  const split = width - 70;
+  const hardness = wrapped(part.hardness, 2.4, split - 60).slice(0, 2);
+  const material = wrapped(part.material, 2.5, split - 3).slice(0, 2);
+  return [
+    box(left, top, width, BLOCK_HEIGHT, 'edge', 'none'), rule(0, 10, width, 10), rule(0, 20, width, 20), rule(0, 32, width, 32), rule(split, 0, split, BLOCK_HEIGHT), rule(split + 35, 10, split + 35, 32), rule(30, 32, 30, BLOCK_HEIGHT), rule(58, 32, 58, BLOCK_HEIGHT),
+    textAt([left + 1.4, top + 3], identity.invented === true ? 'hammer (invented)' : 'hammer', { size: 2 }), textAt([left + 1.4, top + 8], `${identity.tag}, ${identity.ramClass.asWritten}, ${identity.family.replaceAll('-', ' ')}`, { size: 4, className: 'strong' }),
+    textAt([left + 1.4, top + 13], 'part', { size: 2 }), textAt([left + 1.4, top + 18], part.title, { size: 4, className: 'strong' }),
+    textAt([left + 1.4, top + 23], 'material', { size: 2 }), ...material.map((words, index) => textAt([left + 1.4, top + 26.4 + index * 3.4], words, { size: 2.5 })),
+    textAt([left + split + 35, top + 6.8], 'CHECK BEFORE CUTTING', { size: 5, className: 'limit-note', anchor: 'middle' }),
+    cell(split, 10, 35, 'number', `${part.quantity} off`, 'strong'), cell(split + 35, 10, 35, 'sizes in', units, 'strong'),
+    cell(split, 20, 35, 'scale', facts.scale), textAt([left + split + 36.4, top + 23], facts.angle.replace('-', ' '), { size: 2 }), symbol(facts.angle, left + split + 43, top + 27.6),
+    cell(0, 32, 30, 'date', picture.provenance.asOf.slice(0, 10)), cell(30, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`), textAt([left + 59.4, top + 34.7], 'hardness', { size: 2 }), ...hardness.map((words, index) => textAt([left + 59.4, top + 37.8 + index * 3], words, { size: 2.4 })),
+    cell(split, 32, 70, `log (SHA-256), ${picture.provenance.entries} entries, knowledge ${picture.provenance.knowledgeVersion}`, picture.provenance.logHash.slice(0, 32)),
+  ].join('');
+}
+
+/** The truncated cone of ISO 5456-2 that says which way the views lie. */
+function symbol(angle: ViewAngle, x: number, y: number): Svg {
+  const cone = (at: number): Svg => outline([[at, y - 1.5], [at + 7, y - 3], [at + 7, y + 3], [at, y + 1.5]], 'thin', { fill: 'none' }) + line([at - 1, y], [at + 8, y], 'centre');
+  const rings = (at: number): Svg => circle([at, y], 3, 'thin', 'none') + circle([at, y], 1.5, 'thin', 'none') + line([at - 4, y], [at + 4, y], 'centre') + line([at, y - 4], [at, y + 4], 'centre');
+  return angle === 'third-angle' ? rings(x + 2) + cone(x + 9) : cone(x) + rings(x + 14);
+}

@@ -1,0 +1,30 @@
+import { LogOf } from '../cases/log-of.ts';
+
+/** Invented hammers for drawings, built by hand. Every part that can be drawn is asked for by at least one of them. */
+
+/** A 50 lb hammer in inches: sunk seat, short dies, loose keys, worn pins, tired spring. */
+export const inchHammer = (): LogOf => {
+  const log = new LogOf('50 lb', 'coil-and-toggle')
+    .made('upper-die.height', '3 in').made('lower-die.height', '3 in').made('upper-die.width', '2 1/4 in').made('upper-die.length', '4 1/2 in')
+    .read('upper-die.height', '2 1/2 in').read('lower-die.height', '2 in', 'above-seat-base').read('seat.sunk', '1/4 in')
+    .read('lower-die.width', '2 in').read('lower-die.length', '4 1/2 in').read('lower-die.face-width', '2 1/8 in')
+    .read('seat.width', '3 in').read('seat.length', '4 3/4 in').read('seat.depth', '3/4 in')
+    .read('dovetail.flank-angle@lower', '10 deg').read('dovetail.flank-angle@upper', '10 deg').read('keys.thickness@lower', '5/16 in').read('keys.thickness@upper', '3/8 in').read('keys.taper@lower', '1/8 in')
+    .read('ram-guide.linkage-clearance', '0 in').read('upper-die.rest-gap', '1 in').read('crank.throw', '2 in').read('ram.mass', '52 lb')
+    .read('crank.pin-diameter', '1.480 in').read('connecting-rod.play', '40 thou')
+    .read('coil-spring.wire', '5/8 in').read('coil-spring.inside-diameter', '1 3/4 in').read('coil-spring.coils', '7').made('coil-spring.free-length', '6 in').read('coil-spring.free-length', '5 5/8 in').read('coil-spring.installed-length', '5 1/4 in').read('coil-spring.shortest-length', '4 5/8 in')
+    .read('ram-guide.play-side@top', '45 thou').read('ram-guide.play-side@bottom', '40 thou').read('ram-guide.play-fore-aft@top', '40 thou').read('ram-guide.play-fore-aft@bottom', '36 thou').read('guide-shims.thickness@left', '62 thou').read('guide-shims.thickness@right', '58 thou').read('ram-guide.height', '6 in')
+    .read('motor.speed', '1740 rpm').read('motor.power', '2 hp').read('motor.pulley', '2 in').read('pulley.diameter', '14 in').read('pulley.face', '3 1/2 in').read('belt.width', '2 1/2 in').read('belt.thickness', '3/16 in').read('belt.centre-distance', '48 in')
+    .read('frame.base-length', '36 in').read('frame.base-width', '20 in')
+    .look('keys.secure', 'loose').look('coil-spring.crack', 'present').look('coil-spring.ends', 'closed-and-ground').look('ram-guide.kind', 'capped').look('belt.state', 'cracked').look('belt.material', 'single-leather').look('foundation.kind', 'soil').look('lower-die.face', 'cracked').look('drive-line.kind', 'motor-flat-belt');
+  for (const [joint, size] of [['upper-left', '0.742 in'], ['upper-right', '0.740 in'], ['lower-left', '0.738 in'], ['lower-right', '0.741 in']] as const) log.read(`toggle-pins.diameter@${joint}`, size).read(`toggle-pins.play@${joint}`, '40 thou').made(`toggle-pins.diameter@${joint}`, '3/4 in');
+  return log;
+};
+
+/** A 30 kg hammer in millimetres: both dies to be made, little else measured, so that much stays not known. */
+export const metricHammer = (): LogOf =>
+  new LogOf('30 kg', 'coil-and-toggle', '2026-06-02')
+    .made('upper-die.height', '80 mm').made('lower-die.height', '80 mm').read('upper-die.height', '70 mm').read('lower-die.height', '55 mm', 'above-seat-base')
+    .read('upper-die.width', '60 mm').read('upper-die.length', '120 mm').read('lower-die.width', '52 mm').read('lower-die.length', '120 mm').read('seat.width', '82 mm').read('seat.length', '125 mm').read('seat.sunk', '5 mm')
+    .read('ram-guide.linkage-clearance', '2 mm').look('upper-die.face', 'cracked').look('lower-die.face', 'cracked').look('keys.secure', 'loose')
+    .read('toggle-pins.diameter@upper-left', '19.4 mm').read('toggle-pins.play@upper-left', '1.2 mm');
