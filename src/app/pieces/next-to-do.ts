@@ -1,4 +1,4 @@
-import type { Picture, WorksheetJob } from '../../derived/index.ts';
+import type { Picture, Settling, WorksheetJob } from '../../derived/index.ts';
 import { lookOf, placeOf } from '../../hammer/index.ts';
 import { timeWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
@@ -11,18 +11,23 @@ export interface NextToDo {
 /** The one thing to do now: settle what the verdict waits for, else the first job, else the oldest gap. */
 export function nextToDo(picture: Picture): NextToDo | undefined {
   const { hammer } = picture.known;
-  const gate = [...picture.duty.missing].sort((a, b) => a.minutes - b.minutes)[0];
+  // Cold before running, then the quickest.
+  const gate = [...picture.duty.missing].sort((a, b) => Number(partToSettle(a) === 'running') - Number(partToSettle(b) === 'running') || a.minutes - b.minutes)[0];
   if (picture.duty.verdict === 'not-known-yet' && gate !== undefined) {
-    const key = gate.missing[0] ?? '';
-    const id = key.split(/[@#]/)[0] ?? key;
-    const part = lookOf(id)?.part.id ?? placeOf(id)?.part.id;
-    return { words: `${gate.title}, ${gate.minutes} min. ${lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? ''}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
+    const part = partToSettle(gate);
+    return { words: `${gate.title}, ${gate.minutes} min. ${gate.how}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
   }
   const job = firstJob(picture.worksheet.jobs);
   if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: pathOf(hammer, 'work') };
   const gap = picture.notChecked[0];
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
   return undefined;
+}
+
+/** The part at which an open question is settled. */
+function partToSettle(settling: Settling): string | undefined {
+  const [id = ''] = (settling.missing[0] ?? '').split(/[@#]/);
+  return lookOf(id)?.part.id ?? placeOf(id)?.part.id;
 }
 
 /** The first open job that the worst findings wait for, whatever must come before it included. */

@@ -42,7 +42,7 @@ test('what was never put is not there, and what is no SHA-256 names nothing', as
 });
 
 test('a photograph that rotted on the disk is told as that, without a trace', async () => {
-  const { ask } = asked(tmpdir(), { ...openMemoryStore(), getBlob: () => Promise.reject(new DamagedBlob('0'.repeat(64))) });
+  const { ask } = asked(tmpdir(), { ...openMemoryStore(), getBlob: () => Promise.reject(new DamagedBlob('0'.repeat(64), '1'.repeat(64))) });
   const answer = await ask(`/api/blobs/${'0'.repeat(64)}`);
   expect(answer.status).toBe(500);
   expect(await answer.text()).not.toMatch(TRACE);

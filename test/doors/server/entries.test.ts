@@ -21,8 +21,8 @@ test('entries that were sent come back as they were, in order, and once', async 
 
 test('an entry that cannot be right is refused with its field, what stood there and what would be right, and nothing is kept', async () => {
   const { ask, send } = server();
-  const reading = entries.find((entry) => entry.kind === 'reading') as Entry<'reading'>;
-  const wrong = [{ ...reading, at: '2026-02-30T10:00:00Z' }, { ...reading, id: 'short' }, { ...reading, body: { ...reading.body, standing: 'guessed' } }];
+  const reading = entries.find((entry) => entry.kind === 'reading');
+  const wrong = [{ ...reading, at: '2026-02-30T10:00:00Z' }, { ...reading, id: 'short' }, { ...reading, body: { ...(reading?.body as object), standing: 'guessed' } }];
   const answer = await send('/api/entries', { entries: [entries[0], ...wrong] });
   expect(answer.status).toBe(422);
   const problems = await problemsOf(answer);
