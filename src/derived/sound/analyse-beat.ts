@@ -5,7 +5,7 @@ import { foldedTurn, swells } from './folded-turn.ts';
 import { onsetBands } from './onset-bands.ts';
 import { otherChain, otherReadings } from './other-readings.ts';
 import { prepareSound } from './prepared-sound.ts';
-import { splitRuns } from './runs.ts';
+import { longestOf, shiftedRuns, splitRuns, steadyTimesOf } from './runs.ts';
 import { findSecond } from './second-sound.ts';
 import { BELIEVED, contrastOf, HEARD, reaches } from './self-check.ts';
 import { steadyRate } from './steady-rate.ts';
@@ -19,6 +19,8 @@ export const FASTEST = 520 / 60;
 const SHORTEST = 1.5;
 /** dB; below this the blow rings through to the next */
 const LEAST_FALL = 2;
+/** dB; a second sound louder than the blow by more than this is the blow */
+const LOUDER = 0.5;
 
 /**
  * The beat of a running hammer from one recording: blow times, rate and its doubt, jitter, drift, missed strokes, runs
@@ -45,18 +47,28 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
   const main = chains[0];
   if (!main) return notHeard(facts, ['no-beat', ...notes]);
   const { track } = main;
-  const runs = splitRuns(track.times, track.saliences, track.periodAt, track.events, track.usual, facts.secondsRead);
-  const longest = [...runs].sort((a, b) => b.times.length - b.runDown - (a.times.length - a.runDown))[0];
-  const steady = longest && steadyRate(longest);
+  let runs = splitRuns(track.times, track.saliences, track.periodAt, track.events, track.usual, facts.secondsRead);
+  let longest = longestOf(runs);
+  let steady = longest && steadyRate(longest);
   if (!longest || !steady) return notHeard(facts, ['no-beat', ...notes]);
   const skipped = runs.reduce((sum, run) => sum + run.strokes[run.strokes.length - 1]! + 1 - run.strokes.length, 0);
   const all = runs.reduce((sum, run) => sum + run.times.length, 0);
   const selfCheck = { fill: all / (all + skipped), contrast: contrastOf(track, seed), jitterShare: steady.jitter * steady.rate.value, strokes: all };
   if (!reaches(selfCheck, HEARD)) return notHeard(facts, ['no-beat', ...notes]);
 
-  const steadyTimes = runs.flatMap((run) => run.times.slice(0, run.times.length - run.runDown));
-  const dry = withoutTails(sound.samples, sound.rate, steadyTimes, track.period);
-  const search = findSecond(dry, sound.samples, sound.rate, sound.hop, steadyTimes, track.period, steady.jitter, seed);
+  const bent = facts.clippedBursts >= Math.max(5, 0.1 * all);
+  let steadyTimes = steadyTimesOf(runs);
+  const look = (): ReturnType<typeof findSecond> =>
+    findSecond(withoutTails(sound.samples, sound.rate, steadyTimes, track.period), sound.samples, sound.rate, sound.hop, steadyTimes, track.period, steady!.jitter, bent, seed);
+  let search = look();
+  if (search?.second.verdict === 'double' && (search.second.levelDecibels?.value ?? -9) > LOUDER) {
+    // The onset that stands out best is not always the louder sound: what follows it may be. Then that is the blow.
+    runs = shiftedRuns(runs, search.second.delay!.value, track.events);
+    longest = longestOf(runs)!;
+    steady = steadyRate(longest) ?? steady;
+    steadyTimes = steadyTimesOf(runs);
+    search = look();
+  }
   if (!search) return notHeard(facts, ['too-short', ...notes]);
   const { turn, fall } = foldedTurn(sound, steadyTimes, search);
   const ringsThrough = fall < LEAST_FALL && search.second.verdict !== 'double';
@@ -68,7 +80,7 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
   const readings = otherReadings(track);
   const others = chains[1] ? [otherChain(chains[1], main)] : [];
 
-  if (facts.clippedBursts >= Math.max(5, 0.1 * all)) notes.push('clipped');
+  if (bent) notes.push('clipped');
   if (recording.gainControl) notes.push('gain-control');
   if (trust === 'doubtful') notes.push('uneven');
   if (all < 15 || longest.times[longest.times.length - 1]! - longest.times[0]! < 8) notes.push('few-strokes');

@@ -33,13 +33,40 @@ export function splitRuns(times: readonly number[], saliences: readonly number[]
     const strengths = saliences.slice(start, end);
     const period = periodAt(own[own.length - 1]!);
     const limit = Math.min(times[end] ?? seconds, seconds);
-    if (limit - own[own.length - 1]! > 1.5 * period) followDown(own, strengths, events, 0.3 * usual, limit - 0.5 * period, period);
+    if (limit - own[own.length - 1]! > 1.5 * period) followDown(own, strengths, events, 0.35 * usual, limit - 0.5 * period, period);
     const strokes = [0];
     for (let i = 1; i < own.length; i++) strokes.push(strokes[i - 1]! + Math.max(1, Math.round((own[i]! - own[i - 1]!) / Math.max(periodAt(own[i]!), i >= end - start ? own[i]! - own[i - 1]! : 0))));
     const ends = limit - own[own.length - 1]! > 1.5 * period;
     runs.push({ times: own, saliences: strengths, strokes, runDown: ends ? runDownBlows(own, strokes) : 0 });
   });
   return runs;
+}
+
+/** The run with most steady blows. */
+export function longestOf(runs: readonly RunOfBlows[]): RunOfBlows | undefined {
+  return [...runs].sort((a, b) => b.times.length - b.runDown - (a.times.length - a.runDown))[0];
+}
+
+/** s, all blows but those of run-downs. */
+export const steadyTimesOf = (runs: readonly RunOfBlows[]): number[] => runs.flatMap((run) => run.times.slice(0, run.times.length - run.runDown));
+
+/** The same strokes marked by their other sound. @param delay s from the one to the other; onsets within 6 ms of it are taken */
+export function shiftedRuns(runs: readonly RunOfBlows[], delay: number, events: readonly Candidate[]): RunOfBlows[] {
+  return runs.map((run) => {
+    let from = 0;
+    const times = run.times.map((time) => {
+      const wanted = time + delay;
+      while (from < events.length && events[from]!.time < wanted - 0.006) from++;
+      let best = wanted;
+      let nearest = 0.006;
+      for (let i = from; i < events.length && events[i]!.time <= wanted + 0.006; i++) {
+        const away = Math.abs(events[i]!.time - wanted);
+        if (away < nearest) [nearest, best] = [away, events[i]!.time];
+      }
+      return Math.max(0, best);
+    });
+    return { ...run, times };
+  });
 }
 
 /** Adds blows whose intervals grow, one after another. */
@@ -51,7 +78,7 @@ function followDown(times: number[], saliences: number[], events: readonly Candi
     let top = 0;
     for (const event of events) {
       const gap = (event.time - last) / interval;
-      if (event.time > limit || gap < 0.95 || gap > 1.28 || event.salience < least) continue;
+      if (event.time > limit || gap < 0.97 || gap > 1.22 || event.salience < least) continue;
       const value = event.salience * (1 - 1.5 * Math.abs(gap - 1.07));
       if (value > top) [top, chosen] = [value, event];
     }
