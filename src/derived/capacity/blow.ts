@@ -23,9 +23,11 @@ export function workOutBlow(ledger: Ledger): void {
     sources: ['rigid-body-mechanics'], inputs: ['practice.restitution-hot', 'capacity.anvil-ratio|class.anvil-ratio'],
     work: (rebound, ratio) => ((1 - rebound! ** 2) * ratio!) / (ratio! + 1),
   });
-  workOut(ledger, {
-    key: 'capacity.largest-bar', title: 'largest bar for steady work', dimension: 'length', formula: 'usual for the class x (rate / usual rate), never above usual',
-    sources: ['common-practice'], inputs: ['class.largest-bar', 'running.rate|drive.rate|class.working-rate', 'class.working-rate'],
-    work: (bar, rate, usual) => bar! * Math.min(1, rate! / usual!),
-  });
+  for (const [key, title] of [['capacity.largest-bar-by-class', 'largest bar for steady work, usual for the class'], ['capacity.largest-bar', 'largest bar for steady work']] as const) {
+    workOut(ledger, {
+      key, title, dimension: 'length', formula: 'usual for the class x (rate / usual rate), never above usual',
+      sources: ['common-practice'], inputs: ['class.largest-bar', 'running.rate|drive.rate|class.working-rate', 'class.working-rate'],
+      work: (bar, rate, usual) => bar! * Math.min(1, rate! / usual!),
+    });
+  }
 }

@@ -1,0 +1,126 @@
+import type { Estimate } from '../../methods/chance/index.ts';
+import { firstKnown, put, workOut, type Ledger } from '../ledger.ts';
+import type { Outcome } from '../value.ts';
+import { LEAST_REDUCTION } from './assumptions.ts';
+import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
+import type { Ranged } from './ensemble.ts';
+import { heatColour } from './heat-colours.ts';
+import { strikeTestEnergy, type StrikeTestAnswer } from './strike-test.ts';
+import { estimatesOf, putRanged } from './value-by-chance.ts';
+
+const INCH = 0.0254;
+const MILD = 0.002;
+/** The usual test: one inch square, two inches of it under flat dies, five full blows. */
+const TEST = { side: INCH, bite: 2 * INCH, blows: 5 } as const;
+/** How far the length under the dies may be out, m, as a standard uncertainty. */
+const BITE_DOUBT = 0.003;
+
+const RAM = 'ram.mass|class.ram-mass';
+const ANVIL = 'capacity.anvil-ratio|class.anvil-ratio';
+const RATE = 'running.rate|drive.rate|class.working-rate';
+const REBOUND = 'practice.restitution-hot';
+const UPPER = 'upper-die.face-width|upper-die.width';
+const LOWER = 'lower-die.face-width|lower-die.width';
+const INPUTS = ['capacity.blow-energy', RAM, ANVIL, RATE, REBOUND, UPPER, LOWER];
+const SOURCES = ['hot-flow-stress', 'rigid-body-mechanics', 'from-memory', 'own-model'];
+
+/** What the values of a picture take for a bar, so that hammers can be set beside one another. */
+const BAR_WORDS = '1 in square mild steel (0.2 % carbon), bright orange (1070 °C), flat dies.';
+
+export interface CapacitySettings {
+  readonly seed: number;
+  /** 200 where left out: enough for intervals to a tenth of their width, and quick enough to ask again at every entry */
+  readonly draws?: number;
+  /** J of a full blow from the motion of this hammer; else the ledger's estimate */
+  readonly blowEnergy?: Estimate;
+}
+
+/**
+ * What the blow does to hot steel: reduction, blows in a heat, largest bar, and the strike test read back as energy. The largest bar by the
+ * work takes the place of the plain rule of the class where ram, rate, throw and dies were read on this hammer; else the rule stands.
+ * Both are always there side by side. To be called after `workOutBlow`.
+ */
+export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): void {
+  if (settings.blowEnergy !== undefined) putBlowEnergy(ledger, settings.blowEnergy);
+  const answer = answerOf(ledger, settings);
+  const figure = (of: (capacity: Extract<CapacityAnswer, { state: 'known' }>) => Ranged): Ranged | Exclude<Outcome, { state: 'known' }> => (answer.state === 'known' ? of(answer) : answer);
+  putRanged(ledger, {
+    key: 'capacity.reduction-per-blow', title: 'taken off the thickness by one full blow', dimension: 'ratio', formula: 'flow stress x volume x (strain + friction) = energy into the work, solved for the reduction; stress between two published laws',
+    sources: SOURCES, inputs: INPUTS, words: BAR_WORDS,
+  }, figure((one) => one.reductionHot));
+  putRanged(ledger, {
+    key: 'capacity.blows-per-heat', title: 'full blows in one heat', dimension: 'count', formula: '(time from fire to 850 °C by radiation, air, dies and the heat of the work - time to the first blow) x share of striking x rate',
+    sources: ['from-memory', 'common-practice'], inputs: INPUTS, words: BAR_WORDS,
+  }, figure((one) => one.blowsPerHeat));
+  const byWork = putRanged(ledger, {
+    key: 'capacity.largest-bar-by-work', title: 'largest bar for steady work, by what the blow does', dimension: 'length', formula: `side of the square bar from which a full blow takes ${100 * LEAST_REDUCTION} % of its thickness`,
+    sources: SOURCES, inputs: INPUTS, words: `Mild steel, bright orange. ${100 * LEAST_REDUCTION} % a blow is chosen so that usual hammers come out at the bars that the trade names for their class.`,
+  }, figure((one) => one.largestBar));
+  const read = ['ram.mass', 'running.rate|drive.rate', 'crank.throw', UPPER, LOWER].every((keys) => firstKnown(ledger, keys).value?.outcome.state === 'known');
+  if (read && byWork.outcome.state === 'known') {
+    put(ledger, { ...byWork, key: 'capacity.largest-bar', title: 'largest bar for steady work', from: ['capacity.largest-bar-by-work', 'capacity.largest-bar-by-class'] });
+  }
+  workOut(ledger, {
+    key: 'capacity.blow-power-share', title: 'power that full blows take against the motor', dimension: 'ratio', formula: 'energy of a full blow x rate / motor power',
+    sources: ['rigid-body-mechanics'], inputs: ['capacity.blow-energy', RATE, 'motor.power'], work: (energy, rate, power) => (energy! * rate!) / power!,
+    words: 'Above 1 the motor cannot keep up full blows: the rate sinks, and with it the blow.',
+  });
+  workOutStrikeTest(ledger, settings);
+}
+
+function putBlowEnergy(ledger: Ledger, energy: Estimate): void {
+  put(ledger, {
+    key: 'capacity.blow-energy', title: 'energy of a full blow', standing: 'worked-out', rests: 'assumed', from: [RAM, RATE, 'crank.throw'].map((keys) => firstKnown(ledger, keys).key), formula: 'motion of this hammer, simulated', sources: ['own-model'], evidence: [],
+    outcome: { state: 'known', quantity: { dimension: 'energy', value: energy.value, uncertainty: energy.uncertainty } },
+  });
+}
+
+function answerOf(ledger: Ledger, settings: CapacitySettings): Extract<CapacityAnswer, { state: 'known' }> | Exclude<Outcome, { state: 'known' }> {
+  const estimates = estimatesOf(ledger, { blowEnergy: 'capacity.blow-energy', ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND, upper: UPPER, lower: LOWER });
+  if (!estimates.ok) return estimates.outcome;
+  const { upper, lower, ...hammer } = estimates.of;
+  const orange = brightOrange();
+  const answer = capacityOf({ ...hammer, bar: { section: 'square', size: INCH, carbon: MILD }, temperature: orange, dieWidth: upper.value < lower.value ? upper : lower, draws: settings.draws ?? 200 }, settings.seed);
+  return answer.state === 'known' ? answer : { state: 'outside-validity', because: answer.problems.map((problem) => problem.sentence).join('; ') };
+}
+
+function brightOrange(): Estimate {
+  const colour = heatColour('bright-orange');
+  if (colour === undefined) throw new Error('the table of heat colours has no bright orange');
+  return { value: colour.temperature, uncertainty: colour.uncertainty };
+}
+
+const CORNERS = ['front-left', 'front-right', 'rear-left', 'rear-right'].map((at) => `running.test-bar-thickness@${at}`);
+
+function workOutStrikeTest(ledger: Ledger, settings: CapacitySettings): void {
+  const read = ['running.test-bar-thickness', ...CORNERS].filter((key) => ledger.values.get(key)?.outcome.state === 'known');
+  const recipe = {
+    key: 'capacity.strike-test-energy', title: 'energy of a full blow, read back from the strike test', dimension: 'energy', sources: SOURCES, inputs: [...(read.length === 0 ? ['running.test-bar-thickness'] : read), RAM, ANVIL, RATE, REBOUND],
+    formula: 'sum over the blows of flow stress x volume x (strain + friction), the bar cooling at the dies / blows / share that goes into the work',
+    words: 'Taken as 1 in square mild steel, bright orange, 2 in under flat dies, five full blows. Had only 1 in lain under the dies, the energy would be about half: record the length.',
+  } as const;
+  const estimates = estimatesOf(ledger, { ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND });
+  if (read.length === 0) putRanged(ledger, recipe, { state: 'not-known', missing: ['running.test-bar-thickness'] });
+  else if (!estimates.ok) putRanged(ledger, recipe, estimates.outcome);
+  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...TEST, bite: { value: TEST.bite, uncertainty: BITE_DOUBT }, thickness: meanOf(ledger, read), temperature: brightOrange(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
+  workOut(ledger, {
+    key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
+    inputs: ['capacity.strike-test-energy', 'capacity.blow-energy'], work: (test, estimate) => test! / estimate!,
+    words: 'Far from 1, either the test was not as said (length under the dies, heat, number of blows) or the estimate of the impact speed is wrong for this hammer.',
+  });
+}
+
+const outcomeOf = (answer: StrikeTestAnswer): Ranged | Exclude<Outcome, { state: 'known' }> =>
+  answer.state === 'known' ? answer.blowEnergy : { state: 'outside-validity', because: answer.problems.map((problem) => problem.sentence).join('; ') };
+
+/** Mean of the corners read. Tool and scatter of the corners both count; the corners' scatter is mostly dies out of parallel. */
+function meanOf(ledger: Ledger, keys: readonly string[]): Estimate {
+  const read = keys.flatMap((key) => {
+    const outcome = ledger.values.get(key)?.outcome;
+    return outcome?.state === 'known' ? [outcome.quantity] : [];
+  });
+  const value = read.reduce((sum, one) => sum + one.value, 0) / read.length;
+  const tool = Math.max(...read.map((one) => one.uncertainty));
+  const scatter = read.length < 2 ? 0 : Math.sqrt(read.reduce((sum, one) => sum + (one.value - value) ** 2, 0) / (read.length * (read.length - 1)));
+  return { value, uncertainty: Math.hypot(tool, scatter) };
+}
