@@ -10,9 +10,10 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   views: ['methods', 'hammer', 'entries', 'knowledge', 'derived'],
   print: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views'],
   stores: ['entries'],
-  server: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'print', 'stores'],
-  cli: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'print', 'stores', 'server'],
-  app: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'stores'],
+  'sound-files': ['methods'],
+  server: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'print', 'stores', 'sound-files'],
+  cli: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'print', 'stores', 'sound-files', 'server'],
+  app: ['methods', 'hammer', 'entries', 'knowledge', 'derived', 'views', 'stores', 'sound-files'],
 };
 
 /** Rooms without input, output, clock or chance of their own. */
@@ -60,6 +61,7 @@ export const MAY_USE: Readonly<Record<string, readonly string[]>> = {
   views: ['qrcode'],
   print: ['node:', 'qrcode', '@myriaddreamin/typst-ts-node-compiler', '@tarikjabiri/dxf'],
   stores: ['node:', 'pg', '@electric-sql/pglite', '@electric-sql/pglite/'],
+  'sound-files': ['node:'],
   server: ['node:', 'hono', 'hono/', '@hono/node-server', '@hono/node-server/'],
   cli: ['node:', 'commander'],
   app: ['svelte', 'svelte/', '@fontsource/', 'qrcode'],
