@@ -7,3 +7,6 @@ export * from './money.ts';
 export * from './limit-weights.ts';
 export * from './looking-jobs.ts';
 export * from './sale.ts';
+export * from './upkeep.ts';
+export * from './settings.ts';
+export * from './trial.ts';

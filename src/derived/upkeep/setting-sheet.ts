@@ -1,0 +1,47 @@
+import { SETTINGS, type SettingRule } from '../../knowledge/index.ts';
+import { printQuantity } from '../print-system.ts';
+import type { SettingInputs, SettingLine } from './setting-line.ts';
+import { targetOf } from './setting-target.ts';
+import { shopQuantity } from './shop-quantity.ts';
+
+/** The settings of re-assembly in the order in which each changes the next, one change at a time, with what to reach and how to check it. */
+export function settingSheet(inputs: SettingInputs): readonly SettingLine[] {
+  const { family } = inputs.known.identity;
+  const brakeless = inputs.known.looks['brake.fitted']?.answer === 'none';
+  return SETTINGS.filter((rule) => rule.families.includes(family) && !(rule.id === 'brake' && brakeless)).map((rule, index) => lineOf(inputs, rule, index + 1));
+}
+
+function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): SettingLine {
+  const found = foundOf(inputs, rule);
+  const { target, missing } = targetOf(inputs, rule);
+  const common = {
+    number, id: rule.id, title: rule.title, because: rule.because, how: rule.how, source: rule.source, ...(found === undefined ? {} : { asFound: found }),
+    ...(target === undefined ? {} : { target }),
+  };
+  const asFound = found?.quantity;
+  const dimension = target?.from?.dimension ?? target?.to?.dimension ?? asFound?.dimension;
+  const tolerance = rule.tolerance === undefined || dimension === undefined ? undefined : shopQuantity(rule.tolerance, dimension, rule.id);
+  const wanted = [...new Set([...missing, ...(found === undefined ? [rule.shownBy] : [])])];
+  if (target === undefined) return { ...common, state: found === undefined || missing.length > 0 ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };
+  if (asFound === undefined || (target.from === undefined && target.to === undefined)) return { ...common, state: found === undefined ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };
+  const slack = (tolerance?.value ?? 0) * (1 + 1e-9) + 1e-12;
+  const change = target.from !== undefined && asFound.value < target.from.value ? target.from.value - asFound.value : target.to !== undefined && asFound.value > target.to.value ? target.to.value - asFound.value : 0;
+  const set = Math.abs(change) <= slack;
+  return {
+    ...common, state: set ? 'set' : 'off', missing, ...(tolerance === undefined ? {} : { tolerance }),
+    ...(set ? {} : { change: { dimension: asFound.dimension, value: change, uncertainty: asFound.uncertainty } }),
+  };
+}
+
+/** Of several places on the part the one read highest is shown: it is the one that has to come within the target. */
+function foundOf({ known, values, system = 'inch' }: SettingInputs, rule: SettingRule): SettingLine['asFound'] {
+  const keys = Object.keys(values).filter((key) => (key === rule.shownBy || key.startsWith(`${rule.shownBy}@`)) && !key.includes('#'));
+  const read = keys.flatMap((key) => {
+    const value = values[key];
+    return value?.outcome.state === 'known' && value.standing !== 'assumed' ? [{ key, quantity: value.outcome.quantity, words: value.asWritten ?? printQuantity(value.outcome.quantity, system) }] : [];
+  });
+  const [first] = read.sort((a, b) => b.quantity.value - a.quantity.value);
+  if (first !== undefined) return first;
+  const look = known.looks[rule.shownBy];
+  return look === undefined ? undefined : { key: look.key, words: look.answer.replaceAll('-', ' ') };
+}

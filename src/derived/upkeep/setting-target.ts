@@ -1,0 +1,100 @@
+import { USUAL_GAPS, type SettingRule } from '../../knowledge/index.ts';
+import { placeOf } from '../../hammer/index.ts';
+import { interpolate } from '../../methods/numerics/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
+import { printQuantity, type PrintSystem } from '../print-system.ts';
+import type { SettingInputs, SettingTarget } from './setting-line.ts';
+import { shopQuantity } from './shop-quantity.ts';
+
+interface Targeted {
+  readonly target?: SettingTarget;
+  readonly missing: readonly string[];
+}
+
+/** How much more than the work the gap may be. */
+const GAP_OVER = '1/4 in';
+/** Spring travel that is kept before the coils touch; common practice. */
+const TRAVEL_KEPT = 0.2;
+
+/** What a setting of this hammer should be: its own values first, then what is usual. */
+export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
+  const system = inputs.system ?? 'inch';
+  const known = (key: string): Quantity | undefined => {
+    const outcome = inputs.values[key]?.outcome;
+    return outcome?.state === 'known' ? outcome.quantity : undefined;
+  };
+  const either = (quantity: Quantity | undefined, basis: SettingTarget['basis'], sentence: string, missing: readonly string[]): Targeted =>
+    quantity === undefined ? { missing } : { target: { from: quantity, to: quantity, basis, sentence, sources: ['common-practice'] }, missing: [] };
+  switch (rule.id) {
+    case 'speed':
+      return speedTarget(known, system);
+    case 'upper-die':
+      return either(known('upper-die.height#as-made'), 'as-made', 'The height that the die was made with, or that of the die that replaces it.', ['upper-die.height#as-made']);
+    case 'lower-die':
+      return either(known('lower-die.height#as-made'), 'as-made', plateSentence(known('stack.filler-plate'), system), ['lower-die.height#as-made']);
+    case 'gap':
+      return gapTarget(inputs, known);
+    case 'spring':
+      return springTarget(known);
+    case 'throw': {
+      const made = known('crank.throw#as-made');
+      return made !== undefined ? either(made, 'as-made', 'The throw that it was made with.', []) : either(known('crank.throw'), 'worked-out', 'As found: it is left alone unless speed, gap and spring are right and the blow is still wrong.', ['crank.throw']);
+    }
+    default:
+      return rule.from === undefined && rule.to === undefined ? { missing: [] } : { target: usual(rule), missing: [] };
+  }
+}
+
+function speedTarget(known: (key: string) => Quantity | undefined, system: PrintSystem): Targeted {
+  const made = known('running.rate#as-made');
+  if (made !== undefined) return { target: { from: made, to: made, basis: 'as-made', sentence: `The maker’s speed, and never above it.${pulleySentence(known, made, system)}`, sources: ['common-practice'] }, missing: [] };
+  const working = known('class.working-rate');
+  const greatest = known('class.rate');
+  if (working === undefined || greatest === undefined) return { missing: ['running.rate#as-made'] };
+  const start = { ...greatest, value: greatest.value * 0.8, uncertainty: 0 };
+  return { target: { from: start, to: { ...greatest, value: greatest.value * 0.85, uncertainty: 0 }, basis: 'usual', sentence: `The maker’s speed is not known: start 15 to 20 % under the greatest that is usual for the class.${pulleySentence(known, start, system)}`, sources: ['common-practice'] }, missing: ['running.rate#as-made'] };
+}
+
+/** The motor pulley that gives the rate, where motor and driven pulley are known. */
+function pulleySentence(known: (key: string) => Quantity | undefined, rate: Quantity, system: PrintSystem): string {
+  const driven = known('pulley.diameter')?.value;
+  const speed = known('motor.speed')?.value;
+  const slip = known('practice.belt-slip')?.value ?? 0;
+  if (driven === undefined || speed === undefined || !(speed > 0)) return '';
+  const pulley: Quantity = { dimension: 'length', value: (driven * rate.value) / (speed * (1 - slip)), uncertainty: 0 };
+  return ` The motor pulley for it is ${printQuantity(pulley, system, 'down')} where the belt runs.`;
+}
+
+const plateSentence = (plate: Quantity | undefined, system: PrintSystem): string =>
+  plate === undefined || plate.value === 0 ? 'The net height that the die was made with, above the seat’s true base.' : `The net height that the die was made with, on a filler plate of ${printQuantity(plate, system)}.`;
+
+/** About the work or a little more; and the linkage has its room whatever the work. */
+function gapTarget({ known: hammer, work }: SettingInputs, known: (key: string) => Quantity | undefined): Targeted {
+  const least = known('stack.least-work-thickness');
+  const warned = least !== undefined && least.value > 0 ? ' The linkage wants its room: nothing thinner than the limits card says is worked, whatever the gap.' : '';
+  if (work !== undefined) {
+    const from = { ...work, uncertainty: 0 };
+    return { target: { from, to: { ...from, value: work.value + shopQuantity(GAP_OVER, 'length', 'gap').value }, basis: 'worked-out', sentence: `The thickness of the work, or up to a quarter of an inch more.${warned}`, sources: ['common-practice'] }, missing: [] };
+  }
+  const mass = hammer.identity.ramClass.quantity.value;
+  const masses = USUAL_GAPS.map((row) => shopQuantity(`${row.ramPounds} lb`, 'mass', 'usual gaps').value);
+  const at = (end: 0 | 1): Quantity => ({ dimension: 'length', value: interpolate(masses, USUAL_GAPS.map((row) => shopQuantity(`${row.inches[end]} in`, 'length', 'usual gaps').value), mass), uncertainty: 0 });
+  return { target: { from: at(0), to: at(1), basis: 'usual', sentence: `About the thickness of the usual work, or a little more: usual for the class.${warned}`, sources: ['common-practice'] }, missing: [] };
+}
+
+function springTarget(known: (key: string) => Quantity | undefined): Targeted {
+  const solid = known('spring.solid-length');
+  const travel = known('spring.travel');
+  const sentence = 'Arms close to level, and never shorter running than this: a fifth of the travel is kept before the coils touch.';
+  if (solid === undefined || travel === undefined) return { missing: ['coil-spring.free-length', 'coil-spring.wire', 'coil-spring.coils'] };
+  return { target: { from: { dimension: 'length', value: solid.value + TRAVEL_KEPT * travel.value, uncertainty: Math.sqrt(solid.uncertainty ** 2 + (TRAVEL_KEPT * travel.uncertainty) ** 2) }, basis: 'worked-out', sentence, sources: ['en-13906-1', 'common-practice'] }, missing: [] };
+}
+
+function usual(rule: SettingRule): SettingTarget {
+  const dimension = placeOf(rule.shownBy)?.place.dimension ?? 'length';
+  const end = (text: string | undefined): Quantity | undefined => (text === undefined ? undefined : shopQuantity(text, dimension, rule.id));
+  const from = end(rule.from);
+  const to = end(rule.to);
+  const sentence = from === undefined ? `Not above ${rule.to}.` : to === undefined ? `Not below ${rule.from}.` : `${rule.from} to ${rule.to}.`;
+  return { ...(from === undefined ? {} : { from }), ...(to === undefined ? {} : { to }), basis: 'usual', sentence, sources: [rule.source] };
+}

@@ -1,0 +1,42 @@
+import type { LinkageFamily } from '../hammer/index.ts';
+import { COIL, EVERY } from './families.ts';
+import type { ShopText } from './criterion.ts';
+
+/** One setting in the order in which each changes the next. Figures of the very hammer come from its values. */
+export interface SettingRule {
+  readonly id: string;
+  readonly title: string;
+  readonly families: readonly LinkageFamily[];
+  /** Value or look that shows it as found. */
+  readonly shownBy: string;
+  readonly because: string;
+  readonly how: string;
+  /** Target where no value of this hammer gives one. */
+  readonly from?: ShopText;
+  readonly to?: ShopText;
+  /** How near is near enough, either way. */
+  readonly tolerance?: ShopText;
+  readonly source: string;
+}
+
+/** Hold-down, speed, die heights, gap, spring, throw, clutch, brake: one change at a time, written down, with a recording. */
+export const SETTINGS: readonly SettingRule[] = [
+  { id: 'hold-down', title: 'Hold-down', families: EVERY, shownBy: 'base.rock', to: '0.005 in', because: 'A hammer that is loose on its bed double-beats whatever else is set.', how: 'Level both ways, nuts tight in turn, then a feeler at each corner. Again after one hour and after ten.', source: 'page-foundation' },
+  { id: 'speed', title: 'Speed', families: EVERY, shownBy: 'running.rate', tolerance: '5 rpm', because: 'Load on the linkage grows with the square of the speed, and gap and spring are set for one speed.', how: 'Count the blows for 30 seconds at full tread on wood. Never above the maker’s speed; where it is not known, start 15 to 20 % under the usual and raise it only if the blow stays weak.', source: 'common-practice' },
+  { id: 'upper-die', title: 'Upper die height', families: EVERY, shownBy: 'stack.upper-net', tolerance: '0.005 in', because: 'The height of the stack decides where the linkage hangs; the gap is set on finished heights.', how: 'Ram blocked: from the dovetail floor to the face at all four corners.', source: 'common-practice' },
+  { id: 'lower-die', title: 'Lower die height above the seat’s true base', families: EVERY, shownBy: 'stack.lower-net', tolerance: '0.005 in', because: 'A sunk seat is made good by a plate, not by the rod.', how: 'From the seat’s true base to the face at all four corners, filler plate in.', source: 'common-practice' },
+  { id: 'gap', title: 'Gap between the dies at bottom dead centre', families: EVERY, shownBy: 'upper-die.rest-gap', tolerance: '1/16 in', because: 'The gap is set with the rod, on a spring, a speed and die heights that are right, never to cure a weak blow.', how: 'Power locked off, crank turned by hand to bottom dead centre. Lock nuts tight, at least one diameter of thread engaged at both ends.', source: 'common-practice' },
+  { id: 'spring', title: 'Spring', families: COIL, shownBy: 'coil-spring.shortest-length', because: 'Set so that the arms stand close to level; a spring that goes solid breaks, or breaks what holds it.', how: 'Half a turn to one turn at a time, standing aside; film it running with a rule beside it and read the shortest length. Lock the nut.', source: 'common-practice' },
+  { id: 'arms', title: 'Gap between arm and spring carrier', families: COIL, shownBy: 'toggle-arms.carrier-gap', from: '1/2 in', because: 'It shows how tight the spring stands.', how: 'Ram hanging at rest: measure at both arms; they stand alike.', source: 'page-linkage' },
+  { id: 'throw', title: 'Throw', families: EVERY, shownBy: 'crank.throw', tolerance: '1/32 in', because: 'The throw is changed last of the motion, and only when speed, gap and spring are right and the blow is still wrong.', how: 'Centre of shaft to centre of pin. Mark the pin’s place before it is moved, and tighten and lock it.', source: 'common-practice' },
+  { id: 'clutch', title: 'Play of the clutch pulley', families: EVERY, shownBy: 'clutch-pulley.play', from: '10 thou', to: '15 thou', because: 'Too tight runs on, too loose grabs.', how: 'Dial indicator on the rim, bar under the hub. Then back the adjuster off until the clutch just slips, with a drop or two of oil.', source: 'owners-practice' },
+  { id: 'treadle', title: 'Free play at the pedal', families: EVERY, shownBy: 'treadle.free-play', from: '1/4 in', to: '1/2 in', because: 'The pedal is set to the finished clutch.', how: 'Two fingers until the clutch begins to take. It comes fully up by itself.', source: 'common-practice' },
+  { id: 'brake', title: 'Brake', families: EVERY, shownBy: 'brake.holds', because: 'The brake comes last, because it hides a clutch that drags.', how: 'Let go from full speed ten times, ram propped just short; it holds where it stops.', source: 'page-brake' },
+];
+
+/** Usual gap at bottom dead centre by ram class, in inches: about the stock, or a little more. */
+export const USUAL_GAPS: readonly { readonly ramPounds: number; readonly inches: readonly [least: number, most: number]; readonly source: string }[] = [
+  { ramPounds: 25, inches: [0.75, 1], source: 'common-practice' },
+  { ramPounds: 50, inches: [0.75, 1], source: 'common-practice' },
+  { ramPounds: 100, inches: [1, 1.5], source: 'common-practice' },
+];

@@ -1,0 +1,123 @@
+import { expect, test } from 'vitest';
+import { acceptance, settingSheet } from '../../src/derived/upkeep/index.ts';
+import { SETTINGS, TRIAL_POINTS, UPKEEP_TASKS, knowledge } from '../../src/knowledge/index.ts';
+import { lookOf } from '../../src/hammer/index.ts';
+import { LogOf } from '../cases/log-of.ts';
+import { gatesSound, pictureOf, wornHammer } from '../worksheet/worn-hammer.ts';
+
+const INCH = 0.0254;
+const sheetOf = (log: LogOf, work?: number) => {
+  const { known, values } = pictureOf(log);
+  return settingSheet({ known, values, ...(work === undefined ? {} : { work: { dimension: 'length', value: work, uncertainty: 0 } }) });
+};
+const line = (log: LogOf, id: string, work?: number) => sheetOf(log, work).find((one) => one.id === id);
+
+test('the sheet goes hold-down, speed, die heights, gap, spring, throw, clutch, brake', () => {
+  const order = sheetOf(new LogOf('50 lb', 'coil-and-toggle')).map((one) => one.id);
+  expect(order.filter((id) => !['arms', 'treadle'].includes(id))).toEqual(['hold-down', 'speed', 'upper-die', 'lower-die', 'gap', 'spring', 'throw', 'clutch', 'brake']);
+  expect(sheetOf(wornHammer()).some((one) => one.id === 'brake')).toBe(false);
+  expect(sheetOf(new LogOf('50 lb', 'helve')).map((one) => one.id)).not.toContain('spring');
+});
+
+test('targets come from the hammer where it gives them, and say where they come from', () => {
+  const log = wornHammer().made('running.rate', '325 rpm').read('running.rate', '380 rpm').read('pulley.diameter', '14 in').read('motor.speed', '1740 rpm');
+  const speed = line(log, 'speed');
+  expect(speed).toMatchObject({ state: 'off', target: { basis: 'as-made' } });
+  expect((speed?.change?.value ?? 0) * 60).toBeCloseTo(-55, 6);
+  // 14 in x 325 / (1740 x 0.97) = 2.696 in, rounded down to a sixteenth.
+  expect(speed?.target?.sentence).toContain('2 11/16 in');
+  expect(line(log, 'lower-die')).toMatchObject({ state: 'off', target: { basis: 'as-made', sentence: expect.stringContaining('filler plate of 1/4 in') } });
+  expect((line(log, 'lower-die')?.change?.value ?? 0) / INCH).toBeCloseTo(1.125, 9);
+  expect(line(log, 'gap')).toMatchObject({ state: 'set', target: { basis: 'usual' } });
+  expect(line(log, 'gap', INCH)).toMatchObject({ state: 'off', target: { basis: 'worked-out' } });
+  expect(line(log, 'gap')?.target?.sentence).toContain('nothing thinner than the limits card says');
+});
+
+test('a speed that nobody knows starts 15 to 20 % under the usual', () => {
+  const speed = line(new LogOf('50 lb', 'coil-and-toggle'), 'speed');
+  expect(speed?.state).toBe('not-known');
+  expect([(speed?.target?.from?.value ?? 0) * 60, (speed?.target?.to?.value ?? 0) * 60]).toEqual([expect.closeTo(280, 6), expect.closeTo(297.5, 6)]);
+  expect(speed?.missing).toContain('running.rate');
+});
+
+test('the spring keeps a fifth of its travel', () => {
+  const log = new LogOf('50 lb', 'coil-and-toggle').read('coil-spring.wire', '5/8 in').read('coil-spring.coils', '7').read('coil-spring.inside-diameter', '1 3/4 in').read('coil-spring.free-length', '6 in').look('coil-spring.ends', 'closed-and-ground');
+  const solid = pictureOf(log).values['spring.solid-length']?.outcome;
+  const length = solid?.state === 'known' ? solid.quantity.value : Number.NaN;
+  expect(line(log, 'spring')?.target?.from?.value).toBeCloseTo(length + 0.2 * (6 * INCH - length), 12);
+  expect(line(log.read('coil-spring.shortest-length', '4.5 in'), 'spring')?.state).toBe('off');
+  expect(line(log.read('coil-spring.shortest-length', '5 in'), 'spring')?.state).toBe('set');
+});
+
+test.each([['9 thou', 'off'], ['10 thou', 'set'], ['15 thou', 'set'], ['16 thou', 'off']])('clutch play of %s is %s', (play, state) => {
+  expect(line(new LogOf('50 lb', 'coil-and-toggle').read('clutch-pulley.play', play), 'clutch')?.state).toBe(state);
+});
+
+/** A trial in which everything is as it should be. */
+function goodTrial(log = gatesSound(new LogOf('50 lb', 'coil-and-toggle'))): LogOf {
+  log.look('running.creep', 'still').look('running.clank', 'no').look('running.sound', 'clean').read('running.release-strokes', '3').look('running.chatter', 'smooth')
+    .read('running.bearing-temperature@front', '35 °C').read('running.bearing-temperature@rear', '38 °C').read('running.bearing-temperature@clutch-pulley', '40 °C')
+    .look('running.die-shift@upper', 'no').look('running.die-shift@lower', 'no').look('running.walks', 'no').look('running.oil', 'flings').read('upper-die.rest-gap', '3/4 in');
+  for (const corner of ['front-left', 'front-right', 'rear-left', 'rear-right']) log.read(`running.test-bar-thickness@${corner}`, '0.583 in');
+  return log.look('keys.secure', 'tight').look('hold-down-bolts.state', 'tight');
+}
+
+const accept = (log: LogOf, since?: string) => acceptance({ ...pictureOf(log), ...(since === undefined ? {} : { since }) });
+const point = (log: LogOf, id: string) => accept(log).points.find((one) => one.id === id);
+
+test('a good trial is accepted, point by point', () => {
+  const good = accept(goodTrial());
+  expect(good.points.filter((one) => one.state !== 'green')).toEqual([]);
+  expect(good).toMatchObject({ verdict: 'accepted', sentence: 'Right again: every point of the trial is green.' });
+});
+
+test.each([
+  ['running.creep', 'creeps', 'creep'], ['running.clank', 'yes', 'clank'], ['running.sound', 'double', 'beat'], ['running.chatter', 'grabs', 'take-up'],
+  ['running.die-shift@lower', 'yes', 'die-shift'], ['running.walks', 'yes', 'walks'], ['running.oil', 'dry', 'oil'], ['keys.secure', 'loose', 'keys'], ['frame.crack', 'present', 'stand-down'],
+])('%s answered %s refuses it', (look, answer, id) => {
+  const log = goodTrial().look(look, answer);
+  expect(accept(log).verdict).toBe('refused');
+  expect(point(log, id)?.state).toBe('red');
+});
+
+test.each([['4', 'green'], ['9', 'green'], ['10', 'red'], ['30', 'red']])('%s strokes after the release are %s', (strokes, state) => {
+  expect(point(goodTrial().read('running.release-strokes', strokes), 'release')?.state).toBe(state);
+});
+
+test.each([['49 °C', 'green'], ['59 °C', 'green'], ['60 °C', 'red']])('a bearing at %s is %s', (temperature, state) => {
+  expect(point(goodTrial().read('running.bearing-temperature@rear', temperature), 'temperature')?.state).toBe(state);
+});
+
+test.each([['0.583 in', 'green'], ['0.614 in', 'green'], ['0.616 in', 'red']])('one corner of the bar at %s is %s', (corner, state) => {
+  expect(point(goodTrial().read('running.test-bar-thickness@rear-left', corner), 'strike-test')?.state).toBe(state);
+});
+
+test('a bar thicker than a sledge leaves it is red, and so is one thicker than before the repair', () => {
+  const weak = goodTrial();
+  for (const corner of ['front-left', 'front-right', 'rear-left', 'rear-right']) weak.read(`running.test-bar-thickness@${corner}`, '0.69 in');
+  expect(point(weak, 'strike-test')).toMatchObject({ state: 'red', shown: 'mean 0.690 in, corners within 0.000 in' });
+  const worse = goodTrial();
+  worse.put('job-progress', { job: 'spring.renew', state: 'done' });
+  for (const corner of ['front-left', 'front-right', 'rear-left', 'rear-right']) worse.read(`running.test-bar-thickness@${corner}`, '0.66 in');
+  expect(point(worse, 'strike-test')).toMatchObject({ state: 'red', reason: 'The bar is thicker than before the repair, 0.583 in: it hits more weakly.' });
+});
+
+test('what was looked at before the repair, or before the running, does not count', () => {
+  const repaired = goodTrial();
+  repaired.put('job-progress', { job: 'clutch.adjust', state: 'done' });
+  const found = accept(repaired);
+  expect(found.verdict).toBe('not-finished');
+  expect(found.points.find((one) => one.id === 'beat')).toMatchObject({ state: 'not-done', reason: 'Not looked at since the repair.' });
+  const early = goodTrial().look('running.oil', 'flings');
+  expect(point(early, 'keys')).toMatchObject({ state: 'not-done', reason: 'Looked at before the running, not after it.', missing: ['keys.secure'] });
+});
+
+test('settings, points and tasks name what exists', () => {
+  const sources = new Set(knowledge.sources.map((source) => source.id));
+  for (const one of [...SETTINGS, ...TRIAL_POINTS, ...UPKEEP_TASKS]) expect(sources.has(one.source), one.id).toBe(true);
+  for (const one of TRIAL_POINTS) expect(knowledge.criteria.some((criterion) => criterion.id === one.criterion), one.criterion).toBe(true);
+  for (const task of UPKEEP_TASKS) {
+    for (const look of task.doneBy.looks ?? []) expect(lookOf(look), look).toBeDefined();
+    for (const job of task.doneBy.jobs ?? []) expect(knowledge.jobs.some((one) => one.id === job), job).toBe(true);
+  }
+});
