@@ -5,6 +5,7 @@ import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { circle, cross, line, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -47,7 +48,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
     sized('small-pulley', 'small pulley', small, plusMinus(0), 'as measured'),
     sized('large-pulley', 'hammer pulley', large, plusMinus(0), 'as measured'),
   ];
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: materialWords(known.looks['belt.material']?.answer), hardness: 'Does not apply', dimensions,
     shape: beltShape(d, D, c), unknowns: [], disputes: [],
     notes: [
@@ -61,7 +62,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
       ...(thick !== undefined && d < shopNumber('least-pulley-over-belt') * thick.quantity.value ? [`The small pulley is less than twenty times as large as the belt is thick: a thinner belt lasts longer on ${print(d)}.`] : []),
       ...doubtWarnings(dimensions.slice(0, 2)), ...estimateWarnings(dimensions),
     ],
-  };
+  }, context.system);
 }
 
 /** Width that the power asks for by two rules that do not agree. */

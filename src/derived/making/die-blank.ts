@@ -4,7 +4,8 @@ import { printQuantity } from '../print-system.ts';
 import { dieShape, neckWidth } from './die-outline.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
-import type { Making, MakingDimension, PartToMake, Unknown } from './part-to-make.ts';
+import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const THOU = shopNumber('pin-clearance-least') / 2;
@@ -82,7 +83,7 @@ interface DieFigures {
   readonly widthWhy: string;
 }
 
-function die(end: End, context: MakingContext, reader: FigureReader, figures: DieFigures): PartToMake {
+function die(end: End, context: MakingContext, reader: FigureReader, figures: DieFigures): Making {
   const { angle, depth } = figures;
   const tongue = angle === undefined || depth === undefined ? undefined : { height: reckon('length', [depth, { ...shopFigure('rim-gap'), estimate: false }], (deep, gap) => deep! + gap!), angle };
   const edge = { ...shopFigure('edge-radius'), estimate: false };
@@ -98,7 +99,7 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
     sized('base-width', 'width of the foot', figures.width, { plus: 0, minus: 10 * THOU }, figures.widthWhy),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
     sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in is practice'),
-    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? [] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
+    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [figures.width, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and shoulder')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
       sized('dovetail-height', 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: the shoulder must not touch'),
       sized('flank-angle', 'flank from upright, both sides', tongue.angle, plusMinus(0.2 * Math.PI / 180), 'as the seat has it; makers differ'),
@@ -109,7 +110,11 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
   const area = body * figures.height.quantity.value;
   const unit = context.system === 'inch' ? POUND : 1;
   const mass = printQuantity({ dimension: 'mass', value: Math.round((area * figures.length.quantity.value * STEEL_DENSITY) / unit) * unit, uncertainty: 0 }, context.system);
-  return {
+  const print = printer(context);
+  const shoulder = dovetail?.height ?? 0;
+  if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
+  if (figures.height.quantity.value <= shoulder + edge.quantity.value) return wrongDie(end, 'The other die and its plate leave no height for this one: heights as made or as read are wrong, or the other die was built up.', `The die would be no higher than its foot; above ${print(shoulder + edge.quantity.value)} is allowed: ${print(figures.height.quantity.value)}`);
+  return possible({
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Tough die steel: chromium-molybdenum 4140 or 4340, shock steel S7, hot-work steel H13; or heavy rail or axle steel',
     hardness: 'About 37 to 50 HRC, by the side taken on sheet 2; never full hard, it flies',
@@ -120,14 +125,17 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
       tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : 'Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.',
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',
       'Heat treat before the last grinding of foot and face.',
+      ...(end === 'upper' ? [] : [`Leaves room for a key of ${printer(context)(figures.key.quantity.value)} at the middle of its length.`]),
       `Blank weighs about ${mass}${end === 'upper' ? '; it is part of the weight of the ram' : ''}.`,
     ],
     unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute }],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'no-cold-blow'],
     sources: [...new Set(['common-practice', 'page-dies', ...figures.height.sources, ...figures.width.sources])],
     warnings: [...figures.warnings, ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
-  };
+  }, context.system);
 }
+
+const wrongDie = (end: End, because: string, problem: string): Making => ({ state: 'cannot-be', kind: KINDS[end], title: TITLES[end], because, problem });
 
 const RAM_DOVETAIL: Unknown = { what: 'depth of the ram’s dovetail', how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail.' };
 const KEYED_SIDE: Unknown = { what: 'which flank carries the taper of the key', how: 'Measure the width of the seat at both ends: if it is parallel, the keyed flank of the die is cut to the taper of the key.' };

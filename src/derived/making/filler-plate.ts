@@ -3,6 +3,7 @@ import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, reckon, sized, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { centreLine, rectangle, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -42,7 +43,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
     sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, 'full length of the seat, the way the key is driven'),
   ];
   const thin = sunk.quantity.value < shopNumber('plate-thin');
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Tough steel plate, medium carbon or low alloy', hardness: 'As supplied or hardened and drawn back tough; not glass hard',
     dimensions, shape: plateShape(width.quantity.value, length.quantity.value, sunk.quantity.value),
     notes: [
@@ -58,7 +59,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),
       ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
     ],
-  };
+  }, context.system);
 }
 
 function plateShape(width: number, length: number, thickness: number): Shape {

@@ -3,6 +3,7 @@ import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { breakLine, line, rectangle, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -45,14 +46,14 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
     ...SIDES.map((side, index) => sized(`pack-${side}`, `thickness of the ${side} pack`, news[index]!, plusMinus(THOU), `pack as found less ${print(takeOut.quantity.value)}, which leaves 0.005 to 0.010 in of play at the tighter end`)),
     ...(height === undefined ? [] : [sized('height', 'length of the shim', height, { plus: 0, minus: 2 * shopNumber('plate-room') }, 'as high as the guide')]),
   ];
-  return {
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, material: 'Brass or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled',
+  return possible({
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled',
     dimensions, shape: shimShape(height?.quantity.value), disputes: [],
     unknowns: [{ what: 'width of the shim and its bolt holes', how: 'Lay the old shim down and mark round it; without one, rub the seat of the cap on paper.' }, ...(height === undefined ? [unknownPlace('ram-guide.height')] : [])],
     notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
     cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
     warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
-  };
+  }, context.system);
 }
 
 function shimShape(height: number | undefined): Shape {

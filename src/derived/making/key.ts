@@ -5,6 +5,7 @@ import { sturdyKey } from './die-blank.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { centreLine, path, rectangle, type Shape, type View } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -57,7 +58,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
   ];
   const slope = taper.quantity.value;
   const drive = driveForGap(slope, 10 * (shopNumber('pin-clearance-least') / 2));
-  return {
+  return possible({
     state: 'to-make', kind, id: kind, title, quantity: 1, material: 'Tough medium-carbon steel; nothing that splinters or cracks', hardness: 'Not hardened',
     dimensions, shape: keyShape(length.quantity.value, large.quantity.value, small.quantity.value, height?.quantity.value), unknowns, disputes: [],
     notes: [
@@ -74,7 +75,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
       ...(taperHolds(slope, FRICTION_DRY) && !taperHolds(slope, FRICTION_OILED) ? ['This taper holds dry and not oiled.'] : []),
       ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
     ],
-  };
+  }, context.system);
 }
 
 /** At the middle of its length: as the new die leaves room for, as the old key, or as seat and die leave it. */

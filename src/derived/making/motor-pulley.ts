@@ -5,6 +5,7 @@ import { smallPulleyKeys } from './belt.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { arc, centreLine, circle, cross, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -47,7 +48,7 @@ export function makeMotorPulley(values: Values, known: Known, context: MakingCon
   ];
   const thick = reader.find('belt.thickness#as-made|belt.thickness');
   const least = thick === undefined ? undefined : shopNumber('least-pulley-over-belt') * thick.quantity.value;
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Grey iron or steel', hardness: 'Does not apply', dimensions,
     shape: pulleyShape(diameter.quantity.value, face.quantity.value, crown.quantity.value, shaft?.quantity.value), disputes: [],
     unknowns: shaft === undefined ? [{ what: 'motor shaft and its key', how: 'Micrometer on the shaft, width of the keyway, length of the shaft that stands out.' }] : [],
@@ -63,7 +64,7 @@ export function makeMotorPulley(values: Values, known: Known, context: MakingCon
       ...(smallForWrap(reader, diameter.quantity.value) ? ['So small a pulley grips little: an idler on the slack side, or a countershaft.'] : []),
       ...doubtWarnings(dimensions.slice(0, 1)), ...estimateWarnings(dimensions),
     ],
-  };
+  }, context.system);
 }
 
 /** Less than 150 degrees of wrap, as the belt was measured. */

@@ -50,6 +50,8 @@ export interface PartToMake {
   readonly notes: readonly string[];
   readonly dimensions: readonly MakingDimension[];
   readonly shape: Shape;
+  /** Names of sizes that may be nothing, as a shim pack all taken out. */
+  readonly mayVanish?: readonly string[];
   /** What must still be measured before the part is finished; the drawing leaves it out. */
   readonly unknowns: readonly Unknown[];
   /** Two sides of a practice that the trade does not agree on. */

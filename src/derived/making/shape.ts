@@ -48,9 +48,9 @@ export function path(points: readonly Point[], kind: LineKind = 'visible', close
 export const rectangle = (left: number, bottom: number, width: number, height: number, kind: LineKind = 'visible'): readonly Mark[] =>
   path([[left, bottom], [left + width, bottom], [left + width, bottom + height], [left, bottom + height]], kind);
 
-/** Centre line past both ends of a length by a tenth of it. */
+/** Centre line past both ends of a length by a twenty-fifth of it. */
 export function centreLine([x1, y1]: Point, [x2, y2]: Point): Mark {
-  const past = 0.1;
+  const past = 0.04;
   return line([x1 - (x2 - x1) * past, y1 - (y2 - y1) * past], [x2 + (x2 - x1) * past, y2 + (y2 - y1) * past], 'centre');
 }
 

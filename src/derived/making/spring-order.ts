@@ -5,6 +5,7 @@ import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { possible } from './possible.ts';
 import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure } from './shop-figures.ts';
 import { easierSpring, wireAnswers } from './spring-choice.ts';
@@ -60,7 +61,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   const enough = answers.find((one) => one.permissible >= atSolid.quantity.value);
   const inUse = stressAt(useful);
   const easier = enough === answers[0] ? undefined : easierSpring(inside.quantity.value, rate.quantity.value, travel.quantity.value, free.quantity.value, ends, context.system === 'metric');
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1,
     material: `${capital((enough ?? answers.at(-1))?.words ?? 'alloy spring steel')}, quenched and tempered, shot-peened, set once solid by the maker`, hardness: 'About 45 to 50 HRC, by the spring maker',
     dimensions, shape: springShape(wire.quantity.value, inside.quantity.value, coils.quantity.value, free.quantity.value, ends), unknowns: [], disputes: [],
@@ -77,7 +78,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
       ...(shortest !== undefined && free.quantity.value - shortest.quantity.value > useful.quantity.value ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted.`] : []),
       ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
     ],
-  };
+  }, context.system);
 }
 
 const stress = (wire: number, inside: number, active: number, down: number): number =>

@@ -22,7 +22,7 @@ export interface LayOptions {
   readonly angle: ViewAngle;
 }
 
-const BETWEEN_VIEWS = 3;
+const BETWEEN_VIEWS = 2;
 const VIEW_NAMES: ReadonlySet<string> = new Set(['front', 'top', 'from the right']);
 
 /**

@@ -1,0 +1,119 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { MAKERS, makeFillerPlate, makeLowerDie, type PartToMake } from '../../src/derived/making/index.ts';
+import { makingDxf } from '../../src/print/dxf/index.ts';
+import { LogOf } from '../cases/log-of.ts';
+import { millimetres, pictureOf } from './figures-of.ts';
+import { inchHammer, metricHammer } from './hammers.ts';
+
+const PYTHON = '/usr/bin/python3';
+const there = spawnSync(PYTHON, ['-c', 'import ezdxf'], { encoding: 'utf8' }).status === 0;
+if (!there) console.log(`drawing files are not measured: ${PYTHON} has no ezdxf (Debian: python3-ezdxf)`);
+
+/** Independent reading of a drawing file. */
+interface Measured {
+  readonly file: string;
+  readonly errors: readonly string[];
+  readonly fixes: readonly string[];
+  readonly units: number;
+  readonly layers: readonly string[];
+  readonly kinds: readonly string[];
+  readonly texts: readonly string[];
+  readonly groups: readonly (readonly [number, number])[];
+  readonly circles: readonly number[];
+  readonly slopes: readonly number[];
+}
+
+/** Sizes that must be found among the outlines: pairs of across and up by the names of the dimensions. */
+const OUTLINES: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
+  'filler-plate': [['width', 'thickness'], ['width', 'length']], 'lower-die': [['base-width', 'height'], ['length', 'height']], 'upper-die': [['base-width', 'height'], ['length', 'height']],
+  'lower-key': [['length', 'large-end']], 'upper-key': [['length', 'large-end']], 'ram-prop': [['side', 'length'], ['side', 'side']], 'sole-timbers': [['length', 'depth'], ['length', 'pad-width']],
+};
+const ROUND: Readonly<Record<string, readonly string[]>> = { 'toggle-bushing': ['bore', 'outside'], 'rod-bushing': ['bore', 'outside'], 'coil-spring': ['wire'], belt: ['small-pulley', 'large-pulley'], 'motor-pulley': ['diameter'] };
+const TOLERANCE_MILLIMETRES = 0.01;
+
+const folder = mkdtempSync(join(tmpdir(), 'tupwise-dxf-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const drawings: { readonly name: string; readonly part: PartToMake; readonly text: string }[] = [];
+for (const [name, log, system] of [['inch', inchHammer(), 'inch'], ['metric', metricHammer(), 'metric']] as const) {
+  const found = pictureOf(log, system);
+  for (const make of Object.values(MAKERS)) {
+    const part = make(found.values, found.known, { system, alsoMade: new Set(), floorCut: false });
+    if (part.state === 'to-make') for (const angle of ['first-angle', 'third-angle'] as const) drawings.push({ name: `${name}-${part.id}-${angle}`, part, text: makingDxf(found, part, angle) });
+  }
+}
+/** Plates and dies of any size: 40 of each. */
+fc.sample(fc.record({ width: fc.double({ min: 0.02, max: 0.2, noNaN: true }), length: fc.double({ min: 0.03, max: 0.4, noNaN: true }), sunk: fc.double({ min: 0.001, max: 0.02, noNaN: true }), angle: fc.integer({ min: 0, max: 25 }), depth: fc.double({ min: 0.005, max: 0.015, noNaN: true }) }), { numRuns: 40, seed: 7 }).forEach((one, index) => {
+  const mm = (length: number) => `${(length * 1000).toFixed(3)} mm`;
+  const found = pictureOf(new LogOf('50 lb', 'coil-and-toggle').made('upper-die.height', '80 mm').made('lower-die.height', '80 mm').read('upper-die.height', mm(0.07 - one.sunk)).read('lower-die.width', mm(one.width)).read('lower-die.length', mm(one.length)).read('seat.width', mm(one.width + 0.03)).read('seat.length', mm(one.length)).read('seat.sunk', mm(one.sunk)).read('seat.depth', mm(one.depth)).read('dovetail.flank-angle@lower', `${one.angle} deg`), 'metric');
+  for (const make of [makeFillerPlate, makeLowerDie]) {
+    const part = make(found.values, found.known, { system: 'metric', alsoMade: new Set(), floorCut: false });
+    if (part.state === 'to-make') drawings.push({ name: `any-${index}-${part.id}`, part, text: makingDxf(found, part) });
+  }
+});
+
+describe.skipIf(!there)('an independent reader opens every drawing file and measures it', () => {
+  const measured = new Map<string, Measured>();
+  beforeAll(() => {
+    for (const { name, text } of drawings) writeFileSync(join(folder, `${name}.dxf`), text);
+    const run = spawnSync(PYTHON, [join(import.meta.dirname, 'measure-drawing.py'), ...drawings.map(({ name }) => join(folder, `${name}.dxf`))], { encoding: 'utf8', maxBuffer: 1 << 28 });
+    if (run.status !== 0) throw new Error(run.stderr);
+    for (const line of run.stdout.trim().split('\n')) {
+      const one = JSON.parse(line) as Measured;
+      measured.set(one.file.slice(folder.length + 1, -4), one);
+    }
+  });
+
+  test('audit finds nothing to complain of and nothing to mend; units are millimetres; all layers have their lines', () => {
+    expect(measured.size).toBe(drawings.length);
+    for (const [name, one] of measured) expect({ name, errors: one.errors, fixes: one.fixes, units: one.units }).toEqual({ name, errors: [], fixes: [], units: 4 });
+    expect([...new Set([...measured.values()].flatMap((one) => one.layers))].sort()).toEqual(['centre', 'dimension', 'hidden', 'text', 'visible']);
+    expect([...new Set([...measured.values()].flatMap((one) => one.kinds))].sort()).toEqual(['ARC', 'CIRCLE', 'LINE', 'LWPOLYLINE', 'TEXT']);
+  });
+
+  test('outlines measure what the part is, within 0.01 mm', () => {
+    let worst = { name: '', off: 0 };
+    let count = 0;
+    const see = (name: string, off: number) => {
+      count += 1;
+      if (off >= worst.off) worst = { name, off };
+    };
+    for (const { name, part } of drawings) {
+      const one = measured.get(name)!;
+      for (const [across, up] of OUTLINES[part.id] ?? []) {
+        const [width, height] = [millimetres(part, across), millimetres(part, up)];
+        see(`${name}: ${across} by ${up}`, Math.min(...one.groups.map(([x, y]) => Math.max(Math.abs(x - width), Math.abs(y - height)))));
+      }
+      for (const round of ROUND[part.id] ?? []) see(`${name}: ${round}`, Math.min(...one.circles.map((diameter) => Math.abs(diameter - millimetres(part, round)))));
+    }
+    console.log(`${count} outlines of ${drawings.length} drawing files measured; worst ${worst.off.toExponential(2)} mm in ${worst.name}`);
+    expect(count).toBeGreaterThan(120);
+    expect(worst.off).toBeLessThan(TOLERANCE_MILLIMETRES);
+  });
+
+  test('flanks and tapers lie at their angle', () => {
+    const die = measured.get('inch-lower-die-third-angle')!;
+    expect(Math.min(...die.slopes.map((slope) => Math.abs(slope - 80)))).toBeLessThan(1e-6);
+    const key = measured.get('inch-lower-key-third-angle')!;
+    expect(Math.min(...key.slopes.map((slope) => Math.abs(slope - (Math.atan(1 / 96) * 180) / Math.PI)))).toBeLessThan(1e-6);
+  });
+
+  test('signs come through: diameter, plus-minus and degree, and the word to check', () => {
+    const texts = [...measured.values()].flatMap((one) => one.texts);
+    expect(texts).toContain('10.0° ±0.2° from upright');
+    expect(texts.some((text) => text.startsWith('Ø0.7500 d8'))).toBe(true);
+    for (const one of measured.values()) expect(one.texts.some((text) => text.includes('CHECK BEFORE CUTTING'))).toBe(true);
+  });
+});
+
+test('the same part gives the same file', () => {
+  const found = pictureOf(inchHammer());
+  const part = makeLowerDie(found.values, found.known);
+  if (part.state !== 'to-make') throw new Error('not made');
+  expect(makingDxf(found, part)).toBe(makingDxf(found, part));
+});
