@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { checkCommand } from './check.ts';
 import { BadInput, EXIT, EXIT_WORDS, type Door } from './door.ts';
 import { judgeCommand } from './judge.ts';
+import { motionCommand } from './motion.ts';
 import { cardCommand, drawCommand, reportCommand } from './papers.ts';
 import { reckonCommand } from './reckon/reckon.ts';
 import { schemaCommand } from './schema.ts';
@@ -10,7 +11,7 @@ import { whyCommand } from './why.ts';
 import { workCommand } from './work.ts';
 import { yardCommand } from './yard.ts';
 
-const COMMANDS = [judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
+const COMMANDS = [judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
 
 /** Failures of the yard's folder and database whose message is already a sentence. */
 const SAID_IN_WORDS: readonly string[] = ['FolderInUse', 'NewerSchema'];

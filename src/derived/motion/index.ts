@@ -27,3 +27,5 @@ export { doubtOfAssumed } from './doubt-of-assumed.ts';
 export type { AssumedRange } from './doubt-of-assumed.ts';
 export { guideRattle } from './guide-rattle.ts';
 export type { GuideRattle } from './guide-rattle.ts';
+export { motionWithDoubt, type DoubtOptions, type MotionDoubt, type Spread } from './with-doubt.ts';
+export { motionTrials, type MotionTrial } from './trials.ts';

@@ -1,0 +1,58 @@
+import { exponential, nextUniform, seeded } from '../../methods/chance/index.ts';
+import { sineCosine } from '../../methods/numerics/index.ts';
+import type { MotionRan } from '../../derived/motion/index.ts';
+import { FAINT, loopBeats, motionLoop } from './motion-loop.ts';
+
+type BeatKind = MotionRan['beats'][number]['kind'];
+
+/** One way in which iron rings: Hz, share of the strike, s until it has fallen to a third. */
+type Ring = readonly [frequency: number, share: number, decay: number];
+
+/** How each meeting rings; invented so that the ear can tell them apart, no source: dies bright, linkage clear and thin, carrier dull and low. */
+const RINGS: Readonly<Record<BeatKind, { readonly rings: readonly Ring[]; readonly click: number }>> = {
+  die: { rings: [[118, 1, 0.055], [410, 0.5, 0.04], [1260, 0.34, 0.03], [2870, 0.2, 0.016]], click: 0.3 },
+  joint: { rings: [[640, 0.7, 0.05], [1730, 0.8, 0.06], [3980, 0.4, 0.03]], click: 0.2 },
+  upper: { rings: [[92, 1, 0.07], [236, 0.7, 0.05], [520, 0.2, 0.03]], click: 0.08 },
+};
+
+/**
+ * What a run would sound like: every beat of its last turns rung at its moment and level, round and round.
+ * @param rate samples a second, 8000 to 96000
+ * @param rounds how many times the loop is played
+ * @returns samples between -1 and 1
+ */
+export function beatSound(run: MotionRan, rate: number, rounds: number): Float32Array<ArrayBuffer> {
+  if (!(rate >= 8000 && rate <= 96000)) throw new Error(`a sound has 8000 to 96000 samples a second: ${rate}`);
+  const loop = motionLoop(run);
+  const beats = loopBeats(run, loop).filter(({ beat }) => beat.level >= FAINT);
+  const samples = new Float32Array(Math.ceil(Math.min(30, loop.seconds * rounds + 0.4) * rate));
+  const noise = seeded(7, 'click');
+  for (let round = 0; round < rounds; round += 1)
+    for (const { after, beat } of beats) strike(samples, Math.round((round * loop.seconds + after) * rate), rate, beat.kind, 0.8 * exponential((beat.level * Math.LN10) / 20), () => nextUniform(noise) - 0.5);
+  let peak = 0;
+  for (const sample of samples) peak = Math.max(peak, Math.abs(sample));
+  if (peak > 0.95) for (let i = 0; i < samples.length; i += 1) samples[i] = (samples[i]! * 0.95) / peak;
+  return samples;
+}
+
+function strike(samples: Float32Array, start: number, rate: number, kind: BeatKind, loud: number, noise: () => number): void {
+  const { rings, click } = RINGS[kind];
+  const total = rings.reduce((sum, [, share]) => sum + share, 0);
+  const step = new Float64Array(2);
+  for (const [frequency, share, decay] of rings) {
+    // A damped ring by one turning pointer: each sample turns it by the same angle and shortens it by the same share.
+    sineCosine((2 * Math.PI * frequency) / rate, step);
+    const fade = exponential(-1 / (decay * rate));
+    let sine = 0;
+    let cosine = (loud * share) / total;
+    const length = Math.min(samples.length - start, Math.ceil(decay * rate * 7));
+    for (let i = 0; i < length; i += 1) {
+      samples[start + i]! += sine;
+      const next = (sine * step[1]! + cosine * step[0]!) * fade;
+      cosine = (cosine * step[1]! - sine * step[0]!) * fade;
+      sine = next;
+    }
+  }
+  const clickLength = Math.min(samples.length - start, Math.round(rate * 0.004));
+  for (let i = 0; i < clickLength; i += 1) samples[start + i]! += loud * click * noise() * (1 - i / clickLength);
+}
