@@ -1,0 +1,12 @@
+export { machineMassOfClass } from './machine-mass.ts';
+export { GRAVITY_BASIS, standingOf } from './gravity.ts';
+export type { Masses, Standing } from './gravity.ts';
+export { bearings, floorAnswer } from './floor.ts';
+export type { Bearing, FloorAnswer, FloorRating } from './floor.ts';
+export type { Advice } from './advice.ts';
+export { movingProblems } from './moving-input.ts';
+export type { MovingInput } from './moving-input.ts';
+export { movingOf, RIGGER_MASS } from './moving-of.ts';
+export type { Moving, MovingAnswer, Piece } from './moving-of.ts';
+export { movingInputOf } from './input-of-survey.ts';
+export { workOutMoving } from './work-out-moving.ts';
