@@ -1,0 +1,14 @@
+export { groundStiffness, SOILS, SOIL_SOURCE } from './soil.ts';
+export type { Soil, SoilId } from './soil.ts';
+export { groundProblems } from './ground-input.ts';
+export type { GroundInput, GroundKind } from './ground-input.ts';
+export { underneathOf } from './underneath.ts';
+export type { Underneath, UnderneathAnswer } from './underneath.ts';
+export type { Response } from './response.ts';
+export { feltAt, VIBRATION_MARKS } from './neighbours.ts';
+export type { Felt } from './neighbours.ts';
+export { sizeOfBolt } from './bolts.ts';
+export type { AgainstRule } from './against-rules.ts';
+export { groundOf, REPORTED } from './ground-of.ts';
+export type { Ground, GroundAnswer, OnSoil } from './ground-of.ts';
+export { groundInputOf, workOutGround } from './work-out-ground.ts';
