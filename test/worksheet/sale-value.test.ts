@@ -42,7 +42,7 @@ test('shown on hot steel adds, far away takes off, and work done on it adds what
   const plain = value(found).value.p50;
   expect(value(found, { shownOnHotSteel: true }).value.p50).toBeGreaterThan(plain * 1.1);
   expect(value(found, { farOrHeavy: true }).value.p50).toBeLessThan(plain * 0.95);
-  const after = findingsAfter(found.known, found.findings, new Set(['bearings.take-out-shims', 'seat.fit-filler-plate', 'dies.new-lower']), knowledge);
+  const after = findingsAfter(found.known, found.findings, new Set(found.worksheet.jobs.map((job) => job.job)), knowledge);
   expect(saleValue(found.known, after, priceBook(found.known, knowledge), SEED).changes).toEqual([]);
 });
 
