@@ -33,7 +33,7 @@ const OUTLINES: Readonly<Record<string, readonly (readonly [string, string])[]>>
   'filler-plate': [['width', 'thickness'], ['width', 'length']], 'lower-die': [['base-width', 'height'], ['length', 'height']], 'upper-die': [['base-width', 'height'], ['length', 'height']],
   'lower-key': [['length', 'large-end']], 'upper-key': [['length', 'large-end']], 'ram-prop': [['side', 'length'], ['side', 'side']], 'sole-timbers': [['length', 'depth'], ['length', 'pad-width']],
 };
-const ROUND: Readonly<Record<string, readonly string[]>> = { 'toggle-bushing': ['bore', 'outside'], 'rod-bushing': ['bore', 'outside'], 'coil-spring': ['wire'], belt: ['small-pulley', 'large-pulley'], 'motor-pulley': ['diameter'] };
+const ROUND: Readonly<Record<string, readonly string[]>> = { 'toggle-bushing': ['bore', 'outside'], 'rod-bushing': ['bore', 'outside'], 'clutch-pulley-bushing': ['bore', 'outside'], 'coil-spring': ['wire'], belt: ['small-pulley', 'large-pulley'], 'motor-pulley': ['diameter'] };
 const TOLERANCE_MILLIMETRES = 0.01;
 
 const folder = mkdtempSync(join(tmpdir(), 'tupwise-dxf-'));

@@ -11,7 +11,7 @@ export const inchHammer = (): LogOf => {
     .read('seat.width', '3 in').read('seat.length', '4 3/4 in').read('seat.depth', '3/4 in')
     .read('dovetail.flank-angle@lower', '10 deg').read('dovetail.flank-angle@upper', '10 deg').read('keys.thickness@lower', '5/16 in').read('keys.thickness@upper', '3/8 in').read('keys.taper@lower', '1/8 in')
     .read('ram-guide.linkage-clearance', '0 in').read('upper-die.rest-gap', '1 in').read('crank.throw', '2 in').read('ram.mass', '52 lb')
-    .read('crank.pin-diameter', '1.480 in').read('connecting-rod.play', '40 thou')
+    .read('crank.pin-diameter', '1.480 in').read('connecting-rod.play', '40 thou').read('main-shaft.diameter@rear', '2.000 in').read('clutch-pulley.play', '45 thou')
     .read('coil-spring.wire', '5/8 in').read('coil-spring.inside-diameter', '1 3/4 in').read('coil-spring.coils', '7').made('coil-spring.free-length', '6 in').read('coil-spring.free-length', '5 5/8 in').read('coil-spring.installed-length', '5 1/4 in').read('coil-spring.shortest-length', '4 5/8 in')
     .read('ram-guide.play-side@top', '45 thou').read('ram-guide.play-side@bottom', '40 thou').read('ram-guide.play-fore-aft@top', '40 thou').read('ram-guide.play-fore-aft@bottom', '36 thou').read('guide-shims.thickness@left', '62 thou').read('guide-shims.thickness@right', '58 thou').read('ram-guide.height', '6 in')
     .read('motor.speed', '1740 rpm').read('motor.power', '2 hp').read('motor.pulley', '2 in').read('pulley.diameter', '14 in').read('pulley.face', '3 1/2 in').read('belt.width', '2 1/2 in').read('belt.thickness', '3/16 in').read('belt.centre-distance', '48 in')

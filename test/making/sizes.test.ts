@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { makeBelt, makeCoilSpring, makeFillerPlate, makeGuideShims, makeLowerDie, makeLowerKey, makeMotorPulley, makeRamProp, makeRodBushing, makeSoleTimbers, makeToggleBushings, makeTogglePins, makeUpperDie, partsToMake, type PartKind } from '../../src/derived/making/index.ts';
+import { makeBelt, makeClutchPulleyBushing, makeCoilSpring, makeFillerPlate, makeGuideShims, makeLowerDie, makeLowerKey, makeMotorPulley, makeRamProp, makeRodBushing, makeSoleTimbers, makeToggleBushings, makeTogglePins, makeUpperDie, partsToMake, type PartKind } from '../../src/derived/making/index.ts';
 import { dimension, inches, made, millimetres, pictureOf } from './figures-of.ts';
 import { inchHammer, metricHammer } from './hammers.ts';
 
@@ -82,6 +82,9 @@ test('the rod’s bush is bored to the pin that is there', () => {
   const bush = made(makeRodBushing(found.values, found.known, and()));
   expect(inches(bush, 'bore')).toBeCloseTo(1.483, 9);
   expect(dimension(bush, 'bore').tolerance.plus / 0.0254).toBeCloseTo(0.003, 9);
+  const clutch = made(makeClutchPulleyBushing(found.values, found.known, and()));
+  expect(inches(clutch, 'bore')).toBeCloseTo(2.01, 9);
+  expect(dimension(clutch, 'bore').tolerance.plus / 0.0254).toBeCloseTo(0.005, 9);
 });
 
 test('shims under a cap come down by the surplus play at both sides', () => {
@@ -125,7 +128,7 @@ test('belt, pulley, prop and timbers', () => {
 
 test('the worksheet decides which parts are made', () => {
   const kinds = partsToMake(found).map((part) => part.kind);
-  expect(kinds).toEqual(['ram-prop', 'sole-timbers', 'filler-plate', 'lower-die', 'lower-key', 'upper-key', 'rod-bushing', 'toggle-pin', 'toggle-bushing', 'coil-spring', 'guide-shims', 'belt']);
+  expect(kinds).toEqual(['ram-prop', 'sole-timbers', 'filler-plate', 'lower-die', 'lower-key', 'upper-key', 'clutch-pulley-bushing', 'rod-bushing', 'toggle-pin', 'toggle-bushing', 'coil-spring', 'guide-shims', 'belt']);
   const log = inchHammer();
   log.put('job-progress', { job: 'spring.renew', state: 'done' });
   expect(partsToMake(pictureOf(log)).map((part) => part.kind)).not.toContain('coil-spring');

@@ -12,7 +12,7 @@ export { makeFillerPlate } from './filler-plate.ts';
 export { makeGuideShims } from './guide-shims.ts';
 export { makeLowerKey, makeUpperKey } from './key.ts';
 export { makeMotorPulley } from './motor-pulley.ts';
-export { makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
+export { makeClutchPulleyBushing, makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
 export { makeRamProp } from './ram-prop.ts';
 export { makeSoleTimbers } from './sole-timbers.ts';
 export { makeCoilSpring } from './spring-order.ts';

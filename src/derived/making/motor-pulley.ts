@@ -43,7 +43,7 @@ export function makeMotorPulley(values: Values, known: Known, context: MakingCon
   const dimensions: MakingDimension[] = [
     sized('diameter', 'diameter at the crown', diameter, plusMinus(10 * THOU), 'hammer pulley x rate wanted / motor speed, with 3 % slip'),
     sized('face', 'face', face, plusMinus(32 * THOU), 'belt and half an inch'),
-    sized('crown', 'crown: higher at the middle, on the radius', crown, plusMinus(5 * THOU), '1/8 in in a foot of face, half of it on each side'),
+    sized('crown', 'crown, on the radius', crown, plusMinus(5 * THOU), '1/8 in in a foot of face, half of it on each side'),
     ...(shaft === undefined ? [] : [sized('bore', 'bore', shaft, { plus: THOU, minus: 0 }, 'motor shaft')]),
   ];
   const thick = reader.find('belt.thickness#as-made|belt.thickness');

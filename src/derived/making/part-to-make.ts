@@ -34,7 +34,7 @@ export interface Unknown {
 }
 
 export type PartKind =
-  | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'toggle-pin' | 'toggle-bushing' | 'rod-bushing'
+  | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'toggle-pin' | 'toggle-bushing' | 'rod-bushing' | 'clutch-pulley-bushing'
   | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley' | 'ram-prop' | 'sole-timbers';
 
 /** A part that a shop can make from its drawing. */

@@ -11,7 +11,7 @@ import { makeLowerKey, makeUpperKey } from './key.ts';
 import type { MakingContext } from './making-context.ts';
 import { makeMotorPulley } from './motor-pulley.ts';
 import type { Making, PartKind } from './part-to-make.ts';
-import { makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
+import { makeClutchPulleyBushing, makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
 import { makeRamProp } from './ram-prop.ts';
 import { makeSoleTimbers } from './sole-timbers.ts';
 import { makeCoilSpring } from './spring-order.ts';
@@ -30,13 +30,13 @@ export type Maker = (values: Values, known: Known, context?: MakingContext) => M
 /** Every part that can be worked out, in the order of the datum chain. */
 export const MAKERS: Readonly<Record<PartKind, Maker>> = {
   'ram-prop': makeRamProp, 'sole-timbers': makeSoleTimbers, 'filler-plate': makeFillerPlate, 'lower-die': makeLowerDie, 'upper-die': makeUpperDie,
-  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'rod-bushing': makeRodBushing, 'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings,
+  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'rod-bushing': makeRodBushing, 'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings,
   'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, belt: makeBelt,
 };
 
 /** Jobs that ask for a part. */
 const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
-  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'rod.bush': ['rod-bushing'],
+  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'rod.bush': ['rod-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
   'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'drive.set-speed': ['motor-pulley'], 'belt.renew': ['belt'],
 };
 

@@ -72,6 +72,19 @@ export function makeRodBushing(values: Values, _known: Known, context: MakingCon
   return bushing('rod-bushing', title, bore, room, 1, 'Clearance on the crank pin 0.003 to 0.006 in (0.08 to 0.15 mm).', context, [{ what: 'length of the bush', how: 'Width of the rod’s big end less the end play.' }, EYE], ['Bore to the pin as it is, not to a nominal size.'], warnings);
 }
 
+/** Bush of the clutch pulley, bored to the shaft that is there with the 0.010 to 0.015 in of play that lets it go. */
+export function makeClutchPulleyBushing(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+  const title = 'Bushing of the clutch pulley';
+  const reader = new FigureReader(values);
+  const shaft = reader.need('main-shaft.diameter@rear|main-shaft.diameter@front|main-shaft.diameter');
+  if (shaft === undefined) return reader.notKnown('clutch-pulley-bushing', title);
+  const least = shopFigure('clutch-play-least');
+  const room = { ...reckon('length', [shaft, least], (diameter, gap) => diameter! + gap!), estimate: shaft.estimate };
+  const bore = sized('bore', 'bore, after pressing in', room, { plus: shopNumber('clutch-play-most') - least.quantity.value, minus: 0 }, 'shaft at its bearing and 0.010 to 0.015 in of play, which lets the pulley free itself');
+  const where: Unknown = { what: 'shaft where the pulley runs', how: 'Micrometer on the shaft under the pulley, both ways: it wears there and not as the bearings do.' };
+  return bushing('clutch-pulley-bushing', title, bore, room, 1, 'Play on the shaft 0.010 to 0.015 in (0.25 to 0.38 mm), total.', context, [where, { what: 'length of the bush', how: 'Hub of the pulley less the end float.' }, EYE], ['Bore to the shaft as it is under the pulley.'], ['The shaft was read at a bearing, not under the pulley.']);
+}
+
 function bushing(kind: PartKind, title: string, bore: MakingDimension, pin: Figure, quantity: number, clearance: string, context: MakingContext, unknowns: readonly Unknown[], notes: readonly string[], warnings: readonly string[]): Making {
   const outside = { ...reckon('length', [pin, shopFigure('bush-wall')], (hole, wall) => hole! + 2 * wall!), estimate: true };
   const pressed = shaftLimits(outside.quantity.value, 'r6');

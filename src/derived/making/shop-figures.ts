@@ -26,6 +26,8 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'pin-clearance-most', title: 'most clearance of a new linkage pin', dimension: 'length', text: '0.005 in', source: 'common-practice' },
   { id: 'rod-clearance-least', title: 'least clearance of the rod on the crank pin', dimension: 'length', text: '0.003 in', source: 'common-practice' },
   { id: 'rod-clearance-most', title: 'most clearance of the rod on the crank pin, new', dimension: 'length', text: '0.006 in', source: 'common-practice' },
+  { id: 'clutch-play-least', title: 'least play of the clutch pulley on its bush', dimension: 'length', text: '0.010 in', source: 'owners-practice' },
+  { id: 'clutch-play-most', title: 'most play of the clutch pulley on its bush, new', dimension: 'length', text: '0.015 in', source: 'owners-practice' },
   { id: 'body-step', title: 'step below which a die body is left as wide as its neck', dimension: 'length', text: '1/16 in', source: 'common-practice' },
   { id: 'bush-wall', title: 'wall of a bronze bush', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'guide-play', title: 'play of a ram set well in its guide, 0.005 to 0.010 in', dimension: 'length', text: '0.0075 in ± 0.0025', source: 'common-practice' },

@@ -1,4 +1,4 @@
-export { makingSheets, type SheetOptions } from './making-sheets.ts';
+export { makingPanels, makingSheets, type SheetOptions } from './making-sheets.ts';
 export { notMadeWords } from './not-made-words.ts';
 export { layViews, type LaidOut, type LayOptions, type ViewAngle } from './lay-views.ts';
 export { arrowCorners, type Extent, type Ink, type Layer } from './ink.ts';

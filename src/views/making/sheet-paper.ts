@@ -12,8 +12,8 @@ export const PAPERS: Readonly<Record<PaperName, Paper>> = { A4: { name: 'A4', wi
 /** Frame: a broader edge on the left, for filing (ISO 5457). */
 export const EDGE = { left: 20, right: 10, top: 10, bottom: 10 } as const;
 
-/** Scales of ISO 5455 that a shop uses, largest first. */
-export const SCALES: readonly (readonly [drawing: number, part: number])[] = [[5, 1], [2, 1], [1, 1], [1, 2], [1, 5], [1, 10], [1, 20], [1, 50]];
+/** Scales of ISO 5455 that a shop uses, largest first; 1 : 2.5 lies between its steps, for a die that just misses half size. */
+export const SCALES: readonly (readonly [drawing: number, part: number])[] = [[5, 1], [2, 1], [1, 1], [1, 2], [1, 2.5], [1, 5], [1, 10], [1, 20], [1, 50]];
 
 /** Line weights of ISO 128, group 0.5: outlines 0.5 mm, all else 0.25. Prints in black; the chalk red is for what must be done first. */
 export const SHEET_STYLE = [

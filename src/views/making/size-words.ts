@@ -37,10 +37,12 @@ export function doubtWords({ quantity }: MakingDimension, system: PrintSystem): 
 
 /** A length without its unit: a fraction where it is one and the tolerance is coarse, else decimals to suit the tolerance. */
 function lengthWords(value: number, dimension: MakingDimension, system: PrintSystem): string {
-  const width = Math.max(Math.abs(dimension.tolerance.plus), Math.abs(dimension.tolerance.minus));
-  const even = dimension.tolerance.plus === dimension.tolerance.minus && onFraction(width);
-  if (system === 'inch' && dimension.fit === undefined && even && onFraction(value)) return fraction(value);
-  return decimals(value, placesFor(dimension, system), system);
+  return asFraction(dimension, system) ? fraction(value) : decimals(value, placesFor(dimension, system), system);
+}
+
+/** Size and tolerance are both fractions or both decimals: an inch size on a 64th whose tolerance is even and on one too. */
+function asFraction({ quantity, tolerance, fit }: MakingDimension, system: PrintSystem): boolean {
+  return system === 'inch' && fit === undefined && tolerance.plus === tolerance.minus && onFraction(tolerance.plus) && onFraction(quantity.value);
 }
 
 function toleranceWords(dimension: MakingDimension, system: PrintSystem): string {
@@ -48,14 +50,14 @@ function toleranceWords(dimension: MakingDimension, system: PrintSystem): string
   const places = placesFor(dimension, system);
   const print = (value: number, sign: string): string => (Math.abs(value) < 1e-9 ? `${sign}0` : `${value > 0 ? '+' : '−'}${decimals(Math.abs(value), places, system)}`);
   if (plus !== minus) return `${print(plus, '+')}/${print(-minus, '−')}`;
-  return `±${system === 'inch' && plus >= SIXTY_FOURTH - HAIR && onFraction(plus) ? fraction(plus) : decimals(plus, places, system)}`;
+  return `±${asFraction(dimension, system) ? fraction(plus) : decimals(plus, places, system)}`;
 }
 
 /** Places that show the tolerance: thousandths of an inch, ten thousandths for a fit; hundredths of a millimetre, thousandths for a fit. */
 function placesFor({ tolerance, fit }: MakingDimension, system: PrintSystem): number {
   const width = Math.max(Math.abs(tolerance.plus), Math.abs(tolerance.minus));
   if (fit !== undefined) return system === 'inch' ? 4 : 3;
-  return system === 'inch' ? 3 : width >= 0.35e-3 || width === 0 ? 1 : 2;
+  return system === 'inch' ? (width >= 0.1 * INCH ? 2 : 3) : width >= 0.35e-3 || width === 0 ? 1 : 2;
 }
 
 const onFraction = (value: number): boolean => Math.abs(value / SIXTY_FOURTH - Math.round(value / SIXTY_FOURTH)) * SIXTY_FOURTH < HAIR;

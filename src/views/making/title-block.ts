@@ -1,9 +1,9 @@
 import type { Picture } from '../../derived/index.ts';
 import type { PartToMake } from '../../derived/making/index.ts';
-import { box, circle, line, outline, textAt, type Svg } from '../drawing/svg.ts';
+import { box, line, textAt, type Svg } from '../drawing/svg.ts';
 import type { ViewAngle } from './lay-views.ts';
-import type { Paper } from './sheet-paper.ts';
-import { EDGE } from './sheet-paper.ts';
+import { projectionSymbol } from './projection-symbol.ts';
+import { EDGE, type Paper } from './sheet-paper.ts';
 import { textWidth, wrapped } from './text-width.ts';
 
 /** Height of the block at the foot of the sheet, mm. */
@@ -39,15 +39,8 @@ export function titleBlock(picture: Picture, part: PartToMake, paper: Paper, fac
     textAt([left + 1.4, top + 23], 'material', { size: 2 }), ...material.map((words, index) => textAt([left + 1.4, top + 26.4 + index * 3.4], words, { size: 2.5 })),
     textAt([left + split + 35, top + 6.8], 'CHECK BEFORE CUTTING', { size: 5, className: 'limit-note', anchor: 'middle' }),
     cell(split, 10, 35, 'number', `${part.quantity} off`, 'strong'), cell(split + 35, 10, 35, 'sizes in', units, 'strong'),
-    cell(split, 20, 35, 'scale', facts.scale), textAt([left + split + 36.4, top + 23], facts.angle.replace('-', ' '), { size: 2 }), symbol(facts.angle, left + split + 43, top + 27.6),
+    cell(split, 20, 35, 'scale', facts.scale), textAt([left + split + 36.4, top + 23], facts.angle.replace('-', ' '), { size: 2 }), projectionSymbol(facts.angle, left + split + 43, top + 27.6),
     cell(0, 32, 30, 'date', picture.provenance.asOf.slice(0, 10)), cell(30, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`), textAt([left + 59.4, top + 34.7], 'hardness', { size: 2 }), ...hardness.map((words, index) => textAt([left + 59.4, top + 37.8 + index * 3], words, { size: 2.4 })),
     cell(split, 32, 70, `log (SHA-256), ${picture.provenance.entries} entries, knowledge ${picture.provenance.knowledgeVersion}`, picture.provenance.logHash.slice(0, 32)),
   ].join('');
-}
-
-/** The truncated cone of ISO 5456-2 that says which way the views lie. */
-function symbol(angle: ViewAngle, x: number, y: number): Svg {
-  const cone = (at: number): Svg => outline([[at, y - 1.5], [at + 7, y - 3], [at + 7, y + 3], [at, y + 1.5]], 'thin', { fill: 'none' }) + line([at - 1, y], [at + 8, y], 'centre');
-  const rings = (at: number): Svg => circle([at, y], 3, 'thin', 'none') + circle([at, y], 1.5, 'thin', 'none') + line([at - 4, y], [at + 4, y], 'centre') + line([at, y - 4], [at, y + 4], 'centre');
-  return angle === 'third-angle' ? rings(x + 2) + cone(x + 9) : cone(x) + rings(x + 14);
 }

@@ -1,0 +1,89 @@
+import type { Picture } from '../../derived/index.ts';
+import type { PartToMake } from '../../derived/making/index.ts';
+import type { Svg } from '../drawing/svg.ts';
+import { accountParagraphs } from './account.ts';
+import { dimensionTable } from './dimension-table.ts';
+import { layViews, type LaidOut, type ViewAngle } from './lay-views.ts';
+import { paintInk } from './paint-ink.ts';
+import { SCALES } from './sheet-paper.ts';
+import { textColumn, type Paragraph } from './text-column.ts';
+
+/** Where on a page there is room, mm from its upper left corner. */
+export interface Area {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  /** Lower edge. */
+  readonly foot: number;
+}
+
+/** What stands on the pages: the drawing first, then what its figures rest on. */
+export interface Pages {
+  readonly bodies: readonly Svg[];
+  /** Scale of the drawing in words, for its title block. */
+  readonly scale: string;
+}
+
+/** Height of figures on paper, mm (ISO 3098). */
+const FIGURE = 2.5;
+const COLUMN_GAP = 5;
+/** Share of the width that figures and warnings take; the rest is for notes. */
+const LEFT_SHARE = 0.58;
+
+/** The drawing with its figures and notes on the first page, the account of every figure on as many more as it takes. */
+export function pagesFor(picture: Picture, part: PartToMake, angle: ViewAngle, area: Area): Pages {
+  const first = drawingPage(picture, part, angle, area);
+  return { bodies: [first.body, ...pagesOf(accountParagraphs(picture, part), area)], scale: first.scale };
+}
+
+function drawingPage(picture: Picture, part: PartToMake, angle: ViewAngle, { left, width, foot, top: edge }: Area): { readonly body: Svg; readonly scale: string } {
+  const notes = (tall: number) => textColumn(notesOf(part), left + width * LEFT_SHARE + COLUMN_GAP, tall, width * (1 - LEFT_SHARE) - COLUMN_GAP);
+  const table = (tall: number) => {
+    const figures = dimensionTable(part, picture, left, tall, width * LEFT_SHARE);
+    const warnings = textColumn(part.warnings.map((words) => ({ words, className: 'limit-note' })), left, tall + figures.height + 2, width * LEFT_SHARE);
+    return { svg: figures.svg + warnings.svg, height: figures.height + 2 + warnings.height };
+  };
+  const lower = Math.max(notes(0).height, table(0).height) + 4;
+  const top = edge + 3;
+  const room = { width: width - 4, height: foot - lower - top - 3 };
+  const { laid, scale, words } = fitted(part, picture, angle, room);
+  const size = { width: laid.extent.most[0] - laid.extent.least[0], height: laid.extent.most[1] - laid.extent.least[1] };
+  const origin = [left + 2 + (room.width - size.width) / 2 - laid.extent.least[0], top + (room.height - size.height) / 2 + laid.extent.most[1]] as const;
+  const start = foot - lower;
+  return { body: paintInk(laid.inks, origin) + table(start).svg + notes(start).svg, scale: scale === undefined ? words : `${words}${part.shape.broken === undefined ? '' : ', cut short'}` };
+}
+
+/** The largest scale of ISO 5455 at which all views fit; where none does, not to scale. */
+function fitted(part: PartToMake, picture: Picture, angle: ViewAngle, room: { readonly width: number; readonly height: number }): { readonly laid: LaidOut; readonly scale: number | undefined; readonly words: string } {
+  const lay = (scale: number): LaidOut => layViews(part, { scale, height: FIGURE, system: picture.system, angle });
+  for (const [drawing, real] of SCALES) {
+    const laid = lay((1000 * drawing) / real);
+    if (laid.extent.most[0] - laid.extent.least[0] <= room.width && laid.extent.most[1] - laid.extent.least[1] <= room.height) return { laid, scale: drawing / real, words: `${drawing} : ${real}` };
+  }
+  return { laid: lay(10), scale: undefined, words: 'not to scale' };
+}
+
+function notesOf(part: PartToMake): readonly Paragraph[] {
+  return [
+    ...(part.unknowns.length === 0 ? [] : [{ words: 'NOT KNOWN, measure first:', className: 'limit-note' }, ...part.unknowns.map((one) => ({ words: `· ${one.what}`, className: 'strong' }))]),
+    ...part.notes.map((words, index) => ({ words: `${index + 1}. ${words}` })),
+    ...(part.shape.broken === undefined ? [] : [{ words: part.shape.broken, className: 'strong' }]),
+    { words: 'Sizes in brackets follow from the others. Sheet 2 says what every size rests on.' },
+  ];
+}
+
+/** Lays paragraphs out over as many pages as they need. */
+function pagesOf(paragraphs: readonly Paragraph[], { left, width, foot, top: edge }: Area): readonly Svg[] {
+  const pages: Svg[] = [];
+  let held: Paragraph[] = [];
+  const top = edge + 5;
+  const heightOf = (some: readonly Paragraph[]): number => textColumn(some, left, top, width).height;
+  for (const paragraph of paragraphs) {
+    if (held.length > 0 && heightOf([...held, paragraph]) > foot - top - 3) {
+      pages.push(textColumn(held, left, top, width).svg);
+      held = [];
+    }
+    held.push(paragraph);
+  }
+  return held.length === 0 ? pages : [...pages, textColumn(held, left, top, width).svg];
+}
