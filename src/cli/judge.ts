@@ -30,14 +30,27 @@ export function judgementText(picture: Picture): string {
     `${tag}, ${ramClass.asWritten} ${family.replaceAll('-', ' ')} hammer${maker === undefined ? '' : `, ${maker}`}\n`, inventedLine(known.identity.invented),
     `\n${duty.sentence}\n${duty.sureWords === '' ? '' : `How sure: ${duty.sureWords}.\n`}`,
     listUnder('Why', duty.reasons.map((reason) => `${reason.sentence} [${reason.finding}]`)),
-    listUnder('Limits', duty.limits.map((limit) => limit.sentence)),
-    listUnder('Not known yet', duty.missing.map((missing) => `${missing.title}: ${missing.how} (${missing.minutes} min; ${missing.missing.join(', ')})`)),
+    listUnder(duty.verdict === 'stand-down' ? 'Limits that hold once what stops it is cured' : 'Limits', duty.limits.map((limit) => `${limit.sentence} [${limit.because.join(', ')}]`)),
+    listUnder(duty.verdict === 'stand-down' ? 'Not known either, and settled before it may run' : 'What would settle the verdict', duty.missing.map((missing) => `${missing.title}: ${missing.how} (${missing.minutes} min; ${missing.missing.join(', ')})`)),
+    listUnder('Limited', of('limited')),
     listUnder('To watch', of('watch')),
+    notCheckedText(picture),
     listUnder('Work, in order', worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').map((job) => `${job.number}. ${job.title} [${job.job}]`)),
     listUnder('Worth knowing', picture.problems),
     `\nFindings: ${counted}. Log ${picture.provenance.logHash.slice(0, 12)}, ${picture.provenance.entries} entries, as of ${picture.provenance.asOf.slice(0, 10)}.\n`,
   ].join('');
 }
+
+/** What was not checked is said by name, as far as a screen holds it, and by number beyond. */
+function notCheckedText(picture: Picture): string {
+  const open = picture.findings.filter((finding) => finding.grade === 'not-known');
+  if (open.length === 0) return '';
+  const named = open.slice(0, MOST_NAMED).map((finding) => `${finding.title}${atWords(finding.at)}`).join('; ');
+  const more = open.length - MOST_NAMED;
+  return `\nNot checked, and none of it taken as good (${open.length})\n  ${named}${more > 0 ? `; and ${more} more, which the report lists` : ''}.\n`;
+}
+
+const MOST_NAMED = 12;
 
 /** The same for machines. */
 export const judgementJson = (picture: Picture): unknown => ({

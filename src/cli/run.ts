@@ -1,8 +1,10 @@
 import { Command, CommanderError } from 'commander';
+import about from '../../package.json' with { type: 'json' };
 import { checkCommand } from './check.ts';
 import { BadInput, EXIT, EXIT_WORDS, type Door } from './door.ts';
 import { judgeCommand } from './judge.ts';
 import { motionCommand } from './motion.ts';
+import { newCommand } from './new.ts';
 import { cardCommand, drawCommand, reportCommand } from './papers.ts';
 import { reckonCommand } from './reckon/reckon.ts';
 import { schemaCommand } from './schema.ts';
@@ -11,7 +13,7 @@ import { whyCommand } from './why.ts';
 import { workCommand } from './work.ts';
 import { yardCommand } from './yard.ts';
 
-const COMMANDS = [judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
+const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
 
 /** Failures of the yard's folder and database whose message is already a sentence. */
 const SAID_IN_WORDS: readonly string[] = ['FolderInUse', 'NewerSchema'];
@@ -26,6 +28,7 @@ export async function run(words: readonly string[], door: Door): Promise<number>
   const program = new Command('tupwise');
   program
     .description('What one old belt-driven forging hammer may do today, what it needs, in what order, and whether it is right again.\nA FILE is a survey file; - reads it from standard input.')
+    .version(about.version, '--version', 'print the version')
     .addHelpText('after', `\n${EXIT_WORDS}`)
     .showSuggestionAfterError()
     .exitOverride()

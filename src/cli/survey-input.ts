@@ -43,7 +43,8 @@ export function pictureOf(input: SurveyInput, options: SurveyOptions): Picture {
 }
 
 function asOfInstant(text: string | undefined, door: Door): string {
-  if (text === undefined) return door.now();
+  // A visit without an hour counts as noon, so today counts to its end.
+  if (text === undefined) return `${door.now().slice(0, 10)}T23:59:59Z`;
   const [year, month, day] = text.split('-').map(Number);
   if (/^\d{4}-\d{2}-\d{2}$/.test(text) && isCalendarDay(year ?? 0, month ?? 0, day ?? 0)) return `${text}T23:59:59Z`;
   if (instantMs(text) !== undefined) return text;

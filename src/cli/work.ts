@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Picture, WorksheetJob } from '../derived/index.ts';
+import { knowledge } from '../knowledge/index.ts';
 import { costWords, hoursWords } from '../views/index.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
@@ -17,8 +18,10 @@ export const workCommand = (program: Command, door: Door, ended: (exit: number) 
 
 function workText(picture: Picture): string {
   const { worksheet, known } = picture;
-  if (worksheet.jobs.length === 0) return `${known.identity.tag}: no work is wanted.\n`;
-  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${hoursWords(worksheet.hours)}; outlay ${costWords(worksheet.cost)} in units of about one US dollar where nothing was heard\n${worksheet.jobs.map(jobText).join('')}${listUnder('Worth knowing', worksheet.problems)}`;
+  const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
+  const unchecked = open === 0 ? '' : `${open} matters are not checked; what they would ask for is not on this list.\n`;
+  if (worksheet.jobs.length === 0) return open === 0 ? `${known.identity.tag}: no work is wanted.\n` : `${known.identity.tag}: no work can be named yet. ${unchecked}`;
+  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${hoursWords(worksheet.hours)}; outlay ${costWords(worksheet.cost)} in units of about one US dollar where nothing was heard\n${unchecked}${worksheet.jobs.map(jobText).join('')}${listUnder('Worth knowing', worksheet.problems)}`;
 }
 
 const jobText = (job: WorksheetJob): string => `
@@ -26,4 +29,4 @@ ${job.number}. ${job.title} [${job.job}]${job.state === 'open' ? '' : `, ${job.s
    ${job.words}
    why here: ${job.whyHere}
    cures: ${job.cures.join(', ') || 'nothing that is open'}; ${hoursWords(job.hours)}; skill ${job.skill} of 4${job.helpers === 0 ? '' : `; helpers ${job.helpers}`}; outlay ${costWords(job.cost)}
-${job.parts.map((part) => `   part: ${part.quantity} × ${part.words}, ${costWords(part.cost)}${part.heard ? ', as heard' : ', estimate'}\n`).join('')}${job.cautions.map((caution) => `   caution: ${caution}\n`).join('')}`;
+${job.parts.map((part) => `   part: ${part.quantity} × ${part.words}, ${costWords(part.cost)}${part.heard ? ', as heard' : ', estimate'}\n`).join('')}${job.cautions.map((caution) => `   caution: ${knowledge.cautions.find((one) => one.id === caution)?.words ?? caution}\n`).join('')}`;

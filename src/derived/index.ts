@@ -7,3 +7,4 @@ export * from './not-checked.ts';
 export { type PrintSystem, printQuantity } from './print-system.ts';
 export { picture, type Picture, type Provenance } from './picture.ts';
 export { explain, type Explanation } from './explain.ts';
+export * from './upkeep/index.ts';

@@ -15,7 +15,8 @@ import type { PrintSystem } from './print-system.ts';
 import { putSeatStrength, workOutSeatPressure } from './seat/seat-pressure.ts';
 import { workOutCoilSpring } from './spring/coil-spring.ts';
 import { workOutStack } from './stack/die-stack.ts';
-import { foldEntries, type Known } from './survey/index.ts';
+import { foldEntries, readingsAtOdds, type Known } from './survey/index.ts';
+import { unknownNames } from './unknown-names.ts';
 import type { Value } from './value.ts';
 import { worksheetOf, type Worksheet } from './worksheet/index.ts';
 
@@ -65,7 +66,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     duty: dutyOf(findings),
     worksheet: worksheetOf(known, findings, knowledge),
     notChecked: notCheckedOf(known, findings),
-    problems: [...known.problems, ...idleOverrides(known, knowledge.criteria)],
+    problems: [...known.problems, ...readingsAtOdds(known), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
     system,
     provenance: { logHash: logHash(counted), entries: orderEntries(counted).length, knowledgeVersion: knowledge.version, asOf, seed },
   };

@@ -28,10 +28,12 @@ export interface Job {
   readonly words: string;
   readonly part: string;
   readonly families: readonly LinkageFamily[];
-  /** Place in the datum chain: 1 level the machine ... 16 trial. Lower comes first. */
+  /** Place in the datum chain: 0 make it safe to work on, 1 level the machine ... 16 trial. Lower comes first. */
   readonly stage: number;
   /** Jobs that must be finished before this one where both are on the worksheet, each with its reason. */
   readonly after: readonly { readonly job: string; readonly because: string }[];
+  /** Jobs that this one makes pointless on these parts, wherever both are asked for: a bearing poured anew needs no shims taken out. */
+  readonly replaces?: readonly { readonly job: string; readonly on: readonly string[] }[];
   /** Hours for a 50 lb class hammer; greater classes scale. */
   readonly hours: Span;
   /** 1 owner, 2 careful amateur, 3 machinist or rebuilder, 4 specialist. */

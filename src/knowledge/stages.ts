@@ -2,6 +2,7 @@ import type { Stage } from './job.ts';
 
 /** The datum chain: each step needs the ones above it finished. */
 export const STAGES: readonly Stage[] = [
+  { number: 0, title: 'Safe to work on', because: 'No hand goes near a machine that cannot be cut off and locked, or whose wiring can kill.', source: 'osha-1910-147' },
   { number: 1, title: 'Level and sound ground', because: 'Bearings are poured and guides are squared to the machine as it stands, so it must stand level first.', source: 'page-bearings' },
   { number: 2, title: 'Die seat and dovetails', because: 'The seat floor is the datum for ways, dies and gap; whether there is a sow block or a filler plate decides every height above it.', source: 'common-practice' },
   { number: 3, title: 'Cracks in frame and guide', because: 'Heat moves castings, so every crack is mended before any bearing is poured or any way is squared.', source: 'common-practice' },
@@ -16,6 +17,6 @@ export const STAGES: readonly Stage[] = [
   { number: 12, title: 'Dies and keys', because: 'Dies are keyed and ground parallel once seat and ram are square to one another.', source: 'common-practice' },
   { number: 13, title: 'Settings: speed, gap, spring, throw', because: 'Settings are made on a sound machine, one at a time, in the order in which each changes the next.', source: 'common-practice' },
   { number: 14, title: 'Treadle, then brake', because: 'The brake comes after clutch and treadle, because it hides a clutch that drags.', source: 'common-practice' },
-  { number: 15, title: 'Motor, belt, guards, isolator and bolts', because: 'Nothing runs before it can be cut off and stands guarded; bolts settle only after an hour or two of running.', source: 'common-practice' },
+  { number: 15, title: 'Motor, belt, guards and bolts', because: 'Nothing runs before it stands guarded; bolts settle only after an hour or two of running.', source: 'common-practice' },
   { number: 16, title: 'Trial', because: 'Wood, then hot steel, then tighten again, then report: a repair counts when the machine has shown it.', source: 'common-practice' },
 ];

@@ -25,7 +25,7 @@ export async function startServer(settings: StartSettings): Promise<RunningServe
   const store = await openStore({ folder: settings.folder, databaseUrl: settings.databaseUrl });
   const put = await putInventedYard(store, settings.examplesFolder);
   if (put > 0) settings.say(`the yard was empty: ${put} invented hammers were put in`);
-  const app = serverApp({ store, appFolder: settings.appFolder, now: () => new Date().toISOString() });
+  const app = serverApp({ store, appFolder: settings.appFolder, now: endOfToday });
   try {
     const server = await new Promise<ReturnType<typeof serve>>((resolve, reject) => {
       const listening = serve({ fetch: app.fetch, hostname: '127.0.0.1', port: settings.port }, () => resolve(listening));
@@ -48,3 +48,6 @@ export async function startServer(settings: StartSettings): Promise<RunningServe
     throw failure;
   }
 }
+
+/** A visit entered without an hour counts as noon, so today counts to its end. */
+const endOfToday = (): string => `${new Date().toISOString().slice(0, 10)}T23:59:59Z`;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { partOf } from '../../src/hammer/index.ts';
+import { PARTS, partOf } from '../../src/hammer/index.ts';
 import { RAM_CLASSES, knowledge, type Span } from '../../src/knowledge/index.ts';
 
 const { jobs, stages } = knowledge;
@@ -50,8 +50,19 @@ describe('jobs', () => {
     expect(cycle()).toEqual([]);
   });
 
-  it('have a stage of the datum chain, sixteen in all, each with its reason', () => {
-    expect(stages.map((stage) => stage.number)).toEqual(Array.from({ length: 16 }, (_, index) => index + 1));
+  it('replace only jobs that exist, on parts that exist, and never in a ring', () => {
+    const ids = new Set(jobs.map((job) => job.id));
+    const known = new Set(PARTS.map((part) => part.id));
+    const replaced = new Map(jobs.map((job) => [job.id, (job.replaces ?? []).map((one) => one.job)]));
+    for (const job of jobs) for (const one of job.replaces ?? []) {
+      expect(ids.has(one.job), `${job.id} replaces ${one.job}`).toBe(true);
+      for (const part of one.on) expect(known.has(part), `${job.id}: ${part}`).toBe(true);
+      expect(replaced.get(one.job)).not.toContain(job.id);
+    }
+  });
+
+  it('have a stage of the datum chain, sixteen after the one that makes it safe, each with its reason', () => {
+    expect(stages.map((stage) => stage.number)).toEqual(Array.from({ length: 17 }, (_, index) => index));
     for (const stage of stages) expect(sources.has(stage.source), stage.title).toBe(true);
     for (const stage of stages) expect(jobs.some((job) => job.stage === stage.number), `stage ${stage.number}`).toBe(true);
     for (const job of jobs) expect(job.stage, job.id).toBeLessThanOrEqual(16);

@@ -153,7 +153,10 @@ class YardLog {
   }
 }
 
-/** A minute ahead, so that an entry made this very moment on a device whose clock is a little fast still counts. */
-const later = (): string => new Date(Date.now() + 60_000).toISOString();
+/** The end of today, and at least a minute ahead: a visit without an hour counts as noon, and a device's clock may be a little fast. */
+function later(): string {
+  const soon = new Date(Date.now() + 60_000).toISOString();
+  return `${soon.slice(0, 10)}T23:59:59Z`;
+}
 
 export const yard = new YardLog();

@@ -12,7 +12,7 @@ const EFFICIENCY: Reckoning = {
   inputs: [{ name: 'ram', kind: 'mass', words: 'mass of the ram' }, { name: 'anvil', kind: 'mass', words: 'mass of anvil and all that is fixed to it' }, { name: 'speed', kind: 'velocity', words: 'speed of the ram at the blow', usual: '4 m/s' }, { name: 'restitution', kind: 'ratio', words: 'rebound; hot work about 0.25, cold dies 0.6', usual: '0.25' }],
   run: (given) => {
     const ratio = given.of('anvil') / given.of('ram');
-    return answer([figure('anvil over ram', 'ratio', ratio), figure('share of the blow that the work gets', 'ratio', blowEfficiency(ratio, given.of('restitution'))), figure('speed of the anvil after the blow', 'velocity', anvilSpeed(given.of('ram'), given.of('anvil'), given.of('speed'), given.of('restitution')))]);
+    return answer([figure('anvil over ram', 'ratio', ratio, 'one'), figure('share of the blow that the work gets', 'ratio', blowEfficiency(ratio, given.of('restitution'))), figure('speed of the anvil after the blow', 'velocity', anvilSpeed(given.of('ram'), given.of('anvil'), given.of('speed'), given.of('restitution')))]);
   },
 };
 
@@ -113,7 +113,7 @@ const NOISE: Reckoning = {
     const lines = [OSHA, NIOSH].flatMap((rule) => {
       const dose = noiseDose([{ level, time: given.of('time') }], rule);
       const mean = timeWeightedAverage(dose, rule);
-      return [figure(`time allowed, ${rule.id.toUpperCase()}`, 'time', allowedTime(level, rule)), figure(`dose, ${rule.id.toUpperCase()}`, 'ratio', dose), ...(mean === undefined ? [] : [figure(`mean over eight hours, ${rule.id.toUpperCase()}`, 'level', mean)])];
+      return [figure(`time allowed, ${rule.id.toUpperCase()}`, 'time', allowedTime(level, rule)), figure(`dose, ${rule.id.toUpperCase()}`, 'ratio', dose, 'percent'), ...(mean === undefined ? [] : [figure(`mean over eight hours, ${rule.id.toUpperCase()}`, 'level', mean)])];
     });
     return answer([figure('level of both together', 'level', level), ...lines], warnIf(level >= 100, 'plug and muff together at this level'));
   },

@@ -1,4 +1,4 @@
-import type { Dimension } from '../../methods/quantity/index.ts';
+import type { Dimension, UnitName } from '../../methods/quantity/index.ts';
 
 /** One thing that a calculation must be told. */
 export interface ReckonInput {
@@ -14,7 +14,7 @@ export interface ReckonInput {
 
 /** One line of the answer: a figure, or words. */
 export type ReckonLine =
-  | { readonly words: string; readonly dimension: Dimension; readonly value: number }
+  | { readonly words: string; readonly dimension: Dimension; readonly value: number; readonly unit?: UnitName }
   | { readonly words: string; readonly says: string };
 
 /** The answer, or why there is none. A warning belongs beside the figures. */
@@ -40,8 +40,8 @@ export interface Reckoning {
   readonly run: (given: Given) => ReckonOutcome;
 }
 
-/** A line with a figure. */
-export const figure = (words: string, dimension: Dimension, value: number): ReckonLine => ({ words, dimension, value });
+/** A line with a figure; `unit` where the usual one of its size would mislead. */
+export const figure = (words: string, dimension: Dimension, value: number, unit?: UnitName): ReckonLine => ({ words, dimension, value, ...(unit === undefined ? {} : { unit }) });
 
 /** A line in words. */
 export const saying = (words: string, says: string): ReckonLine => ({ words, says });

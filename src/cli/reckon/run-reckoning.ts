@@ -1,11 +1,11 @@
 import { propagate } from '../../methods/chance/index.ts';
-import { formatQuantity, quantity, readQuantity, type Quantity, type System } from '../../methods/quantity/index.ts';
+import { formatQuantity, quantity, readQuantity, type Quantity, type System, type UnitName } from '../../methods/quantity/index.ts';
 import { BadInput } from '../door.ts';
 import type { Given, Reckoning, ReckonOutcome } from './reckoning.ts';
 
 /** One line of the answer with its doubt. */
 export type ReckonedLine =
-  | { readonly words: string; readonly quantity: Quantity }
+  | { readonly words: string; readonly quantity: Quantity; readonly unit?: UnitName }
   | { readonly words: string; readonly says: string };
 
 export type Reckoned =
@@ -36,7 +36,7 @@ export function runReckoning(reckoning: Reckoning, texts: Readonly<Record<string
     if (!Number.isFinite(line.value)) throw new BadInput(`${line.words} comes out without bound; other values are wanted: ${reckoning.name}`);
     const formula = (values: number[]): number => valueAt(attempt(reckoning, inputs, new Map(doubtful.map(([name], place) => [name, values[place] ?? Number.NaN]))), index);
     const { uncertainty } = doubtful.length === 0 ? { uncertainty: 0 } : propagate(formula, doubtful.map(([, one]) => one));
-    return { words: line.words, quantity: quantity(line.value, line.dimension, Number.isFinite(uncertainty) ? uncertainty : 0) };
+    return { words: line.words, quantity: quantity(line.value, line.dimension, Number.isFinite(uncertainty) ? uncertainty : 0), ...(line.unit === undefined ? {} : { unit: line.unit }) };
   });
   return { state: 'known', lines, warnings: outcome.warnings, given: inputs.given };
 }
@@ -77,7 +77,7 @@ function readInputs(reckoning: Reckoning, texts: Readonly<Record<string, string 
       if (input.choices !== undefined && !input.choices.includes(text)) problems.push(`--${input.name} cannot be used; one of ${input.choices.join(', ')}: ${text}`);
       choices.set(input.name, text);
     } else {
-      const read = readQuantity(text, { dimension: input.kind, field: `--${input.name}` });
+      const read = readQuantity(text, { dimension: input.kind, field: `--${input.name}`, ...(MAY_BE_BELOW_NOTHING.includes(input.kind) ? {} : { min: 0 }) });
       if (read.ok) quantities.set(input.name, DOUBT_WRITTEN.test(text) ? read.quantity : { ...read.quantity, uncertainty: 0 });
       else problems.push(`--${input.name}: ${read.problem.message}; ${read.problem.expected}: ${read.problem.value}`);
     }
@@ -87,6 +87,9 @@ function readInputs(reckoning: Reckoning, texts: Readonly<Record<string, string 
   return { quantities, choices, given };
 }
 
+/** What a person may rightly give below nothing. */
+const MAY_BE_BELOW_NOTHING: readonly string[] = ['temperature', 'angle', 'level', 'taper', 'velocity'];
+
 const EXAMPLES: Readonly<Partial<Record<string, string>>> = { length: '2 3/4 in', mass: '65 lb', force: '200 lbf', rotation: '320 rpm', power: '2 hp', pressure: '100 MPa', stiffness: '400 lbf/in', temperature: '1000 °C', count: '8', energy: '150 J', voltage: '230 V', level: '96 dB', velocity: '4 m/s', angle: '30 deg' };
 
 /** The answer as text. */
@@ -94,7 +97,7 @@ export function reckonedText(reckoning: Reckoning, reckoned: Reckoned, system: S
   const tail = `\nformula: ${reckoning.formula}\nsource: ${reckoning.source}\nholds for: ${reckoning.validity}\n`;
   if (reckoned.state !== 'known') return `${reckoning.title}\n\nNo figure: ${reckoned.because}.\n${tail}`;
   const width = Math.max(...reckoned.lines.map((line) => line.words.length));
-  const lines = reckoned.lines.map((line) => `  ${line.words.padEnd(width)}  ${'says' in line ? line.says : formatQuantity(line.quantity, { system })}`);
+  const lines = reckoned.lines.map((line) => `  ${line.words.padEnd(width)}  ${'says' in line ? line.says : formatQuantity(line.quantity, { system, ...(line.unit === undefined ? {} : { unit: line.unit }) })}`);
   const given = reckoned.given.map((one) => `${one.name} ${one.text}${one.usual ? ' (usual)' : ''}`).join(', ');
-  return `${reckoning.title}\n\n${lines.join('\n')}\n${reckoned.warnings.map((warning) => `\nWARNING: ${warning}\n`).join('')}\ngiven: ${given}${tail}`;
+  return `${reckoning.title}\n\n${lines.join('\n')}\n${reckoned.warnings.map((warning) => `\nWARNING: ${warning}\n`).join('')}\ngiven: ${given}${DOUBT_WRITTEN.test(given) ? '' : '\nWhat was given is taken as exact; write it with ± to see what its doubt does.'}${tail}`;
 }

@@ -1,11 +1,14 @@
 import type { Criterion, Grade, Knowledge, LimitRule, MeasuredRule, SeenRule } from '../../knowledge/index.ts';
+import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { valueKey, type Value } from '../value.ts';
 import type { Finding, FindingGrade } from './finding.ts';
+import type { Limit } from './limit.ts';
 import { limitOf } from './limit-of.ts';
 import { gradeMeasured, readSteps, type ReadStep } from './grade-measured.ts';
 import { overrideFor } from './overrides.ts';
 import { expectedPlaces } from './expected-places.ts';
+import { settleCures } from './settle-cures.ts';
 import { staleSince } from './stale.ts';
 import { shownReading, sureWordsFor } from './shown.ts';
 import type { PrintSystem } from '../print-system.ts';
@@ -21,9 +24,10 @@ export interface Bench {
 /** Applies every criterion that this hammer's linkage family has, at every place that it judges. */
 export function judge(bench: Bench): readonly Finding[] {
   const { family } = bench.known.identity;
-  return bench.knowledge.criteria
+  const findings = bench.knowledge.criteria
     .filter((criterion) => criterion.families.includes(family))
     .flatMap((criterion) => judgeCriterion(bench, criterion));
+  return settleCures(findings, bench.knowledge.jobs);
 }
 
 function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] {
@@ -55,10 +59,10 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const step = steps.find((one) => one.grade === graded.grade);
     return {
       ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
-      reason: reasonFor(criterion, step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse),
+      reason: reasonFor(criterion, step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
       from: [key], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
       limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (step?.cures ?? criterion.cures),
-      ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse) } }),
+      ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse, quantity, bench.system) } }),
     };
   });
 }
@@ -101,7 +105,7 @@ function blank(criterion: Criterion, at: string | undefined, grade: FindingGrade
 const unknown = (criterion: Criterion, at: string | undefined, missing: readonly string[], reason: string): Finding => blank(criterion, at, 'not-known', reason, missing);
 const doesNotApply = (criterion: Criterion, because: string, at?: string): Finding => blank(criterion, at, 'does-not-apply', because, []);
 
-const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string) => (rules ?? []).map((rule) => limitOf(bench.values, rule, finding, bench.system));
+const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, rule, finding, bench.system) ?? []);
 
 function reasonFor(criterion: Criterion, step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
   const first = step?.because ?? `${criterion.title}: within what good practice asks.`;
@@ -109,8 +113,11 @@ function reasonFor(criterion: Criterion, step: ReadStep | undefined, graded: Ret
   return next === undefined || next.chance < 0.05 ? first : `${first} With the doubt of the reading there is a chance of ${Math.round(next.chance * 100)} % that it is already ${next.grade.replace('-', ' ')}.`;
 }
 
-const ruleWords = (steps: readonly ReadStep[], worse: 'more' | 'less'): string =>
-  steps.map((step) => `${step.grade.replace('-', ' ')} ${worse === 'more' ? 'from' : 'at'} ${step.text} ${worse === 'more' ? 'up' : 'and below'}`).join('; ');
+/** The steps in words: as the source prints them for a reader in inches, else in the reader's units. */
+function ruleWords(steps: readonly ReadStep[], worse: 'more' | 'less', of: Quantity, system: PrintSystem): string {
+  const figure = (step: ReadStep): string => (system === 'inch' ? step.text : formatQuantity({ dimension: of.dimension, value: step.from, uncertainty: 0 }, { system }));
+  return steps.map((step) => `${step.grade.replace('-', ' ')} ${worse === 'more' ? 'from' : 'at'} ${figure(step)} ${worse === 'more' ? 'up' : 'and below'}`).join('; ');
+}
 
 /** Entries behind a value, down through everything that it was worked out from. */
 function evidenceOf(values: ReadonlyMap<string, Value>, value: Value): readonly string[] {

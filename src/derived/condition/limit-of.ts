@@ -9,9 +9,16 @@ const DIMENSIONS: Readonly<Partial<Record<LimitRule['kind'], Dimension>>> = {
   'greatest-tread': 'ratio', 'longest-run': 'time', 'oil-every': 'time', 'check-keys-every': 'time',
 };
 
-/** Turns a rule of knowledge into the limit for this hammer; a limit whose figure is not known says so instead of a number. */
-export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit {
+/** Half a millimetre: a least thickness below it forbids nothing that anybody would work. */
+const NO_THICKNESS = 0.0005;
+
+/**
+ * Turns a rule of knowledge into the limit for this hammer; a limit whose figure is not known says so instead of a number.
+ * @returns undefined where the figure says that nothing needs forbidding: a least work thickness of nothing is no limit
+ */
+export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit | undefined {
   const quantity = quantityOf(values, rule);
+  if (rule.kind === 'least-work-thickness' && quantity !== undefined && quantity.value < NO_THICKNESS) return undefined;
   const figure = quantity === undefined ? 'a figure not known yet' : printQuantity(quantity, system, rule.kind.startsWith('least') ? 'up' : rule.kind.startsWith('greatest') ? 'down' : 'nearest');
   return { kind: rule.kind, sentence: rule.sentence.replaceAll('{value}', figure), because: [finding], ...(quantity === undefined ? {} : { quantity }) };
 }

@@ -1,2 +1,3 @@
 export * from './known.ts';
 export { foldEntries } from './fold.ts';
+export { readingsAtOdds } from './at-odds.ts';

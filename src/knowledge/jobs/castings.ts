@@ -67,7 +67,7 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'bolts.tighten', title: 'Tighten the hold-down bolts and try again', part: 'hold-down-bolts', families: EVERY, stage: 1,
-    words: 'Tighten evenly in turn, run for one hour, lock off and tighten again, and again after ten hours.',
+    words: 'Tighten evenly in turn. Once it may run, tighten again after the first hour and after ten, locked off each time.',
     after: [
       { job: 'base.level', because: 'a bolt pulled down on a rocking foot bends the casting' },
       { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
@@ -85,6 +85,7 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
       { job: 'foundation.block', because: 'anchors are set in the block that stays' },
     ],
+    replaces: [{ job: 'bolts.tighten', on: ['hold-down-bolts'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 2, helpers: 0,
     parts: [
       { id: 'anchor-bolts', words: 'anchor bolts with washers and nuts', quantity: 4, priceEach: { least: 8, likely: 15, most: 30 }, source: 'price-guess' },
@@ -150,6 +151,7 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { job: 'seat.file', because: 'the seat is the datum from which the ways are squared' },
       { job: 'frame.stitch', because: 'mending a casting moves it' },
     ],
+    replaces: [{ job: 'ways.polish', on: ['ways'] }],
     hours: { least: 6, likely: 12, most: 20 }, skill: 3, helpers: 0,
     parts: [],
     outside: { words: 'machine shop or fitter', price: { least: 300, likely: 800, most: 1500 }, source: 'price-guess' },

@@ -16,6 +16,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2,
     words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways.',
     after: [],
+    replaces: [{ job: 'seat.file', on: ['seat'] }, { job: 'seat.grind-with-plate-jig', on: ['seat'] }],
     hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
     parts: [],
     outside: { words: 'seat milled, or cut and fitted with a sow block', price: { least: 500, likely: 1000, most: 1800 }, source: 'price-guess' },
@@ -26,6 +27,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2,
     words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it; check with feelers.',
     after: [],
+    replaces: [{ job: 'seat.file', on: ['seat'] }],
     hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
     parts: [
       { id: 'abrasive-discs', words: 'abrasive discs', quantity: 6, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
@@ -71,6 +73,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
     words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins.',
     after: [],
+    replaces: [{ job: 'dovetail.file-flanks', on: ['dovetail'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
     parts: [],
     outside: { words: 'machine shop', price: { least: 200, likely: 400, most: 800 }, source: 'price-guess' },
@@ -143,6 +146,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
       { job: 'seat.fit-filler-plate', because: 'the plate lifts the die and changes the key' },
     ],
+    replaces: [{ job: 'keys.drive', on: ['keys'] }],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
       { id: 'key-steel', words: 'key steel, 3/8 by 1/2 in, per foot', quantity: 1, priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
@@ -182,6 +186,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     after: [
       { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
     ],
+    replaces: [{ job: 'dies.dress', on: ['upper-die'] }, { job: 'dies.temper', on: ['upper-die'] }],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'upper-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
@@ -196,6 +201,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },
       { job: 'seat.mill', because: 'the die is made to the finished seat' },
     ],
+    replaces: [{ job: 'dies.dress', on: ['lower-die'] }],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'lower-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },

@@ -30,6 +30,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     after: [
       { job: 'drive.set-speed', because: 'the belt is cut to the pulleys that stay' },
     ],
+    replaces: [{ job: 'belt.dress', on: ['belt'] }],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
       { id: 'flat-belt', words: 'flat belt 3 in, metre', quantity: 4, priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
@@ -60,6 +61,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
     words: 'A motor of the power that the class asks for, with starter, overload and guard to suit.',
     after: [],
+    replaces: [{ job: 'motor.service', on: ['motor'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
       { id: 'motor', words: 'motor, 2 to 3 hp', quantity: 1, priceEach: { least: 250, likely: 350, most: 500 }, source: 'price-guess', leadDays: { least: 2, likely: 7, most: 21 } },
@@ -77,7 +79,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     cautions: ['isolate', 'electrician'], source: 'page-drive',
   },
   {
-    id: 'starter.isolator', title: 'Fit a lockable isolator and no-volt starter', part: 'starter', families: EVERY, stage: 15,
+    id: 'starter.isolator', title: 'Fit a lockable isolator and no-volt starter', part: 'starter', families: EVERY, stage: 0,
     words: 'Isolator that takes a padlock within reach of the operator, no-volt release, overload set to the plate.',
     after: [],
     hours: { least: 2, likely: 3, most: 4 }, skill: 4, helpers: 0,
@@ -88,7 +90,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     cautions: ['electrician'], source: 'common-practice',
   },
   {
-    id: 'electrics.make-safe', title: 'Make the wiring safe', part: 'starter', families: EVERY, stage: 15,
+    id: 'electrics.make-safe', title: 'Make the wiring safe', part: 'starter', families: EVERY, stage: 0,
     words: 'Dead and locked; covers, glands, earth and cable made good and tested.',
     after: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 4, helpers: 0,

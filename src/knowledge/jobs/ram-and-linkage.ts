@@ -110,6 +110,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { job: 'links.renew', because: 'bushes are pressed into the links that stay' },
       { job: 'arms.renew', because: 'bushes are pressed into the arms that stay' },
     ],
+    replaces: [{ job: 'pins.oil', on: ['toggle-pins'] }, { job: 'pins.hold', on: ['toggle-pins'] }],
     hours: { least: 4, likely: 7, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'pin-set', words: 'pin and bush set', quantity: 1, priceEach: { least: 200, likely: 350, most: 600 }, source: 'price-guess' },
@@ -153,6 +154,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     id: 'spring-bolt.renew', title: 'Renew the spring bolt', part: 'spring-bolt', families: COIL, stage: 10,
     words: 'New bolt of known steel, same thread, with lock nut; let the preload off first.',
     after: [],
+    replaces: [{ job: 'spring.lock-nut', on: ['spring-bolt'] }],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
       { id: 'spring-bolt', words: 'bolt, nuts and washers', quantity: 1, priceEach: { least: 15, likely: 40, most: 80 }, source: 'price-guess' },
@@ -205,6 +207,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     id: 'rod.renew', title: 'Make a new rod', part: 'connecting-rod', families: EVERY, stage: 9,
     words: 'Straight, with a right and a left thread, one diameter or more in engagement at each end, lock nuts.',
     after: [],
+    replaces: [{ job: 'rod.bush', on: ['connecting-rod'] }],
     hours: { least: 2, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
       { id: 'rod-stock', words: 'rod, ends and nuts', quantity: 1, priceEach: { least: 60, likely: 140, most: 300 }, source: 'price-guess' },
@@ -292,6 +295,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     id: 'bow.renew-spring', title: 'Order a new bow', part: 'bow-spring', families: BOW, stage: 10,
     words: 'A new pack to the old section and camber; leaves counted and measured before ordering.',
     after: [],
+    replaces: [{ job: 'bow.replace-leaf', on: ['bow-spring'] }, { job: 'bow.tighten-clip', on: ['bow-spring'] }],
     hours: { least: 3, likely: 5, most: 6 }, skill: 3, helpers: 1,
     parts: [
       { id: 'bow-pack', words: 'leaf pack to order', quantity: 1, priceEach: { least: 250, likely: 500, most: 1000 }, source: 'price-guess', leadDays: { least: 14, likely: 40, most: 90 } },

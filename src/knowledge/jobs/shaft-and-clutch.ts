@@ -16,6 +16,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'shaft.renew', title: 'Make a new main shaft', part: 'main-shaft', families: EVERY, stage: 5,
     words: 'Turn a new shaft with keyways as the old; pulleys and shaft of a 50 lb hammer weigh about 200 lb together.',
     after: [],
+    replaces: [{ job: 'shaft.turn-true', on: ['main-shaft'] }],
     hours: { least: 8, likely: 11, most: 14 }, skill: 3, helpers: 1,
     parts: [
       { id: 'shaft-steel', words: 'shaft steel, turned and ground', quantity: 1, priceEach: { least: 80, likely: 160, most: 300 }, source: 'price-guess' },
@@ -95,6 +96,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shaft.turn-true', because: 'bearings are made to the finished shaft' },
       { job: 'shaft.renew', because: 'bearings are made to the finished shaft' },
     ],
+    replaces: [{ job: 'bearings.take-out-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.even-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.scrape', on: ['main-bearings', 'bearing-caps', 'pouring'] }, { job: 'bearings.clean', on: ['main-bearings'] }],
     hours: { least: 8, likely: 12, most: 16 }, skill: 4, helpers: 1,
     parts: [
       { id: 'babbitt', words: 'babbitt, lb', quantity: 12, priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
@@ -173,6 +175,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shaft.set-end-float', because: 'never reline before the end float is right: it will grab again' },
       { job: 'shipper.free', because: 'a binding yoke wears a new facing on one side' },
     ],
+    replaces: [{ job: 'clutch.wash', on: ['clutch-facing'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 1,
     parts: [
       { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
