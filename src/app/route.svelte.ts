@@ -3,6 +3,7 @@ export const SHEETS = [
   { id: 'elevation', name: 'Elevation' },
   { id: 'round', name: 'Survey round' },
   { id: 'findings', name: 'Findings' },
+  { id: 'motion', name: 'Motion' },
   { id: 'work', name: 'Worksheet' },
   { id: 'papers', name: 'Papers' },
 ] as const;

@@ -1,6 +1,6 @@
 import { exponential, nextUniform, seeded } from '../../methods/chance/index.ts';
 import { sineCosine } from '../../methods/numerics/index.ts';
-import type { MotionRan } from '../../derived/motion/index.ts';
+import type { MotionRan, SecondSound } from '../../derived/motion/index.ts';
 import { FAINT, loopBeats, motionLoop } from './motion-loop.ts';
 
 type BeatKind = MotionRan['beats'][number]['kind'];
@@ -19,16 +19,30 @@ const RINGS: Readonly<Record<BeatKind, { readonly rings: readonly Ring[]; readon
  * What a run would sound like: every beat of its last turns rung at its moment and level, round and round.
  * @param rate samples a second, 8000 to 96000
  * @param rounds how many times the loop is played
+ * @param stretch 1 at the hammer's own speed; more sets the beats further apart and leaves their ring as it is
  * @returns samples between -1 and 1
  */
-export function beatSound(run: MotionRan, rate: number, rounds: number): Float32Array<ArrayBuffer> {
-  if (!(rate >= 8000 && rate <= 96000)) throw new Error(`a sound has 8000 to 96000 samples a second: ${rate}`);
+export function beatSound(run: MotionRan, rate: number, rounds: number, stretch = 1): Float32Array<ArrayBuffer> {
   const loop = motionLoop(run);
-  const beats = loopBeats(run, loop).filter(({ beat }) => beat.level >= FAINT);
-  const samples = new Float32Array(Math.ceil(Math.min(30, loop.seconds * rounds + 0.4) * rate));
+  const beats = loopBeats(run, loop).flatMap(({ after, beat }) => (beat.level >= FAINT ? [{ after: after * stretch, kind: beat.kind, level: beat.level }] : []));
+  return ring(beats, loop.seconds * stretch, rate, rounds);
+}
+
+/** The part that each second sound comes from. */
+const FROM: Readonly<Record<SecondSound['kind'], BeatKind>> = { 'die-re-strike': 'die', 'joint-knock': 'joint', 'upper-stop-knock': 'upper' };
+
+/** What one second sound is like beside its blow, six times over at 300 a minute: for an ear that has not met it yet. */
+export function exampleSound(sound: Pick<SecondSound, 'kind' | 'delay' | 'level'>, rate: number): Float32Array<ArrayBuffer> {
+  const first = Math.max(0, -sound.delay);
+  return ring([{ after: first, kind: 'die', level: 0 }, { after: first + sound.delay, kind: FROM[sound.kind], level: sound.level }], 0.2, rate, 6);
+}
+
+function ring(beats: readonly { readonly after: number; readonly kind: BeatKind; readonly level: number }[], seconds: number, rate: number, rounds: number): Float32Array<ArrayBuffer> {
+  if (!(rate >= 8000 && rate <= 96000)) throw new Error(`a sound has 8000 to 96000 samples a second: ${rate}`);
+  const samples = new Float32Array(Math.ceil(Math.min(30, seconds * rounds + 0.4) * rate));
   const noise = seeded(7, 'click');
   for (let round = 0; round < rounds; round += 1)
-    for (const { after, beat } of beats) strike(samples, Math.round((round * loop.seconds + after) * rate), rate, beat.kind, 0.8 * exponential((beat.level * Math.LN10) / 20), () => nextUniform(noise) - 0.5);
+    for (const { after, kind, level } of beats) strike(samples, Math.round((round * seconds + after) * rate), rate, kind, 0.8 * exponential((level * Math.LN10) / 20), () => nextUniform(noise) - 0.5);
   let peak = 0;
   for (const sample of samples) peak = Math.max(peak, Math.abs(sample));
   if (peak > 0.95) for (let i = 0; i < samples.length; i += 1) samples[i] = (samples[i]! * 0.95) / peak;

@@ -12,7 +12,7 @@ export { movingShapes, ramOutline, type MovingShape } from './moving-shapes.ts';
 export { movingFigure, type FigureOptions, type MovingFigure } from './moving-figure.ts';
 export { beatMark, FAINT, loopBeats, motionLoop, type MotionLoop } from './motion-loop.ts';
 export { TRACE_LEFT, TRACE_RIGHT, traces, type TraceOptions } from './traces.ts';
-export { beatSound } from './beat-sound.ts';
+export { beatSound, exampleSound } from './beat-sound.ts';
 export { auditTable, type AuditRow } from './audit-table.ts';
 export { motionCsv } from './motion-csv.ts';
 export { cellSentence, HATCHES, mapLegend, mapLetters, mapPicture, type Hatch, type LegendRow, type MapPictureOptions } from './map-picture.ts';
