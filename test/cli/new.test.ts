@@ -5,7 +5,7 @@ import { LINKAGE_FAMILIES, partsFor } from '../../src/hammer/index.ts';
 import { typed } from './at-the-door.ts';
 
 describe.each(LINKAGE_FAMILIES)('a blank survey of a %s hammer', (family) => {
-  const text = blankSurvey(family, { class: '50 lb', tag: 'HB-1', by: 'A. Quill' }, '2026-05-12');
+  const text = blankSurvey(family, { class: '50 lb', tag: 'HB-1', by: 'A. Quill' }, '2026-01-10');
 
   test('reads as it stands, and knows nothing yet', () => {
     const read = readSurveyFile(text);
