@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makeBelt, makeClutchPulleyBushing, makeCoilSpring, makeFillerPlate, makeGuideShims, makeLowerDie, makeLowerKey, makeMotorPulley, makeRamProp, makeRodBushing, makeSoleTimbers, makeToggleBushings, makeTogglePins, makeUpperDie, partsToMake, type PartKind } from '../../src/derived/making/index.ts';
+import { LogOf } from '../cases/log-of.ts';
 import { dimension, inches, made, millimetres, pictureOf } from './figures-of.ts';
 import { inchHammer, metricHammer } from './hammers.ts';
 
@@ -132,4 +133,9 @@ test('the worksheet decides which parts are made', () => {
   const log = inchHammer();
   log.put('job-progress', { job: 'spring.renew', state: 'done' });
   expect(partsToMake(pictureOf(log)).map((part) => part.kind)).not.toContain('coil-spring');
+});
+
+test('a helve lifts its head by the arms: a rear arm of half the length doubles the throw', () => {
+  const helve = pictureOf(new LogOf('100 lb', 'helve').read('upper-die.rest-gap', '1 in').read('crank.throw', '2 in').read('ram.mass', '100 lb').read('helve.front-length', '40 in').read('helve.rear-length', '20 in'));
+  expect(inches(made(makeRamProp(helve.values, helve.known, and())), 'length')).toBeCloseTo(1 + 8 - 0.25, 9);
 });

@@ -53,7 +53,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
       'Hold it by the die key or two dowels in the seat, never by the die alone; never a stack of shims.',
       ...(context.floorCut ? ['The floor is cut first: add what the cutter takes off the true floor to the thickness.'] : ['Corner to corner flush with the floor beside it within 0.002 in (0.05 mm).']),
     ],
-    unknowns: [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
+    unknowns: context.floorCut ? [{ what: 'what the cutter takes off the true floor', how: 'Depth gauge from the rim to the true floor, before it is cut and after; the difference goes onto the thickness.' }] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
     warnings: [
       ...(old === undefined || old.quantity.value <= 0 ? [] : [`It takes the place of the plate of ${print(old.quantity.value)} that is in the seat now: one plate, not two.`]),
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),

@@ -48,7 +48,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
     sized('length', 'length over all', length, plusMinus(16 * SIXTY_FOURTH), 'the seat and 3/4 in at each end: something to drive, and something to drive out'),
     sized('large-end', 'thickness at the large end', large, { plus: FILE, minus: 0 }, 'thickness at the middle and half of the taper; left full to be filed to blue'),
     sized('small-end', 'thickness at the small end', small, { plus: FILE, minus: 0 }, 'thickness at the middle less half of the taper'),
-    ...(height === undefined ? [] : [sized('height', 'the taller way, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, 'depth of the seat along its flank, clear of rim and root')]),
+    ...(height === undefined ? [] : [sized('height', 'height, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, 'depth of the seat along its flank, clear of rim and root')]),
     sized('taper', 'taper, thickness over length', taper, plusMinus(taper.quantity.value * 0.05), read === undefined ? 'not measured: 1/8 to 1/4 in in a foot is practice; match the seat' : 'as the old key'),
   ];
   const unknowns: Unknown[] = [

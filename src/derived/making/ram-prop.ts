@@ -12,16 +12,19 @@ const TITLE = 'Ram prop of hardwood';
 
 /**
  * The timber that holds the ram up while hands are under it: smallest of the regulation's table for this weight and length; as long as the
- * dies stand apart with the crank at the top, less a little room.
+ * dies stand apart with the crank at the top, less a little room; a helve lifts its head by the throw and the lengths of its arms.
  * @returns the part; not known without rest gap and throw; cannot be beyond the table
  */
-export function makeRamProp(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+export function makeRamProp(values: Values, known: Known, context: MakingContext = ALONE): Making {
   const reader = new FigureReader(values);
   const mass = reader.need('ram.mass|class.ram-mass');
   const gap = reader.need('upper-die.rest-gap');
   const crank = reader.need('crank.throw');
-  if (mass === undefined || gap === undefined || crank === undefined) return reader.notKnown(KIND, TITLE);
-  const length = { ...reckon('length', [gap, crank, shopFigure('prop-slack')], (rest, thrown, room) => rest! + 2 * thrown! - room!), estimate: gap.estimate || crank.estimate };
+  const helve = known.identity.family === 'helve';
+  const arms = helve ? [reader.need('helve.front-length'), reader.need('helve.rear-length')] : [];
+  const lever = arms.flatMap((one) => one ?? []);
+  if (mass === undefined || gap === undefined || crank === undefined || lever.length < arms.length) return reader.notKnown(KIND, TITLE);
+  const length = { ...reckon('length', [gap, crank, shopFigure('prop-slack'), ...lever], (rest, thrown, room, front = 1, rear = 1) => rest! + (2 * thrown! * front) / rear - room!), estimate: [gap, crank, ...lever].some((one) => one.estimate) };
   const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
   if (length.quantity.value <= 0) return cannot('There is no room for a prop between the dies with the crank at the top: rest gap or throw is wrong.', `The room between the dies must be above nothing; above ${printQuantity(shopFigure('prop-slack').quantity, context.system)} is allowed: ${printQuantity({ ...length.quantity, value: length.quantity.value + shopNumber('prop-slack'), uncertainty: 0 }, context.system)}`);
   const choice = propFor(mass.quantity.value, length.quantity.value);
@@ -29,7 +32,7 @@ export function makeRamProp(values: Values, _known: Known, context: MakingContex
   const { prop } = choice;
   const side = chosen(prop.side, 'length', 'osha-table-o-11');
   const dimensions: MakingDimension[] = [
-    sized('length', 'length', length, { plus: 0, minus: shopNumber('prop-slack') }, 'rest gap and twice the throw, less 1/4 in: it goes in with the crank at the top and leaves no room to fall'),
+    sized('length', 'length', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in: it goes in with the crank at the top and leaves no room to fall`),
     sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: ${prop.name} in hardwood for a hammer of up to ${printQuantity({ dimension: 'mass', value: Math.round(prop.hammerMass), uncertainty: 0 }, context.system)}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
   ];
   return {

@@ -9,7 +9,7 @@ const ROW = 4;
 
 /** Every figure of the part: size with tolerance, what the readings leave open, and how it is known. */
 export function dimensionTable(part: PartToMake, picture: Picture, x: number, top: number, width: number): { readonly svg: Svg; readonly height: number } {
-  const columns = [0, width * 0.36, width * 0.73, width * 0.87] as const;
+  const columns = [0, width * 0.34, width * 0.71, width * 0.875] as const;
   const head = ['figure', 'size', 'doubt, 95 %', 'known by'].map((words, index) => textAt([x + columns[index]!, top + 3], words, { size: 2 }));
   const rows: Svg[] = [];
   let y = top + 4.2;

@@ -32,7 +32,7 @@ export function doubtWords({ quantity }: MakingDimension, system: PrintSystem): 
   if (half === 0) return 'chosen';
   if (quantity.dimension === 'length') return `± ${decimals(half, system === 'inch' ? 3 : 2, system, 'up')}`;
   if (quantity.dimension === 'taper') return `± ${Math.ceil((100 * half) / quantity.value)} %`;
-  return `± ${plainWords({ ...quantity, value: half }, system)}`;
+  return `± ${plainWords({ ...quantity, value: half }, system, 2)}`;
 }
 
 /** A length without its unit: a fraction where it is one and the tolerance is coarse, else decimals to suit the tolerance. */
@@ -72,8 +72,8 @@ function decimals(value: number, places: number, system: PrintSystem, rounding: 
 
 const bare = (text: string): string => text.replace(/ (in|mm)$/, '');
 
-/** Other quantities with their unit, to three digits or so. */
-function plainWords(quantity: Quantity, system: PrintSystem): string {
+/** Other quantities with their unit, to three digits or as many as are asked for. */
+function plainWords(quantity: Quantity, system: PrintSystem, keep = 3): string {
   const { value, dimension } = quantity;
   if (dimension === 'angle') return formatQuantity({ dimension, value, uncertainty: 0 }, { unit: 'deg', resolution: Math.PI / 1800, doubt: false });
   if (dimension === 'count') return String(Math.round(value * 1000) / 1000);
@@ -81,12 +81,12 @@ function plainWords(quantity: Quantity, system: PrintSystem): string {
   const one = readQuantity(`1 ${unitName}`, { dimension });
   if (!one.ok) throw new Error(`the unit cannot be read again: ${unitName}`);
   const unit = one.quantity.value;
-  const digits = Number((value / unit).toPrecision(3));
+  const digits = Number((value / unit).toPrecision(keep));
   const power = digits === 0 ? 0 : Math.floor(Math.log10(Math.abs(digits)) + 1e-9);
-  return formatQuantity({ dimension, value: digits * unit, uncertainty: 0 }, { unit: unitName, doubt: false, resolution: unit * 10 ** Math.min(0, power - 2) });
+  return formatQuantity({ dimension, value: digits * unit, uncertainty: 0 }, { unit: unitName, doubt: false, resolution: unit * 10 ** Math.min(0, power - keep + 1) });
 }
 
 function halfWords(quantity: Quantity, tolerance: Tolerance, system: PrintSystem): string {
-  const print = (value: number): string => plainWords({ ...quantity, value }, system);
+  const print = (value: number): string => plainWords({ ...quantity, value }, system, 2);
   return tolerance.plus === tolerance.minus ? `±${print(tolerance.plus)}` : `+${print(tolerance.plus)}/−${print(tolerance.minus)}`;
 }
