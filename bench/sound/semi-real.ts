@@ -69,10 +69,10 @@ function softer(strike: Float64Array): Float64Array {
 }
 
 /** One recording: every strike filtered and levelled a little differently, in a room, over a background. */
-export function* semiReal(folder: string, seed: number, count: number): Generator<SemiReal> {
+export function* semiReal(folder: string, seed: number, count: number, every = 1): Generator<SemiReal> {
   const strikes = STRIKES.map((name) => strikeOf(readSound(folder, name)));
   const backgrounds = BACKGROUNDS.map((name) => readSound(folder, name));
-  for (let i = 0; i < count; i++) {
+  for (let i = 0; i < count; i += every) {
     const draw = noiseSource(seed + i * 31 + 5);
     const level = [undefined, -6, undefined, -10, -15, -20][i % 6];
     const signalToNoise = i % 2 === Math.floor(i / 6) % 2 ? 20 : 8;

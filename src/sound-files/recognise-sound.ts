@@ -20,7 +20,7 @@ export const maySound = (kind: SoundKind): boolean => !['picture', 'document', '
 export function recogniseSound(bytes: Uint8Array): SoundKind {
   if (bytes.length === 0) return 'empty';
   const at = (offset: number, letters: string): boolean => [...letters].every((letter, i) => bytes[offset + i] === letter.charCodeAt(0));
-  if (at(0, 'RIFF') || at(0, 'RIFX')) return at(8, 'WAVE') && at(0, 'RIFF') ? 'wav' : 'riff-other';
+  if (at(0, 'RIFF') || at(0, 'RIFX')) return at(8, 'WAVE') && at(0, 'RIFF') ? 'wav' : at(8, 'WEBP') ? 'picture' : 'riff-other';
   if (at(0, 'RF64') || at(0, 'BW64')) return 'wave64';
   if (at(4, 'ftyp')) return at(8, '3g') ? '3gpp' : at(8, 'heic') || at(8, 'avif') || at(8, 'mif1') ? 'picture' : 'mpeg-4';
   if (at(4, 'moov') || at(4, 'mdat') || at(4, 'wide')) return 'mpeg-4';
@@ -34,7 +34,7 @@ export function recogniseSound(bytes: Uint8Array): SoundKind {
   if (bytes[0] === 0xff && (bytes[1]! & 0xf6) === 0xf0) return 'aac';
   if (bytes[0] === 0xff && (bytes[1]! & 0xe0) === 0xe0 && (bytes[1]! & 0x06) !== 0) return 'mp3';
   if (bytes[0] === 0x47 && bytes[188] === 0x47) return 'mpeg-ts';
-  if ((bytes[0] === 0xff && bytes[1] === 0xd8) || at(1, 'PNG') || at(0, 'GIF8') || (at(0, 'RIFF') && at(8, 'WEBP'))) return 'picture';
+  if ((bytes[0] === 0xff && bytes[1] === 0xd8) || at(1, 'PNG') || at(0, 'GIF8')) return 'picture';
   if (at(0, '%PDF') || at(0, 'PK\u0003\u0004')) return 'document';
   return looksWritten(bytes) ? 'text' : 'unknown';
 }

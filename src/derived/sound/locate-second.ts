@@ -9,11 +9,11 @@ const MOST_BLOWS = 300;
 /** s; how far the peak may wander between draws */
 const WANDER = 0.006;
 /** s; added to every delay, and the part of the error that drawing strokes again does not show. From made-up recordings. */
-const OFFSET = 0;
+const OFFSET = -0.0002;
 /** s on either side of a place that is compared */
 const SHAPE = 0.006;
-const LEAST_SPREAD = 0.00045;
-const WIDTH = 1.5;
+const LEAST_SPREAD = 0.0005;
+const WIDTH = 1.9;
 
 /**
  * Delay of the second sound: where its rises, band by band, lie most like those of the blow, by cross correlation; and

@@ -12,7 +12,7 @@ import { shareOfStrokes } from './share-of-strokes.ts';
 const DOUBLE = { combined: 5.6, halves: 4.4, riseDecibels: 0.5 };
 const POSSIBLE = { combined: 4.5, halves: 3.4, riseDecibels: 0.3 };
 /** s after the blow within which its own ringing leaves most behind, and what is believed there */
-const EARLY = 0.033;
+const EARLY = 0.0305;
 const DOUBLE_WHEN_EARLY = 8.5;
 /** Above this an echo can no longer be meant: what the tail leaves of one is weaker. */
 const BEYOND_ECHO = 6.6;

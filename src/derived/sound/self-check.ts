@@ -13,9 +13,9 @@ export interface SelfCheck {
   readonly strokes: number;
 }
 
-export const BELIEVED = { fill: 0.8, contrast: 1.6, jitterShare: 0.05, strokes: 6 };
+export const BELIEVED = { fill: 0.8, contrast: 3, jitterShare: 0.05, strokes: 6 };
 /** Under these it is not even called a beat. */
-export const HEARD = { fill: 0.62, contrast: 1.25, jitterShare: 0.065, strokes: 4 };
+export const HEARD = { fill: 0.62, contrast: 2, jitterShare: 0.065, strokes: 4 };
 
 export const reaches = (check: SelfCheck, least: typeof BELIEVED): boolean =>
   check.fill >= least.fill && check.contrast >= least.contrast && check.jitterShare <= least.jitterShare && check.strokes >= least.strokes;

@@ -27,7 +27,7 @@ export function trackChains(sound: PreparedSound, bands: OnsetBands, range: read
   if (!first) return [];
   const second = judged(sound, trackBlows(withoutBlows(bands, first.track), range, seconds));
   if (!second || !standsAlone(first, second)) return [first];
-  if (second.energy < 1.4 * first.energy) return [first, second];
+  if (second.energy < 1.05 * first.energy) return [first, second];
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
   const main = judged(sound, trackBlows(bands, near, seconds)) ?? second;
