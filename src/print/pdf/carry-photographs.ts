@@ -50,12 +50,13 @@ export async function withPhotographs(pdf: Buffer, carried: readonly Carried[]):
   out.set(pdf);
   let place = pdf.length;
   for (const [index, { head, length, tail }] of objects.entries()) {
-    const bytes = withoutNotes(await (carried[index] as Carried).fetch());
-    if (bytes.length !== length) throw new Error(`a photograph changed while its paper was made; it had ${length} bytes: ${bytes.length}`);
-    out.set(head, place);
-    out.set(bytes, place + head.length);
-    out.set(tail, place + head.length + length);
-    place += head.length + length + tail.length;
+    const parts = withoutNotes(await (carried[index] as Carried).fetch());
+    const now = parts.reduce((sum, part) => sum + part.length, 0);
+    if (now !== length) throw new Error(`a photograph changed while its paper was made; it had ${length} bytes: ${now}`);
+    for (const part of [head, ...parts, tail]) {
+      out.set(part, place);
+      place += part.length;
+    }
   }
   out.set(foot, place);
   return out;

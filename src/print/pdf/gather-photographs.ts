@@ -21,7 +21,7 @@ export interface Gathered {
 }
 
 /** Signatures of the formats that the typesetter unpacks itself. */
-const UNPACKED: readonly (readonly [extension: string, signature: RegExp])[] = [['png', /^\x89PNG\r\n\x1a\n/u], ['gif', /^GIF8[79]a/u], ['webp', /^RIFF[^]{4}WEBP/u]];
+const UNPACKED: readonly (readonly [extension: string, signature: RegExp])[] = [['png', /^\x89PNG\r\n/u], ['gif', /^GIF8[79]a/u], ['webp', /^RIFF[^]{4}WEBP/u]];
 
 /** Reads the header of every photograph once; the bytes themselves are fetched again when the paper is closed, so that they never all lie in memory. */
 export async function gatherPhotographs(blocks: readonly Block[], photographs: Photographs | undefined): Promise<Gathered> {
@@ -40,7 +40,7 @@ export async function gatherPhotographs(blocks: readonly Block[], photographs: P
     if (header !== undefined) {
       const file = `photograph-${placed.size}.jpg`;
       const again = async (): Promise<Uint8Array> => (await photographs?.(sha256))?.bytes ?? new Uint8Array();
-      carried.push({ name: file, header, length: withoutNotes(found.bytes).length, fetch: again });
+      carried.push({ name: file, header, length: withoutNotes(found.bytes).reduce((sum, part) => sum + part.length, 0), fetch: again });
       files.set(file, standIn(file));
       placed.set(sha256, { file, aspect: header.width / header.height, orientation: header.orientation });
       continue;

@@ -49,8 +49,9 @@ export function jpegHeader(bytes: Uint8Array): JpegHeader | undefined {
 /**
  * The same picture without its notes: camera, day and the place where it was taken stay out of a paper that changes hands.
  * The Adobe marker stays, since colours depend on it.
+ * @returns the parts to keep, in order, as views into the same bytes
  */
-export function withoutNotes(bytes: Uint8Array): Buffer {
+export function withoutNotes(bytes: Uint8Array): readonly Uint8Array[] {
   const parts: Uint8Array[] = [bytes.subarray(0, 2)];
   let at = 2;
   for (const { marker, from, to } of segmentsOf(bytes)) {
@@ -59,7 +60,7 @@ export function withoutNotes(bytes: Uint8Array): Buffer {
     at = to;
   }
   parts.push(bytes.subarray(at));
-  return Buffer.concat(parts);
+  return parts;
 }
 
 /** Marker segments before the scan; stops where the file breaks off. */

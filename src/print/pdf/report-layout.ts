@@ -33,7 +33,7 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 
 #let rows-table(b) = {
   let marked = b.rows.any(row => row.condition != none)
-  let columns = (if marked { (27mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
+  let columns = (if marked { (30mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
   figure(kind: table, caption: figure.caption(position: top, b.caption), {
     set text(size: 8.8pt)
     set par(leading: 0.5em)

@@ -5,13 +5,12 @@ import { partConditions } from '../elevation/part-condition.ts';
 import { partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
 
-/** The elevation on a page of its own, and the item list that its balloons point into. */
+/** The elevation and the item list that its balloons point into. */
 export function elevationBlocks(picture: Picture, elevation: string | undefined): readonly Block[] {
   if (elevation === undefined) return [];
   const { identity } = picture.known;
   const conditions = partConditions(picture);
   return [
-    { kind: 'new-page' },
     { kind: 'heading', level: 2, text: 'Elevation and parts' },
     { kind: 'figure', svg: elevation, words: `Elevation of ${identity.tag}, each part marked with its condition. ${conditionWords(picture)}`, caption: 'Elevation to scale. Outlines not read are assumed from the class. Numbers as in the list of parts.' },
     { kind: 'table', caption: 'List of parts; the worst finding on each, and what is still open', columns: ['No.', 'Part', 'Still open'], rows: partsFor(identity.family).map((part, index) => {

@@ -21,8 +21,8 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
   const { identity } = picture.known;
   const blocks: readonly Block[] = [
     ...firstPage(picture),
-    ...elevationBlocks(picture, options.elevation),
     { kind: 'new-page' },
+    ...elevationBlocks(picture, options.elevation),
     ...findingBlocks(picture, knowledge),
     ...worksheetBlocks(picture),
     ...photographBlocks(picture),
