@@ -2,7 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { biquad, convolve, filterThrough, noiseSource } from '../../src/methods/signal/index.ts';
+import { biquad, convolve, filterThrough } from '../../src/methods/signal/index.ts';
+import { noiseSource } from './synthesiser/noise-source.ts';
 import { roomResponse } from './synthesiser/room.ts';
 import { schedule, type Recipe, type Recording } from './synthesiser/index.ts';
 

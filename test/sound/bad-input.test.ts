@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { likeMusic, likeSpeech } from '../../bench/sound/synthesiser/index.ts';
 import { analyseBeat, type BeatResult } from '../../src/derived/sound/index.ts';
-import { noiseSource } from '../../src/methods/signal/index.ts';
+import { noiseSource } from '../../bench/sound/synthesiser/noise-source.ts';
 
 const RATE = 16_000;
 const says = (result: BeatResult, kind: string): void => {

@@ -3,7 +3,7 @@ import { judge, type Judged } from '../../bench/sound/judge.ts';
 import { mean, percentile } from '../../bench/sound/score.ts';
 import { recipeSet, synthesise, type Impact, type Recipe } from '../../bench/sound/synthesiser/index.ts';
 import { analyseBeat, type BeatResult } from '../../src/derived/sound/index.ts';
-import { noiseSource } from '../../src/methods/signal/index.ts';
+import { noiseSource } from '../../bench/sound/synthesiser/noise-source.ts';
 
 const PLAIN: Recipe = {
   name: 'plain', group: 'plain', seed: 11, seconds: 30, rate: 22_050, strokes: 240, jitter: 0.002, drift: 0, wander: 0, misses: 0, material: 'steel',

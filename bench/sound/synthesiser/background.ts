@@ -1,4 +1,4 @@
-import type { NoiseSource } from '../../../src/methods/signal/index.ts';
+import type { NoiseSource } from './noise-source.ts';
 
 /**
  * A workshop without blows: mains hum and its harmonics, motor tones that breathe, and pink noise; mean square one.

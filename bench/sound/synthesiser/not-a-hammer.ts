@@ -1,4 +1,5 @@
-import { biquad, filterThrough, noiseSource } from '../../../src/methods/signal/index.ts';
+import { biquad, filterThrough } from '../../../src/methods/signal/index.ts';
+import { noiseSource } from './noise-source.ts';
 
 /** Something like a person talking: syllables of uneven length and spacing, voiced or hissing, with pauses for breath. */
 export function likeSpeech(seconds: number, rate: number, seed: number): Float32Array {

@@ -1,4 +1,4 @@
-import { noiseSource } from '../../../src/methods/signal/index.ts';
+import { noiseSource } from './noise-source.ts';
 import type { Material, Recipe, SecondRecipe } from './recipe.ts';
 
 const MATERIALS: readonly Material[] = ['steel', 'ringing', 'hot', 'wood'];

@@ -1,4 +1,4 @@
-import type { NoiseSource } from '../../../src/methods/signal/index.ts';
+import type { NoiseSource } from './noise-source.ts';
 import type { Recipe } from './recipe.ts';
 
 /**

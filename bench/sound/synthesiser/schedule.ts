@@ -1,4 +1,5 @@
-import { straightLine, type NoiseSource } from '../../../src/methods/signal/index.ts';
+import { straightLine } from '../../../src/methods/signal/index.ts';
+import { type NoiseSource } from './noise-source.ts';
 import type { Recipe } from './recipe.ts';
 
 export interface Stroke {

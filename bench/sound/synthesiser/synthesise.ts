@@ -1,4 +1,5 @@
-import { convolve, noiseSource } from '../../../src/methods/signal/index.ts';
+import { convolve } from '../../../src/methods/signal/index.ts';
+import { noiseSource } from './noise-source.ts';
 import { background } from './background.ts';
 import { damage } from './damage.ts';
 import { roomResponse } from './room.ts';

@@ -1,4 +1,4 @@
-import { bootstrap, quantile, vertex, type NoiseSource } from '../../methods/signal/index.ts';
+import { bootstrap, quantile, vertex } from '../../methods/signal/index.ts';
 import type { Estimate } from './beat-result.ts';
 import { meanLogs, type Fold } from './fold.ts';
 import { foldRise, type FoldRise } from './fold-rise.ts';
@@ -21,13 +21,13 @@ const WIDTH = 1.9;
  * @param origin place of the blow in the fold
  * @param place place of the second sound
  */
-export function locateSecond(fold: Fold, rise: FoldRise, origin: number, place: number, draw: NoiseSource): Estimate {
+export function locateSecond(fold: Fold, rise: FoldRise, origin: number, place: number, draw: () => number): Estimate {
   const wander = Math.round(WANDER / fold.step);
   const weights = Array.from({ length: fold.bands }, (_, band) => Math.min(5, Math.max(0, rise.rises[band * fold.places + place]! / rise.spreads[band * fold.places + place]!)));
   const shape = profile(fold, rise.rises, weights, origin);
   const value = (bestLag(shape, profile(fold, rise.rises, weights, place, wander)) + place - origin) * fold.step + OFFSET;
   const piece = cutOut(fold, rise, place);
-  const drawn = bootstrap(piece.fold.blows, ROUNDS, () => draw.uniform(), (chosen) => {
+  const drawn = bootstrap(piece.fold.blows, ROUNDS, draw, (chosen) => {
     const { rises } = foldRise(piece.fold, meanLogs(piece.fold, chosen), { after: 0, before: 0 }, piece.spreads);
     return bestLag(shape, profile(piece.fold, rises, weights, place - piece.from, wander));
   });

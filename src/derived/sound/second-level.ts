@@ -1,4 +1,4 @@
-import { bootstrap, quantile, type NoiseSource } from '../../methods/signal/index.ts';
+import { bootstrap, quantile } from '../../methods/signal/index.ts';
 import type { Estimate } from './beat-result.ts';
 import type { Fold } from './fold.ts';
 
@@ -16,7 +16,7 @@ const LEAST_SPREAD = 2.5;
  * before, summed over the bands.
  * @returns undefined when it adds nothing that can be measured
  */
-export function secondLevel(fold: Fold, origin: number, place: number, draw: NoiseSource): Estimate | undefined {
+export function secondLevel(fold: Fold, origin: number, place: number, draw: () => number): Estimate | undefined {
   const first = addedEnergies(fold, origin);
   const second = addedEnergies(fold, place);
   const ratio = (chosen?: Uint32Array): number | undefined => {
@@ -31,7 +31,7 @@ export function secondLevel(fold: Fold, origin: number, place: number, draw: Noi
   };
   const value = ratio();
   if (value === undefined) return undefined;
-  const drawn = bootstrap(fold.blows, ROUNDS, () => draw.uniform(), ratio);
+  const drawn = bootstrap(fold.blows, ROUNDS, draw, ratio);
   const [low, high] = drawn.length > 4 ? [quantile(drawn, 0.025), quantile(drawn, 0.975)] : [value - 6, value + 6];
   const half = Math.hypot(0.5 * (high - low), 1.96 * LEAST_SPREAD);
   return { value, low: value - half, high: Math.min(value + half, Math.max(value, 3)) };

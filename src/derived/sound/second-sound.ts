@@ -1,4 +1,4 @@
-import { noiseSource } from '../../methods/signal/index.ts';
+import { nextUniform, seeded } from '../../methods/chance/index.ts';
 import type { SecondSound } from './beat-result.ts';
 import { detectionLimit } from './detection-limit.ts';
 import { foldTurns, meanLogs, reachOf, type Fold } from './fold.ts';
@@ -72,7 +72,8 @@ export function findSecond(dry: Float32Array, wet: Float32Array, rate: number, h
   const mean = meanRise(fold, rise, place);
   const meets = (least: typeof DOUBLE): boolean => combined >= least.combined && halves >= least.halves && mean >= least.riseDecibels;
   if (!meets(POSSIBLE)) return nothing;
-  const draw = noiseSource(seed);
+  const generator = seeded(seed, 'second sound');
+  const draw = (): number => nextUniform(generator);
   const delay = locateSecond(fold, rise, origin, place, draw);
   const vague = delay.high - delay.low > 2 * VAGUE;
   const whole = foldRise(raw, raw.means, nearest).combined;

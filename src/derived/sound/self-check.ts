@@ -1,4 +1,4 @@
-import { noiseSource } from '../../methods/signal/index.ts';
+import { nextUniform, seeded } from '../../methods/chance/index.ts';
 import { bestChain } from './chain.ts';
 import type { Track } from './track-blows.ts';
 
@@ -31,12 +31,12 @@ export function contrastOf(track: Track, seed: number): number {
   const last = track.times[track.times.length - 1]!;
   const events = track.events.filter((e) => e.time >= first - 0.01 && e.time <= last + 0.01).slice(0, 1500);
   const end = events[events.length - 1]?.time ?? last;
-  const draw = noiseSource(seed);
+  const generator = seeded(seed, 'thrown events');
   const slack = 0.06;
   const gain = Math.max(...[0.985, 1, 1.015].map((f) => bestChain(events, track.usual, (t) => f * track.periodAt(t), slack).gain));
   let chance = 0;
   for (let round = 0; round < SHUFFLES; round++) {
-    const thrown = events.map((e) => ({ time: first + draw.uniform() * (end - first), salience: e.salience })).sort((a, b) => a.time - b.time);
+    const thrown = events.map((e) => ({ time: first + nextUniform(generator) * (end - first), salience: e.salience })).sort((a, b) => a.time - b.time);
     let best = 0;
     for (const factor of [0.8, 0.9, 1, 1.1, 1.25]) best = Math.max(best, bestChain(thrown, track.usual, () => factor * track.period, slack).gain);
     chance += best / SHUFFLES;

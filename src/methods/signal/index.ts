@@ -9,4 +9,4 @@ export * from './autocorrelation.ts';
 export * from './peaks.ts';
 export * from './bootstrap.ts';
 export * from './convolve.ts';
-export * from './noise-source.ts';
+export * from './a-weighting.ts';

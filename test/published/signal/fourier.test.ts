@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { autocorrelation, convolve, noiseSource, RealFourier } from '../../../src/methods/signal/index.ts';
+import { autocorrelation, convolve, RealFourier } from '../../../src/methods/signal/index.ts';
+import { noiseSource } from '../../../bench/sound/synthesiser/noise-source.ts';
 
 /** The sum that defines the transform, term by term. */
 function direct(x: Float64Array): { re: number[]; im: number[] } {

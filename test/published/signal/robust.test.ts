@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bootstrap, median, medianSlope, noiseSource, NORMAL_CONSISTENCY, peaks, quantile, robustSpread, runningMedian, straightLine, trimmedMean, vertex } from '../../../src/methods/signal/index.ts';
+import { bootstrap, median, medianSlope, NORMAL_CONSISTENCY, peaks, quantile, robustSpread, runningMedian, straightLine, trimmedMean, vertex } from '../../../src/methods/signal/index.ts';
+import { noiseSource } from '../../../bench/sound/synthesiser/noise-source.ts';
 
 describe('robust statistics', () => {
   it('follow their definitions', () => {
