@@ -13,6 +13,8 @@ export function pageRoutes(appFolder: string): Hono {
   routes.get('*', async (context) => {
     const path = decoded(new URL(context.req.url).pathname);
     if (path === undefined) return context.text('This address cannot be read.\n', 400);
+    // Browsers ask for it on their own for papers, which carry no mark; it is no mistake of anybody.
+    if (path === '/favicon.ico') return context.body(null, 204);
     const wanted = normalize(join(appFolder, path));
     const inside = wanted.startsWith(normalize(appFolder) + sep);
     const ending = /\.([a-z0-9]+)$/i.exec(wanted)?.[1]?.toLowerCase();

@@ -31,6 +31,8 @@ class YardLog {
   #cursor = '0';
   #catching: Promise<void> | undefined;
   #again = false;
+  /** True once the server has told everything that it has. */
+  #toldAll = false;
   readonly #pictures = new Map<string, Held>();
 
   /** Reads what this device holds, then what the server has, and goes on looking. */
@@ -38,7 +40,7 @@ class YardLog {
     this.waiting = readWaiting();
     const told = this.catchUp();
     const kept = decodeEntries(await readKeptYard()).entries;
-    if (this.standing === 'opening') this.entries = mergeLogs(kept, this.waiting).entries;
+    if (!this.#toldAll) this.entries = mergeLogs(kept, this.waiting).entries;
     await told;
     setInterval(() => void this.catchUp(), 5000);
     addEventListener('online', () => void this.catchUp());
@@ -60,6 +62,7 @@ class YardLog {
       const news = await fetchSince(this.#cursor);
       this.#cursor = news.cursor;
       const told = decodeEntries(news.entries).entries;
+      this.#toldAll ||= news.whole;
       if (news.whole) this.entries = mergeLogs(told, this.waiting).entries;
       else if (told.length > 0) this.#take(told);
       if (news.whole || told.length > 0) void keepYard(told, news.whole);

@@ -3,6 +3,6 @@
  * the page works as before and needs the server at a reload.
  */
 export function keepThePage(): void {
-  if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
+  if (!('serviceWorker' in navigator)) return;
   void navigator.serviceWorker.register('/service-worker.js').catch(() => undefined);
 }

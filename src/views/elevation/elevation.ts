@@ -25,6 +25,8 @@ export interface ElevationOptions {
   readonly balloons?: boolean;
   /** Size of the letters: for a sheet, larger for a phone's width, or none at all. */
   readonly lettering?: 'sheet' | 'phone' | 'none';
+  /** Parts can be touched and reached by keys; for the page, not for paper. */
+  readonly touch?: boolean;
 }
 
 /**
@@ -36,7 +38,7 @@ export function elevation(picture: Picture, options: ElevationOptions = {}): Svg
   const lengths = lengthsOf(picture);
   const { identity } = picture.known;
   const view = options.view ?? 'both';
-  const sheet = new SheetPainter(partConditions(picture), letterHeight(lengths, view, identity.family === 'helve', options.lettering ?? 'sheet'));
+  const sheet = new SheetPainter(partConditions(picture), letterHeight(lengths, view, identity.family === 'helve', options.lettering ?? 'sheet'), options.touch === true);
   const stack = stackHeights(picture, lengths);
   const figures = figuresOf(picture);
   if (identity.family === 'helve') {

@@ -15,14 +15,16 @@ export function drawBow(sheet: SheetPainter, lengths: Lengths, stack: StackHeigh
   const end = ramPin + rise * 0.35;
   const crown = end + rise;
   const ramHalf = lengths.of('ram-width') * 0.28;
-  sheet.part('bow-spring', [centre - half * 0.55, end + rise * 0.8], ({ fill }) =>
-    Array.from({ length: leaves }, (_, index) => {
+  const paper = 'var(--paper,#f6f3ea)';
+  sheet.part('bow-spring', [centre - half * 0.55, end + rise * 0.8], ({ fill }) => [
+    ...[-1, 1].map((side) => tapered(sheet, [centre + side * (half - leaf), end], [centre + side * ramHalf, ramPin], leaf * 1.2, paper)),
+    ...Array.from({ length: leaves }, (_, index) => {
       const share = 1 - (index / leaves) * 0.72;
       return leafPath(sheet, centre, half * share, crown - index * leaf, rise * share ** 2, leaf, fill);
     }),
-  );
-  sheet.part('toggle-links', [centre + half * 0.75, ramPin + rise * 0.2], ({ fill }) => [-1, 1].map((side) => tapered(sheet, [centre + side * (half - leaf), end], [centre + side * ramHalf, ramPin], leaf * 1.2, fill)));
-  sheet.part('crosshead', [centre, crown + leaf * 3], ({ fill }) => [tapered(sheet, [centre - half * 0.16, crown + leaf * 1.5], [centre + half * 0.16, crown + leaf * 1.5], leaf * 2.4, fill), pin(sheet, centre, crown + leaf * 4.5, leaf, fill)]);
+    tapered(sheet, [centre - half * 0.16, crown + leaf * 1.5], [centre + half * 0.16, crown + leaf * 1.5], leaf * 2.4, paper),
+    pin(sheet, centre, crown + leaf * 4.5, leaf, paper),
+  ]);
   return { rodEnd: crown + leaf * 4.5 };
 }
 

@@ -28,8 +28,11 @@ export class SheetPainter {
   #least: Point = [Infinity, Infinity];
   #most: Point = [-Infinity, -Infinity];
 
-  /** @param size height of the lettering, mm on the machine; 0 for a drawing without letters */
-  constructor(conditions: ReadonlyMap<string, PartCondition>, readonly size: number) {
+  /**
+   * @param size height of the lettering, mm on the machine; 0 for a drawing without letters
+   * @param touch whether parts can be touched and reached by keys; a printed drawing's cannot
+   */
+  constructor(conditions: ReadonlyMap<string, PartCondition>, readonly size: number, private readonly touch: boolean) {
     this.#conditions = conditions;
   }
 
@@ -61,7 +64,7 @@ export class SheetPainter {
     const inPart = this.#conditions.get(id)?.inPart === true;
     const label = `${partName(id)}: ${CONDITION_WORDS[condition]}${inPart ? ', in part not known yet' : ''}`;
     const point = this.at(anchor[0], anchor[1]);
-    const shapes = group({ class: `part ${condition}`, 'data-part': id, tabindex: '0', role: 'button', 'aria-label': label }, ...draw({ fill: conditionFill(condition) }));
+    const shapes = group({ class: `part ${condition}`, 'data-part': id, ...(this.touch ? { tabindex: '0', role: 'button' } : { role: 'img' }), 'aria-label': label }, ...draw({ fill: conditionFill(condition) }));
     this.#parts.push({ point, shapes });
     if (!this.#anchors.some((one) => one.part === id)) this.#anchors.push({ part: id, point, condition });
   }

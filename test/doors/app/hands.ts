@@ -25,14 +25,21 @@ export function thumb(page: Page): Hands {
   };
 }
 
-/** Keys alone: Tab to it, see that the focus shows, then Enter, arrows or letters. */
+/** Keys alone: Tab, or Shift and Tab, to it, see that the focus shows, then Enter, arrows or letters. */
 export function keys(page: Page): Hands {
-  const here = (what: Locator): Promise<boolean> => what.evaluate((element) => element === document.activeElement);
+  /** Where it lies from where the focus is: here, after it, or before it. */
+  const whereIs = (what: Locator): Promise<'here' | 'after' | 'before'> =>
+    what.evaluate((element) => {
+      const now = document.activeElement;
+      if (element === now) return 'here';
+      return now !== null && now !== document.body && (now.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING) !== 0 ? 'before' : 'after';
+    });
   const tabTo = async (what: Locator): Promise<void> => {
     await what.waitFor();
     for (let step = 0; step < 500; step += 1) {
-      if (await here(what)) return assertFocusShows(page, what);
-      await page.keyboard.press('Tab');
+      const place = await whereIs(what);
+      if (place === 'here') return assertFocusShows(page, what);
+      await page.keyboard.press(place === 'after' ? 'Tab' : 'Shift+Tab');
     }
     throw new Error(`Tab does not lead to ${String(what)}`);
   };

@@ -10,9 +10,12 @@ import { HOME } from './built-page.ts';
 export class YardServer {
   readonly store: Store = openMemoryStore();
   #server: ReturnType<typeof serve> | undefined;
-  #port = 0;
+  #port: number;
 
-  constructor(readonly appFolder: string) {}
+  /** @param port where it will live; 0: any that is free */
+  constructor(readonly appFolder: string, port = 0) {
+    this.#port = port;
+  }
 
   static async start(appFolder: string): Promise<YardServer> {
     const yard = new YardServer(appFolder);

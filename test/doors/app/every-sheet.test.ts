@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../browser.ts';
+import { builtPage, HOME } from './built-page.ts';
+import { LAPTOP, PHONE, watchedPage } from './watched-page.ts';
+import { YardServer } from './yard-server.ts';
+
+const AXE = readFileSync(join(HOME, 'node_modules/axe-core/axe.min.js'), 'utf8');
+let browser: Browser;
+let built: Awaited<ReturnType<typeof builtPage>>;
+let yard: YardServer;
+beforeAll(async () => {
+  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
+  yard = await YardServer.start(built.path);
+});
+afterAll(async () => {
+  await browser.close();
+  await yard.die();
+  built.remove();
+});
+
+const SHEETS = ['elevation', 'round', 'findings', 'work', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
+
+describe.each(['day', 'night'])('by %s light', (light) => {
+  test.each([['on a phone', PHONE], ['on a laptop', LAPTOP]] as const)('%s every sheet can be used by everybody, fits its width, and says nothing on the console', { timeout: 240_000 }, async (_words, device) => {
+    const { page, context, problems } = await watchedPage(browser, yard.address, device);
+    await page.addInitScript((wanted) => localStorage.setItem('tupwise.light', wanted), light);
+    const against: string[] = [];
+    const look = async (path: string): Promise<void> => {
+      await page.goto(`${yard.address}${path}`);
+      await page.locator('h1').waitFor();
+      await page.locator('footer nav').waitFor({ state: 'attached' });
+      await open(path);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      if (wide > 0) against.push(`${path}: ${wide} px wider than the screen`);
+      await page.evaluate(AXE);
+      const { violations } = await page.evaluate<AxeResults>('axe.run()');
+      for (const { id, impact, nodes } of violations) if (impact === 'serious' || impact === 'critical') against.push(`${path}: ${impact} ${id}: ${nodes.slice(0, 3).map((node) => `${node.target.join(' ')} ${node.failureSummary ?? ''}`).join(' | ')}`);
+    };
+    /** Opens what is folded, so that it is looked at too. */
+    const open = async (path: string): Promise<void> => {
+      if (path.includes('/part/')) for (const row of (await page.locator('.place .row').all()).slice(0, 2)) await row.click();
+      if (path.endsWith('/findings')) await page.getByRole('button', { name: 'Why?' }).first().click();
+      if (path.endsWith('/work')) await page.locator('ol .row').first().click();
+      if (path === '/') await page.getByRole('button', { name: 'Enrol a hammer' }).click();
+      const fold = page.locator('footer .fold');
+      if (await fold.isVisible()) await fold.click();
+    };
+    await look('/');
+    for (const tag of ['SF-40', 'TW-150']) {
+      const hammer = await yard.hammer(tag);
+      for (const sheet of tag === 'SF-40' ? SHEETS : ['elevation', 'part/helve']) await look(`/hammer/${hammer}/${sheet}`);
+    }
+    for (const paper of ['report', 'card']) {
+      await page.goto(`${yard.address}/paper/${await yard.hammer('SF-40')}/${paper}`);
+      await page.evaluate(AXE);
+      const { violations } = await page.evaluate<AxeResults>('axe.run()');
+      for (const { id, impact, nodes } of violations) if (impact === 'serious' || impact === 'critical') against.push(`${paper}: ${impact} ${id}: ${nodes[0]?.target.join(' ')} ${nodes[0]?.failureSummary}`);
+    }
+    expect(against).toEqual([]);
+    expect(problems).toEqual([]);
+    await context.close();
+  });
+});
