@@ -138,7 +138,7 @@ function notesOf(input: CapacityInput): readonly string[] {
   const { height, width } = sectionOf(input.bar);
   const biot = biotNumber(radiationCoefficient(input.temperature.value, SHOP_TEMPERATURE, ASSUMPTIONS.emissivity.likely) + ASSUMPTIONS.film.likely, coolingThickness(input.bar), CONDUCTIVITY);
   return [
-    ...(height > input.dieWidth.value ? ['The bar is thicker than the dies are wide: they dent its surface and reach its middle less than is reckoned here.'] : []),
+    ...(height > input.dieWidth.value ? ['The bar is thicker than the dies are wide: they dent its surface and its middle holds. The extra work is counted; the piping at its ends is not.'] : []),
     ...(height < width / 6 ? ['Thin and wide: friction and cold dies count for more than is reckoned here.'] : []),
     ...(biot > 0.1 ? ['So thick that its skin cools well before its core: the skin stops moving sooner and the core stays soft longer than one temperature says.'] : []),
     ...(input.bar.section === 'round' ? ['A round bar is reckoned as the square of the same section.'] : []),

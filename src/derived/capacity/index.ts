@@ -6,7 +6,7 @@ export { forgingRange, heatColour, HEAT_COLOURS } from './heat-colours.ts';
 export type { HeatColour } from './heat-colours.ts';
 export { betweenLaws, stressLaws } from './hot-stress.ts';
 export type { StressAt, StressLaw } from './hot-stress.ts';
-export { energyFor, strike } from './strike.ts';
+export { dentingWork, energyFor, strike } from './strike.ts';
 export type { Stroke, Struck } from './strike.ts';
 export { largestBar } from './largest-bar.ts';
 export type { BarFound } from './largest-bar.ts';

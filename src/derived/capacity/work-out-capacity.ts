@@ -1,5 +1,5 @@
 import type { Estimate } from '../../methods/chance/index.ts';
-import { firstKnown, put, workOut, type Ledger } from '../ledger.ts';
+import { firstKnown, knownNumber, put, workOut, type Ledger } from '../ledger.ts';
 import type { Outcome } from '../value.ts';
 import { LEAST_REDUCTION } from './assumptions.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
@@ -52,9 +52,11 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
     key: 'capacity.blows-per-heat', title: 'full blows in one heat', dimension: 'count', formula: '(time from fire to 850 °C by radiation, air, dies and the heat of the work - time to the first blow) x share of striking x rate',
     sources: ['from-memory', 'common-practice'], inputs: INPUTS, words: BAR_WORDS,
   }, figure((one) => one.blowsPerHeat));
+  const narrow = answer.state === 'known' && answer.largestBar.state === 'known' && answer.largestBar.value > narrower(ledger);
   const byWork = putRanged(ledger, {
     key: 'capacity.largest-bar-by-work', title: 'largest bar for steady work, by what the blow does', dimension: 'length', formula: `side of the square bar from which a full blow takes ${100 * LEAST_REDUCTION} % of its thickness`,
     sources: SOURCES, inputs: INPUTS, words: `Mild steel, bright orange. ${100 * LEAST_REDUCTION} % a blow is chosen so that usual hammers come out at the bars that the trade names for their class.`,
+    ...(narrow ? { warning: 'Thicker than the narrower die is wide: it dents the skin of such a bar and leaves its middle.' } : {}),
   }, figure((one) => one.largestBar));
   const read = ['ram.mass', 'running.rate|drive.rate', 'crank.throw', UPPER, LOWER].every((keys) => firstKnown(ledger, keys).value?.outcome.state === 'known');
   if (read && byWork.outcome.state === 'known') {
@@ -67,6 +69,9 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
   });
   workOutStrikeTest(ledger, settings);
 }
+
+/** Width of the narrower die, m. */
+const narrower = (ledger: Ledger): number => Math.min(knownNumber(ledger, UPPER) ?? Number.POSITIVE_INFINITY, knownNumber(ledger, LOWER) ?? Number.POSITIVE_INFINITY);
 
 function putBlowEnergy(ledger: Ledger, energy: Estimate): void {
   put(ledger, {
