@@ -3,13 +3,15 @@ import { sineCosine } from '../../methods/numerics/index.ts';
 import type { MotionRan, SecondSound } from '../../derived/motion/index.ts';
 import { FAINT, loopBeats, motionLoop } from './motion-loop.ts';
 
-type BeatKind = MotionRan['beats'][number]['kind'];
+/** What met: the dies, linkage and guide, or the ram and what carries it. */
+export type BeatVoice = MotionRan['beats'][number]['kind'];
+type BeatKind = BeatVoice;
 
 /** One way in which iron rings: Hz, share of the strike, s until it has fallen to a third. */
 type Ring = readonly [frequency: number, share: number, decay: number];
 
 /** How each meeting rings; invented so that the ear can tell them apart, no source: dies bright, linkage clear and thin, carrier dull and low. */
-const RINGS: Readonly<Record<BeatKind, { readonly rings: readonly Ring[]; readonly click: number }>> = {
+export const RINGS: Readonly<Record<BeatKind, { readonly rings: readonly Ring[]; readonly click: number }>> = {
   die: { rings: [[118, 1, 0.055], [410, 0.5, 0.04], [1260, 0.34, 0.03], [2870, 0.2, 0.016]], click: 0.3 },
   joint: { rings: [[640, 0.7, 0.05], [1730, 0.8, 0.06], [3980, 0.4, 0.03]], click: 0.2 },
   upper: { rings: [[92, 1, 0.07], [236, 0.7, 0.05], [520, 0.2, 0.03]], click: 0.08 },

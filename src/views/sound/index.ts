@@ -1,0 +1,15 @@
+export { counted, plainDelay, plainRate, rateNumber, shownDelay, shownLevel, shownRate, shownShare, shownTime, withDoubt } from './shown.ts';
+export { beatSentences, headline, type SoundSentence, type SoundSentenceKind } from './beat-sentences.ts';
+export { secondCandidates, type SecondCandidate } from './second-candidates.ts';
+export { hardAndSoft, type HardAndSoft } from './hard-and-soft.ts';
+export { expectedRates, type ExpectedRates } from './expected-rates.ts';
+export { slipOf, type Slip } from './slip-sentence.ts';
+export { cureOf, limitAt, type Cure, type CureShown } from './cure-sentences.ts';
+export { noiseSentences, sentencesOfNoise } from './noise-sentences.ts';
+export { markedBeat, nearestMark, tidyMarks, type MarkedBeat, type MarkedRun } from './marked-beat.ts';
+export { soundView, type SoundView } from './sound-view.ts';
+export { foldedLegend, foldedPicture, type FoldedOptions } from './folded-picture.ts';
+export { strokeStrip } from './stroke-strip.ts';
+export { beatDrawing, waveOutline, type BeatDrawingOptions } from './beat-drawing.ts';
+export { beatsOfRun, soundOfBeats, type SoundedBeat, type Unevenness } from './sound-of-beats.ts';
+export { readingsOfBeat, type BeatReading, type RunKind } from './readings-of-beat.ts';
