@@ -1,0 +1,61 @@
+import type { BestUse, Picture } from '../../derived/index.ts';
+import type { Block, TableRow } from '../report/block.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
+import { DUTY_CONDITION, changeWords } from './ladder-blocks.ts';
+import { exactMoney, moneyWords, workHours } from './money-words.ts';
+
+/** The best use of one budget: what to do, what it buys in duty, what stays, and on what it hangs. */
+export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
+  const currency = picture.worksheet.currency ?? 'unit';
+  const title = `Best use of ${exactMoney(use.budget.money, currency)}${use.budget.hours === undefined ? '' : ` and ${workHours(use.budget.hours)} of work`}`;
+  if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
+  const names = jobNames(picture);
+  const findings = findingNames(picture);
+  const { before, after, hangsOn, promise, ifLooksFindWorse } = use.duty;
+  const change = changeWords(before, after);
+  return [
+    { kind: 'heading', level: 2, text: title },
+    use.jobs.length === 0
+      ? { kind: 'paragraph', text: nothingBought(picture, use) }
+      : { kind: 'list', ordered: true, items: use.jobs.map((job) => names.get(job) ?? job) },
+    ...(use.jobs.length === 0 ? [] : [
+      { kind: 'paragraph', text: `Likely ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, the trial included.` } as const,
+      { kind: 'verdict', words: `${VERDICT_WORDS[before.verdict]}, then ${before.verdict === after.verdict ? 'still ' : ''}${VERDICT_WORDS[after.verdict].toLowerCase()}`, sentence: change === '' ? after.sentence : change, condition: DUTY_CONDITION[after.verdict], sureWords: promise } as const,
+      ...(hangsOn.length === 0 ? [] : [
+        { kind: 'list', ordered: false, items: hangsOn.map((one) => `Hangs on a look: ${one.sentence}`) } as const,
+        ...(ifLooksFindWorse.verdict === after.verdict ? [] : [{ kind: 'paragraph', text: `Where such a look finds the fault, the verdict stays: ${VERDICT_WORDS[ifLooksFindWorse.verdict].toLowerCase()}.` } as const]),
+      ]),
+    ]),
+    ...(use.stays.length === 0 ? [] : [{ kind: 'paragraph', text: `Stays as it is: ${use.stays.map((key) => (findings.get(key) ?? key).toLowerCase()).join('; ')}.` } as const]),
+    { kind: 'facts', rows: [
+      ...(use.toRun === undefined ? [] : [['Least money that makes it run at all', moneyWords(use.toRun, currency)] as const]),
+      ['To cure every fault', use.toCureAll === undefined ? 'no figure: at least one fault has no job here that cures it, or no fault is open' : moneyWords(use.toCureAll, currency)],
+    ] },
+    { kind: 'paragraph', tone: 'small', text: use.proven ? 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict. Reckoned at likely prices and hours.' : 'The best choice found; the search was stopped before every other one was ruled out.' },
+  ];
+}
+
+/** What more and more money buys, one row for each choice that differs from the one before. */
+export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): readonly Block[] {
+  if (steps.length === 0) return [];
+  const currency = picture.worksheet.currency ?? 'unit';
+  const names = jobNames(picture);
+  const rows = steps.map((use, index): TableRow => {
+    const held = new Set(steps[index - 1]?.jobs ?? []);
+    const fresh = use.jobs.filter((job) => !held.has(job)).map((job) => names.get(job) ?? job);
+    const left = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
+    return { condition: DUTY_CONDITION[use.duty.after.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), VERDICT_WORDS[use.duty.after.verdict], `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
+  });
+  return [
+    { kind: 'heading', level: 2, text: 'What money buys' },
+    { kind: 'table', caption: 'The best choice of jobs for more and more money, at likely prices', columns: ['Money', 'Work', 'Verdict then', 'What is done'], rows },
+  ];
+}
+
+function nothingBought(picture: Picture, use: BestUse): string {
+  if (picture.worksheet.jobs.every((job) => job.state === 'done' || job.state === 'dropped')) return 'No job is open, so nothing has to be bought.';
+  return `Nothing can be chosen within this: even the first job with its trial wants more.${use.toRun === undefined ? '' : ` It takes ${moneyWords(use.toRun, picture.worksheet.currency ?? 'unit')} to make it run at all.`}`;
+}
+
+export const jobNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.worksheet.jobs.map((job) => [job.job, job.title]));
+export const findingNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, finding.at === undefined ? finding.title : `${finding.title}, ${finding.at.replaceAll('-', ' ')}`]));

@@ -1,0 +1,13 @@
+export { acceptanceBlocks, acceptanceOf } from './acceptance-blocks.ts';
+export { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
+export { handOverSheet, planBlocks, SHEET_IDS, SHEET_TITLES, type SheetGround, type SheetId } from './hand-over-sheets.ts';
+export { keysWords, keyWords } from './key-words.ts';
+export { ladderBlocks } from './ladder-blocks.ts';
+export { drawnParts, makingBlocks, orderBlocks } from './making-blocks.ts';
+export { moneyBlocks, spreadBlocks } from './money-blocks.ts';
+export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
+export { rangeDrawing, type DrawnRange } from './range-drawing.ts';
+export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
+export { settingBlocks, settingLines } from './setting-blocks.ts';
+export { dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
+export { saleOf, workPlan, type WorkPlan } from './work-plan.ts';

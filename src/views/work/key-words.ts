@@ -1,0 +1,14 @@
+import { lookOf, placeOf } from '../../hammer/index.ts';
+import { atWords } from '../sentences/words.ts';
+
+/** A reading or look by its trade words, for somebody who has to take it: `upper die height, as made`, `does the brake hold?`. */
+export function keyWords(key: string): string {
+  const [whole = key, made] = key.split('#');
+  const [id = whole, at] = whole.split('@');
+  const place = placeOf(id);
+  const name = place === undefined ? (lookOf(id)?.look.question ?? id) : place.place.name.toLowerCase().startsWith(place.part.name.us.toLowerCase()) ? place.place.name : `${place.part.name.us}, ${place.place.name}`;
+  return `${name}${atWords(at)}${made === undefined ? '' : `, ${made.replaceAll('-', ' ')}`}`;
+}
+
+/** Several of them, each named once. */
+export const keysWords = (keys: readonly string[]): string => [...new Set(keys.map(keyWords))].join('; ');

@@ -1,0 +1,47 @@
+import type { Picture } from '../../derived/index.ts';
+import { partsToMake, type Making, type PartToMake } from '../../derived/making/index.ts';
+import { notMadeWords } from '../making/index.ts';
+import { sizeWords } from '../making/size-words.ts';
+import type { Block } from '../report/block.ts';
+import { moneySpan } from './money-words.ts';
+
+/** Parts that have a drawing. */
+export const drawnParts = (makings: readonly Making[]): readonly PartToMake[] => makings.flatMap((one) => (one.state === 'to-make' ? [one] : []));
+
+/** What has a drawing, in one table, and what has none and why. */
+export function makingBlocks(picture: Picture): readonly Block[] {
+  const makings = partsToMake(picture);
+  const drawn = drawnParts(makings);
+  const others = makings.flatMap((one) => (one.state === 'to-make' ? [] : [one]));
+  return [
+    ...(makings.length === 0 ? [{ kind: 'paragraph', text: 'No open job asks for a part that is made from a drawing.' } as const] : []),
+    ...(drawn.length === 0 ? [] : [
+      { kind: 'table', caption: 'Parts with a drawing', columns: ['Part', 'How many', 'Material', 'Hardness', 'Still to be measured'], rows: drawn.map((part) => ({ cells: [part.title, String(part.quantity), part.material, part.hardness, part.unknowns.map((one) => one.what).join('; ')] })) } as const,
+      ...drawn.flatMap((part) => part.warnings.map((text) => ({ kind: 'paragraph', tone: 'next', text: `${part.title}: ${text}` }) as const)),
+      { kind: 'paragraph', text: 'Check every size against the machine before cutting.' } as const,
+    ]),
+    ...(others.length === 0 ? [] : [{ kind: 'heading', level: 2, text: 'Without a drawing, and why' } as const, ...others.map((one) => ({ kind: 'list', ordered: false, items: notMadeWords(one) }) as const)]),
+  ];
+}
+
+/** What to order: springs and stock with their figures, and everything that the jobs use up, with prices and waiting. */
+export function orderBlocks(picture: Picture): readonly Block[] {
+  const { worksheet, system } = picture;
+  const currency = worksheet.currency ?? 'unit';
+  const drawn = drawnParts(partsToMake(picture));
+  const open = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, String(part.quantity), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
+  const outside = open.filter((job) => job.outside !== undefined);
+  return [
+    ...(rows.length === 0 ? [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' } as const] : [{ kind: 'table', caption: 'Parts and materials of the open jobs, in the order of the worksheet', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows } as const]),
+    ...(outside.length === 0 ? [] : [{ kind: 'table', caption: 'Work of others to be asked for', columns: ['For job', 'What', 'Cost'], rows: outside.map((job) => ({ cells: [`${job.number}. ${job.title}`, job.outside?.words ?? '', moneySpan(job.outside?.cost ?? { least: 0, likely: 0, most: 0 }, currency)] })) } as const]),
+    ...drawn.flatMap((part): readonly Block[] => [
+      { kind: 'heading', level: 2, text: part.kind === 'coil-spring' ? 'Spring to order' : part.kind === 'belt' ? 'Belt to order' : `Stock for: ${part.title}` },
+      { kind: 'facts', rows: [['How many', String(part.quantity)], ['Material', part.material], ['Hardness', part.hardness], ...part.dimensions.map((dimension) => [dimension.title, `${sizeWords(dimension, system)}${dimension.quantity.dimension === 'length' ? (system === 'inch' ? ' in' : ' mm') : ''}`] as const)] },
+      ...(part.kind === 'coil-spring' || part.kind === 'belt' ? [{ kind: 'list', ordered: false, items: part.notes } as const] : []),
+      ...part.disputes.map((one) => ({ kind: 'paragraph', tone: 'small', text: `Not agreed in the trade, ${one.about}: ${one.oneSide} Against it: ${one.otherSide}` }) as const),
+      ...part.warnings.map((text) => ({ kind: 'paragraph', tone: 'next', text }) as const),
+    ]),
+    ...(drawn.length === 0 ? [] : [{ kind: 'paragraph', tone: 'small', text: 'Finished sizes: add what the machinist wants for cleaning up. A figure marked est. is an estimate and is measured before anything is ordered.' } as const]),
+  ];
+}

@@ -1,0 +1,55 @@
+import type { MoneyAndTime, Picture } from '../../derived/index.ts';
+import type { Block } from '../report/block.ts';
+import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
+import { rangeDrawing } from './range-drawing.ts';
+
+/** Most drivers that are named; what they leave over is summed up. */
+const MOST_NAMED = 5;
+
+/** What the open jobs cost and how long they take, drawn and said; nothing where no job is open. */
+export function moneyBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
+  if (openJobs(picture) === 0) return [{ kind: 'paragraph', text: 'No job is open, so there is nothing to pay and nothing to wait for.' }];
+  const cash = (amount: number): string => moneyWords(amount, money.currency);
+  const sentences = [rangeSentence('Parts and outside work', money.cost, cash), rangeSentence('Hours of work', money.hours, workHours), rangeSentence('Days from the first to the end of the trial', money.days, dayWords)];
+  const svg = rangeDrawing([{ title: 'Money', range: money.cost, print: cash }, { title: 'Hours', range: money.hours, print: workHours }, { title: 'Days', range: money.days, print: dayWords }], sentences.join(' '));
+  return [
+    { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
+    ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentences.join(' '), caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
+    ...sentences.map((text) => ({ kind: 'paragraph', text }) as const),
+    ...[...money.notes, ...(money.currency === 'unit' ? ['A unit is about one US dollar; prices differ from place to place.'] : [])].map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
+    ...(money.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: money.problems } as const]),
+  ];
+}
+
+/** What makes the money, the hours and the days uncertain, and what sets their length. */
+export function spreadBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
+  if (openJobs(picture) === 0) return [];
+  const cash = (amount: number): string => moneyWords(amount, money.currency);
+  const { critical, byOthers, helpers } = money;
+  return [
+    { kind: 'heading', level: 2, text: 'What makes it uncertain' },
+    { kind: 'table', caption: 'Shares of the spread of the money, by what is bought', columns: ['What', 'Share', 'On average'], rows: driverRows(money.boughtDrivers, cash) },
+    { kind: 'table', caption: 'Shares of the spread of the hours, by job', columns: ['Job', 'Share', 'On average'], rows: driverRows(money.hourDrivers, workHours) },
+    { kind: 'paragraph', text: 'A price asked for the first of these narrows the whole sum most.' },
+    { kind: 'heading', level: 2, text: 'What sets the length' },
+    critical.steps.length === 0
+      ? { kind: 'paragraph', text: 'No job waits for another or for parts.' }
+      : { kind: 'list', ordered: true, items: critical.steps.map((step) => (step.kind === 'work' ? `${step.title}: ${dayWords(step.days)} of work` : `Waiting for the parts of: ${step.title}, ${dayWords(step.days)}`)) },
+    ...(critical.steps.length === 0 ? [] : [{ kind: 'paragraph', text: `The longest chain of work and waiting, ${dayWords(critical.days)} give or take ${dayWords(critical.deviation)}, with hands enough for everything else at the same time.${waits(money) ? ' Order its parts first.' : ''}` } as const]),
+    ...(byOthers.length === 0 ? [] : [{ kind: 'paragraph', text: `Wants more skill than a careful amateur has: ${byOthers.map((job) => job.title.toLowerCase()).join('; ')}.` } as const]),
+    ...(helpers.most === 0 ? [] : [{ kind: 'paragraph', text: `${helpers.most === 1 ? 'One pair' : `${helpers.most} pairs`} of helping hands for ${helpers.jobs.length === 1 ? 'one job' : `${helpers.jobs.length} jobs`}, about ${workHours(helpers.hours)} in all.` } as const]),
+  ];
+}
+
+const openJobs = (picture: Picture): number => picture.worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').length;
+const waits = (money: MoneyAndTime): boolean => money.critical.steps.some((step) => step.kind === 'waiting for parts');
+
+function driverRows(drivers: MoneyAndTime['costDrivers'], print: (value: number) => string): readonly { readonly cells: readonly string[] }[] {
+  const telling = drivers.filter((driver) => driver.share > 0.005);
+  const named = telling.slice(0, MOST_NAMED);
+  const rest = telling.slice(MOST_NAMED);
+  return [
+    ...named.map((driver) => ({ cells: [driver.words, shareWords(driver.share), print(driver.mean)] })),
+    ...(rest.length === 0 ? [] : [{ cells: [`${rest.length} more together`, shareWords(rest.reduce((sum, driver) => sum + driver.share, 0)), print(rest.reduce((sum, driver) => sum + driver.mean, 0))] }]),
+  ];
+}

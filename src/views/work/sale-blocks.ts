@@ -1,0 +1,53 @@
+import type { Picture, SaleValue } from '../../derived/index.ts';
+import type { Block } from '../report/block.ts';
+import { findingNames } from './budget-blocks.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
+import { DUTY_CONDITION } from './ladder-blocks.ts';
+import { moneySpan, moneyWords, rangeSentence, shareWords } from './money-words.ts';
+import { rangeDrawing } from './range-drawing.ts';
+
+/** What the hammer would fetch as it stands: the base, what a buyer takes off, what nobody checked, and the doubt. */
+export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] {
+  const names = findingNames(picture);
+  const cash = (amount: number): string => moneyWords(amount, sale.currency);
+  const sentence = rangeSentence('As it stands', sale.value, cash);
+  const svg = rangeDrawing([{ title: 'As it stands', range: sale.value, print: cash }], sentence);
+  const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
+  return [
+    { kind: 'heading', level: 2, text: 'What it would fetch as it stands' },
+    ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentence, caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
+    { kind: 'paragraph', text: sentence },
+    { kind: 'facts', rows: [
+      ['Base', `${sale.base.words}: ${moneySpan(sale.base.value, sale.currency)}${sale.base.estimate ? ' (estimate)' : ''}`],
+      ...(sale.paidForIt === undefined ? [] : [['Paid for this one', moneyWords(sale.paidForIt, sale.currency)] as const]),
+    ] },
+    ...(sale.changes.length === 0
+      ? [{ kind: 'paragraph', text: 'Nothing was found that a buyer takes off.' } as const]
+      : [{ kind: 'table', caption: 'What a buyer takes off or adds, the greatest first, each from what those before it left', columns: ['What', 'Share', 'Money', 'Because of'], rows: sale.changes.map((change) => ({
+          cells: [change.words, `${change.adds ? 'adds' : 'off'} ${shareWords(change.share.likely)} (${shareWords(change.share.least)} to ${shareWords(change.share.most)})`, `${change.adds ? '+' : '−'} ${cash(change.amount)}`, change.because.map((key) => names.get(key) ?? key).join('; ')],
+        })) } as const]),
+    ...(sale.notChecked.length === 0 ? [] : [{ kind: 'list', ordered: false, items: sale.notChecked.map((one) => `Not checked, and not in the figures: ${one.words}; if it is there, ${shareWords(one.share.least)} to ${shareWords(one.share.most)} off.`) } as const]),
+    ...(open === 0 ? [] : [{ kind: 'paragraph', text: `${open === 1 ? 'One matter is' : `${open} matters are`} not checked; a careful buyer asks about each.` } as const]),
+    ...sale.notes.map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
+    { kind: 'paragraph', tone: 'small', text: 'An opinion with its doubt, not an offer and not a valuation for an insurer.' },
+  ];
+}
+
+/** The sale sheet: what a buyer should know before he drives over, then the value and how it comes about. */
+export function saleSheetBlocks(picture: Picture, sale: SaleValue): readonly Block[] {
+  const { identity, statements } = picture.known;
+  const { duty, notChecked } = picture;
+  const told = statements.map((one) => `${one.words}${one.saidBy === undefined ? '' : ` (${one.saidBy})`}`);
+  return [
+    { kind: 'facts', rows: [
+      ['Hammer', `${identity.tag}${identity.name === undefined ? '' : `, ${identity.name}`}`], ['Ram class', identity.ramClass.asWritten],
+      ...(identity.maker === undefined ? [] : [['Maker, serial, year', [identity.maker, identity.serial, identity.year].filter((one) => one !== undefined).join(', ')] as const]),
+      ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
+    ] },
+    { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: DUTY_CONDITION[duty.verdict], sureWords: duty.sureWords },
+    ...(duty.limits.length === 0 ? [] : [{ kind: 'list', ordered: false, items: duty.limits.map((limit) => limit.sentence) } as const]),
+    ...(notChecked.length === 0 ? [] : [{ kind: 'paragraph', text: `Not looked at, or only in part: ${notChecked.length} parts. The report lists them.` } as const]),
+    ...saleBlocks(picture, sale),
+    ...(told.length === 0 ? [] : [{ kind: 'heading', level: 2, text: 'Told by somebody, not checked' } as const, { kind: 'list', ordered: false, items: told } as const]),
+  ];
+}

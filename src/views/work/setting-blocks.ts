@@ -1,0 +1,45 @@
+import { printQuantity, settingSheet, type Picture, type SettingLine } from '../../derived/index.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+import type { Condition } from '../drawing/hatch.ts';
+import type { Block } from '../report/block.ts';
+import { keysWords } from './key-words.ts';
+
+const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
+const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', 'not-known': 'not known', look: 'try it' };
+const MARK: Readonly<Record<SettingLine['state'], Condition>> = { set: 'sound', off: 'limited', 'not-known': 'not-known', look: 'watch' };
+
+/** The lines of the sheet for a picture. */
+export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({ known: picture.known, values: picture.values, system: picture.system });
+
+/** Settings of re-assembly in the order in which each changes the next, with room to write what was left. */
+export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
+  const lines = settingLines(picture);
+  const source = (id: string): string => knowledge.sources.find((one) => one.id === id)?.title ?? id;
+  return [
+    { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
+    { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
+      condition: MARK[line.state],
+      cells: [String(line.number), line.title, line.asFound?.words ?? 'not checked', targetWords(picture, line), changeOf(picture, line), ''],
+    })) },
+    { kind: 'heading', level: 2, text: 'How, and why in this place' },
+    { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({
+      cells: [String(line.number), line.because, line.how, [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
+    })) },
+  ];
+}
+
+function targetWords(picture: Picture, { target, tolerance }: SettingLine): string {
+  const print = (quantity: NonNullable<SettingLine['tolerance']>): string => printQuantity(quantity, picture.system);
+  if (target === undefined) return 'see below';
+  const { from, to } = target;
+  const near = tolerance === undefined ? '' : ` ± ${print(tolerance)}`;
+  if (from !== undefined && to !== undefined) return from.value === to.value ? `${print(from)}${near}` : `${print(from)} to ${print(to)}`;
+  if (from !== undefined) return `${print(from)} or more`;
+  if (to !== undefined) return `${print(to)} or less`;
+  return target.sentence;
+}
+
+function changeOf(picture: Picture, { state, change }: SettingLine): string {
+  if (change === undefined) return STATE[state];
+  return `${change.value > 0 ? '+' : '−'} ${printQuantity({ ...change, value: Math.abs(change.value) }, picture.system)}`;
+}

@@ -1,0 +1,79 @@
+import { upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear } from '../../derived/index.ts';
+import type { Entry } from '../../entries/index.ts';
+import { placeOf } from '../../hammer/index.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+import { formatQuantity } from '../../methods/quantity/index.ts';
+import type { Condition } from '../drawing/hatch.ts';
+import type { Block } from '../report/block.ts';
+import { keyWords, keysWords } from './key-words.ts';
+
+const HOUR = 3_600;
+const STATE: Readonly<Record<DueItem['state'], string>> = { overdue: 'overdue', due: 'due', ahead: 'ahead', 'each-session': 'each session' };
+const MARK: Readonly<Record<DueItem['state'], Condition>> = { overdue: 'limited', due: 'watch', ahead: 'sound', 'each-session': 'watch' };
+
+export const planOfUpkeep = (picture: Picture, entries: readonly Entry[]): UpkeepPlan => upkeepPlan(picture.known, entries, picture.provenance.asOf);
+
+/** What is due and when, the most pressing first, and what the next full measuring is for. */
+export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly Block[] {
+  const plan = planOfUpkeep(picture, entries);
+  const { oldest, on, because } = plan.nextSurvey;
+  return [
+    { kind: 'heading', level: 2, text: 'What is due' },
+    { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, about ${hoursOf(plan.usePerDay * 7)} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
+      condition: MARK[item.state],
+      cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
+    })) },
+    { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${keysWords(oldest.slice(0, 6))}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },
+  ];
+}
+
+const hoursOf = (seconds: number): string => `${seconds / HOUR < 10 ? Math.round((seconds / HOUR) * 10) / 10 : Math.round(seconds / HOUR)} h`;
+
+/** Wear of the places that were read again and again, with the interval, and when it comes to the next step. */
+export function wearBlocks(picture: Picture, entries: readonly Entry[], knowledge: Knowledge): readonly Block[] {
+  const all = wearOf(picture.known, entries, knowledge, picture.provenance.asOf);
+  const fitted = all.filter((wear) => wear.forecast.state === 'fitted');
+  const few = all.filter((wear) => wear.forecast.state === 'refused');
+  return [
+    { kind: 'heading', level: 2, text: 'Wear' },
+    ...(fitted.length === 0 ? [] : [{ kind: 'table', caption: 'Straight line through the readings, with the 95 % interval of its slope', columns: ['Place', 'Readings', 'Wears', 'Comes to'], rows: fitted.map((wear) => ({ cells: [keyWords(wear.key), String(wear.readings), rateWords(picture, wear), stepWords(wear)] })) } as const]),
+    { kind: 'paragraph', text: few.length === 0 && fitted.length === 0 ? 'No place was read twice yet; a forecast wants three readings of the same place, taken the same way.' : few.length === 0 ? 'Nothing is claimed further ahead than three times the span of the readings.' : `Read twice, and a forecast wants three readings of the same place, taken the same way: ${keysWords(few.map((wear) => wear.key))}.` },
+  ];
+}
+
+/** Rate over a stretch that somebody has a feeling for: a hundred hours, or a year. */
+function rateWords({ system }: Picture, wear: Wear): string {
+  const { forecast } = wear;
+  if (forecast.state !== 'fitted') return '';
+  const dimension = placeOf(wear.key.split('@')[0] ?? '')?.place.dimension;
+  if (dimension === undefined) return '';
+  const [stretch, words] = wear.over === 'running time' ? [100 * HOUR, 'in 100 h run'] : [365, 'a year'];
+  const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false })}`;
+  const [low, high] = forecast.rateInterval;
+  return `${print(forecast.rate)} ${words} (${print(low)} to ${print(high)})${forecast.wearShown ? '' : '; the readings do not show that it wears at all'}`;
+}
+
+function stepWords({ steps }: Wear): string {
+  if (steps.length === 0) return 'no rule judges it';
+  return steps.map((step) => `${step.grade.replace('-', ' ')} from ${step.from}: ${step.already ? 'already there' : step.likely === undefined && step.earliest === undefined ? 'not within sight' : `${step.likely === undefined ? 'not likely within sight' : `likely ${step.likely}`}${step.earliest === undefined ? '' : `, ${step.earliest} at the earliest`}`}`).join('; ');
+}
+
+/** Record of the last inspection, with room for the signature. */
+export function inspectionBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
+  const record = inspectionRecord(picture.known, picture.findings, picture.duty);
+  if (record === undefined) return [];
+  const titles = new Map(picture.findings.map((finding) => [finding.criterion, finding.title]));
+  const jobs = new Map(knowledge.jobs.map((job) => [job.id, job.title]));
+  return [
+    { kind: 'heading', level: 2, text: 'Record of the last inspection' },
+    { kind: 'facts', rows: [
+      ['Machine', [record.machine.tag, record.machine.name, record.machine.serial === undefined ? undefined : `serial ${record.machine.serial}`, record.machine.place].filter((one) => one !== undefined).join(', ')],
+      ['Machine id', record.machine.id], ['Date', record.date], ['By', record.by.join(', ')], ['Run so far', hoursOf(record.hoursRun)], ['Verdict', record.verdict],
+      ...(record.jobsDone.length === 0 ? [] : [['Work done that day', record.jobsDone.map((one) => `${jobs.get(one.job) ?? one.job} (${one.by})`).join('; ')] as const]),
+      ['Safety matters not touched', record.gatesNotChecked.length === 0 ? 'none' : [...new Set(record.gatesNotChecked.map((key) => titles.get(key.split('@')[0] ?? key) ?? key))].join('; ')],
+    ] },
+    { kind: 'table', caption: 'Looked at or measured on that day, as it counts today', columns: ['What', 'Found', 'Grade'], rows: record.lines.map((line) => ({ cells: [`${line.what}${line.gate ? ' (safety)' : ''}`, line.shown, line.grade] })) },
+    { kind: 'paragraph', text: 'Signature: ______________________________     Date: ______________' },
+    { kind: 'paragraph', tone: 'small', text: `Kept with the machine. ${knowledge.sources.find((one) => one.id === record.source)?.title ?? record.source}` },
+  ];
+}

@@ -1,0 +1,44 @@
+import { bestUse, dutyLadder, moneyAndTime, priceBook, saleValue, type BestUse, type Budget, type LadderStep, type MoneyAndTime, type Picture, type SaleValue } from '../../derived/index.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+
+/** Everything that a person who plans the work asks of a picture. */
+export interface WorkPlan {
+  readonly money: MoneyAndTime;
+  readonly ladder: readonly LadderStep[];
+  /** The best choice for a given budget; absent where none was given. */
+  readonly use?: BestUse;
+  /** What more and more money buys: the least money of each better duty. */
+  readonly steps: readonly BestUse[];
+  readonly sale: SaleValue;
+}
+
+/** Sums of money at which the choice is made, as shares of curing everything. */
+const SHARES = [0, 0.1, 0.25, 0.5, 0.75] as const;
+
+/** The plan of a picture: money and time, what may be run meanwhile, what a budget buys, what the hammer is worth. */
+export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget): WorkPlan {
+  const { known, findings, worksheet, provenance } = picture;
+  return {
+    money: moneyAndTime(worksheet, knowledge, provenance.seed),
+    ladder: dutyLadder(known, findings, worksheet, knowledge),
+    ...(budget === undefined ? {} : { use: bestUse(known, findings, worksheet, knowledge, budget) }),
+    steps: budgetSteps(picture, knowledge),
+    sale: saleOf(picture, knowledge),
+  };
+}
+
+export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => saleValue(picture.known, picture.findings, picture.worksheet.prices ?? priceBook(picture.known, knowledge), picture.provenance.seed);
+
+/** The choice at several sums, those that buy nothing more left out. */
+function budgetSteps({ known, findings, worksheet }: Picture, knowledge: Knowledge): readonly BestUse[] {
+  const choose = (money: number): BestUse => bestUse(known, findings, worksheet, knowledge, { money });
+  const whole = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').reduce((sum, job) => sum + job.cost.likely, 0);
+  const first = choose(0);
+  const sums = [...new Set([...SHARES.map((share) => Math.round(share * whole)), ...(first.toRun === undefined ? [] : [Math.ceil(first.toRun)]), Math.ceil(whole)])].sort((a, b) => a - b);
+  const steps: BestUse[] = [];
+  for (const money of sums) {
+    const one = money === 0 ? first : choose(money);
+    if (one.jobs.length > 0 && one.jobs.join() !== (steps.at(-1)?.jobs.join() ?? '')) steps.push(one);
+  }
+  return steps;
+}
