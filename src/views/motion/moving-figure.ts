@@ -39,20 +39,21 @@ export function movingFigure(spec: MotionSpec, lengths: MovingLengths, run: Moti
   const still = stillParts(spec, lengths, poses);
   const [left, bottom, right, top] = still.extent;
   const tall = (top - bottom) * 1.04;
-  const size = tall * 26;
   const wide = Math.max((right - left) * 1.02, tall * options.aspect);
+  // Letters stay readable where a long hammer fills a narrow page.
+  const size = Math.max(tall * 26, wide * (options.aspect < 1 ? 33 : 17));
   const paperLeft = right + tall * 0.012;
   const paperWide = Math.max(0, left + wide - paperLeft);
   const paperSpeed = (paperWide * 1000) / Math.max(loop.seconds, 1e-3) / (options.aspect < 0.9 ? 0.6 : 1);
   const shapes = movingShapes(spec, lengths, pose);
   const moving = (behind: boolean): Svg => shapes.filter((shape) => (shape.behind === true) === behind).map((shape) => `<path class="${shape.pen}" data-moving="${shape.id}" d="${shape.d}"/>`).join('');
   const ghost = options.ghost === true ? `<path class="ghost" data-ghost="ram" d="${ramOutline(lengths, pose.gap)}"/>` : '';
-  const paper = paperWide > 0.05 ? runOff(run, lengths, spec, loop, { left: paperLeft, wide: paperWide, top, bottom, speed: paperSpeed, size }) : '';
+  const paper = paperWide > 0.12 ? runOff(run, lengths, spec, loop, { left: paperLeft, wide: paperWide, top, bottom, speed: paperSpeed, size }) : '';
   const label = `The linkage of this hammer as it runs, to scale`;
   const view = `${coordinate(left * 1000)} ${coordinate(-top * 1000 - tall * 20)} ${coordinate(wide * 1000)} ${coordinate(tall * 1000)}`;
   return {
     loop, paperSpeed,
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" class="moving-figure" viewBox="${view}" role="img" aria-label="${escapeText(label)}"><style>${DRAWING_STYLE}${STYLE}</style>${paper}${moving(true)}${ghost}${still.svg}${moving(false)}${warningMarks(run, spec, lengths, pose, options.system, size, right, options.seen)}</svg>`,
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" class="moving-figure" viewBox="${view}" role="img" aria-label="${escapeText(label)}"><style>${DRAWING_STYLE}${STYLE}</style>${paper}${moving(true)}${ghost}${still.svg}${moving(false)}${warningMarks(run, spec, lengths, pose, options.system, size, [right, paperWide], options.seen)}</svg>`,
   };
 }
 
@@ -76,13 +77,15 @@ function runOff(run: MotionRan, lengths: MovingLengths, spec: MotionSpec, loop: 
   let marks = '';
   for (let round = 0; round <= rounds; round += 1) {
     const at = (after: number): number => x0 - (after - round * loop.seconds) * paper.speed;
-    for (let i = loop.first; i < loop.end; i += step) {
-      const x = coordinate(at((trace.time[i] ?? 0) - from));
+    const add = (i: number, after: number, start: boolean): void => {
       const pose = linkageAt(spec, lengths, trace, i);
-      const start = round === 0 && i === loop.first ? 'M' : i === loop.first ? 'M' : 'L';
-      lines.die += `${start}${x} ${coordinate(-pose.gap * 1000)}`;
-      lines.carrier += `${start}${x} ${coordinate(-carrierOf(pose) * 1000)}`;
-    }
+      const x = `${start ? 'M' : 'L'}${coordinate(at(after))}`;
+      lines.die += `${x} ${coordinate(-pose.gap * 1000)}`;
+      lines.carrier += `${x} ${coordinate(-carrierOf(pose) * 1000)}`;
+    };
+    for (let i = loop.first; i < loop.end; i += step) add(i, (trace.time[i] ?? 0) - from, i === loop.first);
+    // The end of one round is where the next began.
+    add(loop.end, loop.seconds, false);
     for (const { after, beat } of loopBeats(run, loop)) {
       if (beat.level < FAINT) continue;
       const { letter } = beatMark(beat);
@@ -99,7 +102,7 @@ function runOff(run: MotionRan, lengths: MovingLengths, spec: MotionSpec, loop: 
 const carrierOf = (pose: LinkagePose): number => (pose.kind === 'helve' ? pose.gap + pose.hang : pose.rodEnd[1]);
 
 /** Warnings at the places where they happen. */
-function warningMarks(run: MotionRan, spec: MotionSpec, lengths: MovingLengths, pose: LinkagePose, system: PrintSystem, size: number, right: number, seen: SeenOnHammer | undefined): Svg {
+function warningMarks(run: MotionRan, spec: MotionSpec, lengths: MovingLengths, pose: LinkagePose, system: PrintSystem, size: number, [right, room]: readonly [number, number], seen: SeenOnHammer | undefined): Svg {
   const drawn = new Set<string>();
   let taken: number[] = [];
   return motionWarnings(run, spec, system, seen).map((warning) => {
@@ -109,8 +112,11 @@ function warningMarks(run: MotionRan, spec: MotionSpec, lengths: MovingLengths, 
     let z = -from[1] * 1000;
     while (taken.some((other) => Math.abs(other - z) < size * 1.3)) z -= size * 1.3;
     taken = [...taken, z];
-    const x = right * 1000 + size * 0.3;
-    return `<path class="warn-line" d="M${coordinate(from[0] * 1000)} ${coordinate(-from[1] * 1000)}L${coordinate(x)} ${coordinate(z)}"/>${textAt([x + size * 0.2, z + size * 0.35], warning.mark, { size, className: 'warn' })}`;
+    // Without paper beside the hammer the words stand on the drawing, over the place.
+    const tight = room * 1000 < size * 9;
+    if (tight) z = -from[1] * 1000 - size * 3;
+    const x = tight ? Math.min(from[0] * 1000 + size * 4, right * 1000 - size * 0.3) : right * 1000 + size * 0.3;
+    return `<path class="warn-line" d="M${coordinate(from[0] * 1000)} ${coordinate(-from[1] * 1000)}L${coordinate(x)} ${coordinate(z)}"/>${textAt([tight ? x : x + size * 0.2, z + (tight ? -size * 0.2 : size * 0.35)], warning.mark, { size, anchor: tight ? 'end' : 'start', className: 'warn' })}`;
   }).join('');
 }
 
