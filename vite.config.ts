@@ -3,6 +3,21 @@ import { join } from 'node:path';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 
+/** Each rule carries worked examples for the tests to run; nobody reads them on the page, which leaves them at home. */
+function withoutExamples(): Plugin {
+  return {
+    name: 'without-examples',
+    apply: 'build',
+    enforce: 'pre',
+    transform(code, id) {
+      if (!/[\\/]src[\\/]knowledge[\\/]criteria[\\/]/.test(id)) return undefined;
+      const left = code.replace(/\bexamples: \[(?:\s*\{[^{}]*\},?)*\s*\]/g, 'examples: []');
+      if (/\bstands: '/.test(left)) this.error(`the examples of ${id} are written in a way that the build does not read`);
+      return { code: left, map: null };
+    },
+  };
+}
+
 /** Builds the worker that keeps the page for a reload without its server, and writes into it which files the page has. */
 function keptForReload(): Plugin {
   const id = join(import.meta.dirname, 'src/app/offline/service-worker.ts');
@@ -31,7 +46,7 @@ function keptForReload(): Plugin {
 // The page. It is served by the program itself, so every address in it is its own.
 export default defineConfig({
   root: 'src/app',
-  plugins: [svelte(), keptForReload()],
+  plugins: [withoutExamples(), svelte(), keptForReload()],
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
@@ -40,8 +55,9 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      // The survey file's reader of YAML comes in by the door of the entries; the page never reads one, so it does not carry it.
-      treeshake: { moduleSideEffects: [{ test: /node_modules[\\/]yaml[\\/]/, sideEffects: false }] },
+      // Without side effects: the core, which is pure, so that a sheet that uses one room of it does not draw the rest of its
+      // index into the first page; and the reader of YAML, since the page reads no survey file.
+      treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](methods|hammer|entries|knowledge|derived|views)[\\/]/, sideEffects: false }, { test: /node_modules[\\/]yaml[\\/]/, sideEffects: false }] },
     },
   },
 });
