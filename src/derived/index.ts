@@ -8,3 +8,4 @@ export { type PrintSystem, printQuantity } from './print-system.ts';
 export { picture, type Picture, type Provenance } from './picture.ts';
 export { explain, type Explanation } from './explain.ts';
 export * from './upkeep/index.ts';
+export { outlook, type Outlook } from './outlook.ts';

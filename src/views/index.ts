@@ -4,3 +4,4 @@ export * from './elevation/index.ts';
 export { CONDITION_WORDS, type Condition } from './drawing/hatch.ts';
 export { atWords, byWeight, costWords, hoursWords, partName, shownValue, timeWords, VERDICT_WORDS } from './sentences/words.ts';
 export { difference, type Change } from './difference/difference.ts';
+export * from './outlook/index.ts';

@@ -31,13 +31,25 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
       { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What', 'Found', 'Means', 'Rule', 'How sure'], rows: watched.map((finding) => ({ condition: finding.grade, cells: [`${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}`, finding.shown, `${finding.reason}${finding.dispute === undefined ? '' : ` Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`}`, `${finding.rule} (${finding.sources.map(title).join('; ')})`, finding.sureWords] })) } as const,
     ]),
-    { kind: 'heading', level: 2, text: 'Found sound' },
-    { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['What', 'Found', 'How sure'], rows: sound.map((finding) => ({ condition: 'sound' as const, cells: [`${finding.title}${atWords(finding.at)}`, finding.shown, finding.sureWords] })) },
+    ...(sound.length === 0 ? [] : [
+      { kind: 'heading', level: 2, text: 'Found sound' } as const,
+      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${finding.shown}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ condition: 'sound' as const, cells: [part, words] })) } as const,
+    ]),
     ...(open.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Not known yet' } as const,
-      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['What', 'Why not', 'Minutes'], rows: open.map((finding) => ({ condition: 'not-known' as const, cells: [`${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}`, finding.reason, String(finding.minutes)] })) } as const,
+      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}`).map(([part, words, findings]) => ({ condition: 'not-known' as const, cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })) } as const,
     ]),
   ];
+}
+
+/** Reasons that say no more than that nobody has been there. */
+const UNTOUCHED: readonly string[] = ['Not measured.', 'Nobody has looked yet.', 'Whether it applies is not known yet.'];
+
+/** One row for each part, so that a survey of two hundred findings stays readable. */
+function byPart(findings: readonly Finding[], words: (finding: Finding) => string): readonly (readonly [part: string, words: string, findings: readonly Finding[]])[] {
+  const parts = new Map<string, Finding[]>();
+  for (const finding of findings) parts.set(finding.part, [...(parts.get(finding.part) ?? []), finding]);
+  return [...parts].map(([part, mine]) => [partName(part), mine.map(words).join('; '), mine]);
 }
 
 /** A finding that asks for nothing today and is told in one line; an owner's own limit is always told in full. */

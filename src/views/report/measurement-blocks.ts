@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
+import { PARTS } from '../../hammer/index.ts';
 import type { Picture, Value } from '../../derived/index.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
@@ -6,8 +7,8 @@ import type { Block, TableRow } from './block.ts';
 /** Everything that was read, and everything worked out from it. */
 export function measurementBlocks(picture: Picture): readonly Block[] {
   const values = Object.values(picture.values);
-  const readings = values.filter((value) => value.evidence.length > 0 && value.standing !== 'as-made' && value.formula === undefined);
-  const made = values.filter((value) => value.standing === 'as-made');
+  const readings = inSurveyOrder(values.filter((value) => value.evidence.length > 0 && value.standing !== 'as-made' && value.formula === undefined));
+  const made = inSurveyOrder(values.filter((value) => value.standing === 'as-made'));
   const worked = values.filter((value) => value.standing === 'worked-out' && value.outcome.state === 'known');
   const told = picture.known.statements;
   return [
@@ -21,6 +22,16 @@ export function measurementBlocks(picture: Picture): readonly Block[] {
       { kind: 'list', ordered: false, items: told.map((one) => `${one.when.slice(0, 10)}, ${one.saidBy ?? one.by}: ${one.words}`) } as const,
     ]),
   ];
+}
+
+/** Readings in the order of a careful survey, part by part, so that a reader finds them where the hammer has them. */
+function inSurveyOrder(values: readonly Value[]): readonly Value[] {
+  const places = PARTS.flatMap((part) => part.places.map((place) => place.id));
+  const rank = (value: Value): number => {
+    const at = places.indexOf(value.key.split(/[@#]/)[0] ?? value.key);
+    return at < 0 ? places.length : at;
+  };
+  return [...values].sort((a, b) => rank(a) - rank(b));
 }
 
 function readingRow(picture: Picture, value: Value): TableRow {

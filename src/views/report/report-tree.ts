@@ -1,5 +1,6 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Outlook, Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
+import { outlookBlocks } from '../outlook/outlook-blocks.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Block, ReportTree, TitleBlock } from './block.ts';
 import { cautionBlocks } from './caution-blocks.ts';
@@ -14,6 +15,8 @@ import { worksheetBlocks } from './worksheet-blocks.ts';
 export interface ReportOptions {
   /** Elevation as SVG, put behind the first page with the list of parts. */
   readonly elevation?: string;
+  /** What lies further off than the verdict; left out where nobody worked it out. */
+  readonly outlook?: Outlook;
 }
 
 /** The whole report as a tree: first page for the reader in a hurry, then everything behind it. */
@@ -25,6 +28,7 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     ...elevationBlocks(picture, options.elevation),
     ...findingBlocks(picture, knowledge),
     ...worksheetBlocks(picture),
+    ...(options.outlook === undefined ? [] : outlookBlocks(options.outlook, picture.system)),
     ...photographBlocks(picture),
     ...measurementBlocks(picture),
     ...cautionBlocks(picture, knowledge),

@@ -11,7 +11,8 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
 export function partName(id: string): string {
   const name = partOf(id)?.name;
   if (name === undefined) return id;
-  return name.us === name.uk ? name.us : `${name.us} (${name.uk})`;
+  if (name.us.startsWith(name.uk)) return name.us;
+  return name.uk.startsWith(name.us) ? name.uk : `${name.us} (${name.uk})`;
 }
 
 /** A place on a part, in words. */

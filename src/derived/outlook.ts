@@ -1,0 +1,39 @@
+import { workOutCapacity } from './capacity/index.ts';
+import { workOutGround } from './ground/index.ts';
+import type { Ledger } from './ledger.ts';
+import { motionWithDoubt, specOfSurvey, type MotionDoubt, type SurveySpec } from './motion/index.ts';
+import { workOutMoving } from './moving/index.ts';
+import { oilingRound, workOutOiling, type OilingRound } from './oiling/index.ts';
+import type { Picture } from './picture.ts';
+import { workOutPower } from './power/index.ts';
+import type { Value } from './value.ts';
+
+/** What lies further off than the verdict: the motion of this hammer, what its blow does, and what it stands on, draws, drinks and weighs. */
+export interface Outlook {
+  /** The picture's values and those worked out here. */
+  readonly values: Readonly<Record<string, Value>>;
+  readonly motion: MotionDoubt;
+  readonly survey: SurveySpec;
+  readonly oiling: OilingRound;
+}
+
+/** Half of a normal distribution lies between these many standard deviations; nine in ten between 1.645. */
+const NINE_IN_TEN = 1.645;
+
+/**
+ * Works out the outlook of a picture. It takes some tenths of a second, since it runs a population of likenesses; the picture itself stays quick.
+ * @param seed for everything drawn by chance; the same seed gives the same outlook
+ */
+export function outlook(picture: Picture, seed: number): Outlook {
+  const { known } = picture;
+  const ledger: Ledger = { family: known.identity.family, values: new Map(Object.entries(picture.values)) };
+  const survey = specOfSurvey(picture.values, known.identity.family, known.identity.ramClass.quantity.value);
+  const motion = motionWithDoubt(survey, { seed });
+  const energy = motion.blowEnergy;
+  workOutCapacity(ledger, { seed, ...(energy === undefined || energy.middle <= 0 ? {} : { blowEnergy: { value: energy.middle, uncertainty: (energy.high - energy.low) / (2 * NINE_IN_TEN) } }) });
+  workOutMoving(ledger, known, seed);
+  workOutGround(ledger, known, seed);
+  workOutPower(ledger, known, seed);
+  workOutOiling(ledger, known);
+  return { values: Object.fromEntries(ledger.values), motion, survey, oiling: oilingRound(known) };
+}

@@ -1,0 +1,1 @@
+export { outlookBlocks } from './outlook-blocks.ts';
