@@ -1,9 +1,12 @@
-import type { Adjustment, MotionDoubt, MotionResult, MotionTrial } from '../../derived/motion/index.ts';
+import type { Adjustment, MotionDoubt, MotionResult, MotionSpec, MotionTrial } from '../../derived/motion/index.ts';
 import type { MotionAnswer, MotionAsk } from './motion-ask.ts';
 
 type Run = Extract<MotionAsk, { kind: 'run' }>;
 type Advice = Extract<MotionAsk, { kind: 'advice' }>;
 type WithoutId<T> = Omit<T, 'id'>;
+
+/** No answer is wanted any more. */
+const NOBODY = -1;
 
 export const startWorker = (): Worker => new Worker(new URL('./motion-worker.ts', import.meta.url), { type: 'module' });
 
@@ -12,7 +15,8 @@ export const startWorker = (): Worker => new Worker(new URL('./motion-worker.ts'
  * dropped, and advice that is no longer wanted is cut off.
  */
 export class MotionDesk {
-  result = $state.raw<MotionResult | undefined>(undefined);
+  /** the newest answer, with the specification that it answers: the one on the page may have moved on */
+  answer = $state.raw<{ readonly spec: MotionSpec; readonly result: MotionResult } | undefined>(undefined);
   doubt = $state.raw<MotionDoubt | undefined>(undefined);
   trials = $state.raw<readonly MotionTrial[] | undefined>(undefined);
   adjustments = $state.raw<readonly Adjustment[] | undefined>(undefined);
@@ -23,7 +27,7 @@ export class MotionDesk {
   #adviser: Worker | undefined;
   #next = 0;
   #wanted = 0;
-  #running = false;
+  #running: Run | undefined;
   #waiting: Run | undefined;
   #advising = 0;
 
@@ -32,7 +36,7 @@ export class MotionDesk {
     const made = { ...ask, id: this.#next };
     this.#wanted = made.id;
     this.busy = true;
-    if (this.#running) {
+    if (this.#running !== undefined) {
       this.#waiting = made;
       return;
     }
@@ -67,7 +71,7 @@ export class MotionDesk {
   }
 
   #send(ask: Run): void {
-    this.#running = true;
+    this.#running = ask;
     this.#runner ??= this.#listen(startWorker());
     this.#runner.postMessage(ask satisfies MotionAsk);
   }
@@ -78,25 +82,35 @@ export class MotionDesk {
       event.preventDefault();
       this.failure = 'The motion could not be worked out on this device.';
       this.busy = false;
-      this.#running = false;
+      this.#running = undefined;
     };
     return worker;
   }
 
+  /** Takes back an answer that belongs to nothing on the page any more. */
+  forget(): void {
+    this.stopAdvice();
+    this.answer = undefined;
+    this.#waiting = undefined;
+    this.#wanted = NOBODY;
+    this.busy = false;
+  }
+
   #take(answer: MotionAnswer): void {
     if (answer.kind === 'run') {
-      this.#running = false;
+      const asked = this.#running;
+      this.#running = undefined;
       const waiting = this.#waiting;
       this.#waiting = undefined;
       this.failure = '';
       // An older answer is still shown while a slider moves, so that the hammer follows the hand.
-      this.result = answer.result;
-      this.busy = answer.id !== this.#wanted;
+      if (asked !== undefined && this.#wanted !== NOBODY) this.answer = { spec: asked.spec, result: answer.result };
+      this.busy = this.#wanted !== NOBODY && answer.id !== this.#wanted;
       if (waiting !== undefined) this.#send(waiting);
     } else if (answer.kind === 'failed') {
       this.failure = `The motion could not be worked out: ${answer.words}.`;
       this.busy = false;
-      this.#running = false;
+      this.#running = undefined;
     } else if (answer.id === this.#advising) {
       if (answer.kind === 'doubt') this.doubt = answer.doubt;
       if (answer.kind === 'trials') this.trials = answer.trials;
