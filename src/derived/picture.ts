@@ -1,4 +1,4 @@
-import { instantMs, logHash, orderEntries, type Entry } from '../entries/index.ts';
+import { hashOfOrdered, instantMs, orderEntries, type Entry } from '../entries/index.ts';
 import type { Knowledge } from '../knowledge/index.ts';
 import { assumedValues } from './assumed-values.ts';
 import { workOutBlow } from './capacity/blow.ts';
@@ -15,7 +15,7 @@ import type { PrintSystem } from './print-system.ts';
 import { putSeatStrength, workOutSeatPressure } from './seat/seat-pressure.ts';
 import { workOutCoilSpring } from './spring/coil-spring.ts';
 import { workOutStack } from './stack/die-stack.ts';
-import { foldEntries, readingsAtOdds, type Known } from './survey/index.ts';
+import { foldOrdered, readingsAtOdds, type Known } from './survey/index.ts';
 import { unknownNames } from './unknown-names.ts';
 import type { Value } from './value.ts';
 import { worksheetOf, type Worksheet } from './worksheet/index.ts';
@@ -54,8 +54,8 @@ export interface Picture {
 export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: string, seed: number, system: PrintSystem = 'inch'): Picture | undefined {
   const until = instantMs(asOf);
   if (until === undefined) throw new Error(`the instant of a picture must be ISO 8601 with its zone: ${asOf}`);
-  const counted = entries.filter((entry) => (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until);
-  const known = foldEntries(counted);
+  const counted = orderEntries(entries.filter((entry) => (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until));
+  const known = foldOrdered(counted);
   if (known === undefined) return undefined;
   const ledger = ledgerOf(known, knowledge);
   const findings = judge({ known, values: ledger.values, knowledge, system });
@@ -68,7 +68,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     notChecked: notCheckedOf(known, findings),
     problems: [...known.problems, ...readingsAtOdds(known), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
     system,
-    provenance: { logHash: logHash(counted), entries: orderEntries(counted).length, knowledgeVersion: knowledge.version, asOf, seed },
+    provenance: { logHash: hashOfOrdered(counted), entries: counted.length, knowledgeVersion: knowledge.version, asOf, seed },
   };
 }
 

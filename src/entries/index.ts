@@ -8,7 +8,7 @@ export { upgradeEntry, newestVersion, type UpgradeStep, type UpgradeSteps } from
 export { ENTRY_KINDS } from './kinds/index.ts';
 export { orderEntries, distinctEntries } from './order/order-entries.ts';
 export { mergeLogs, type MergedLog } from './order/merge-logs.ts';
-export { logHash } from './hash/log-hash.ts';
+export { hashOfOrdered, logHash } from './hash/log-hash.ts';
 export { canonicalJson } from './hash/canonical-json.ts';
 export { sha256, hexOf } from './hash/sha-256.ts';
 export { utf8Bytes } from './hash/utf-8.ts';

@@ -29,8 +29,11 @@ const stampOf = (entry: Entry): Stamp => ({ when: entry.at, by: entry.by, entry:
  * @param entries the whole log of one hammer; kinds from a newer version are passed over
  * @returns the hammer as known, or undefined where nobody has enrolled it yet
  */
-export function foldEntries(entries: readonly Entry[]): Known | undefined {
-  const ordered = orderEntries(entries).filter(isKnownEntry);
+export const foldEntries = (entries: readonly Entry[]): Known | undefined => foldOrdered(orderEntries(entries));
+
+/** The same for a log that `orderEntries` has put in order already. */
+export function foldOrdered(entries: readonly Entry[]): Known | undefined {
+  const ordered = entries.filter(isKnownEntry);
   const struck = struckOut(ordered);
   const gathering: Gathering = {
     identity: undefined, values: new Map(), looks: new Map(), history: new Map(), statements: [], photographs: [],

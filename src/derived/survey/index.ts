@@ -1,3 +1,3 @@
 export * from './known.ts';
-export { foldEntries } from './fold.ts';
+export { foldEntries, foldOrdered } from './fold.ts';
 export { readingsAtOdds } from './at-odds.ts';

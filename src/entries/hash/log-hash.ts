@@ -9,6 +9,7 @@ import { utf8Bytes } from './utf-8.ts';
  * @param entries the log of one hammer or of a whole yard
  * @returns 64 hexadecimal figures
  */
-export function logHash(entries: readonly Entry[]): string {
-  return hexOf(sha256(utf8Bytes(canonicalJson(orderEntries(entries)))));
-}
+export const logHash = (entries: readonly Entry[]): string => hashOfOrdered(orderEntries(entries));
+
+/** The same of a log that `orderEntries` has put in order already. */
+export const hashOfOrdered = (ordered: readonly Entry[]): string => hexOf(sha256(utf8Bytes(canonicalJson(ordered))));

@@ -14,15 +14,26 @@ const compared = (one: string, other: string): number => (one < other ? -1 : one
  * @param entries in any order, copies allowed
  */
 export function distinctEntries(entries: readonly Entry[]): readonly Entry[] {
-  const byText = new Map<string, { readonly entry: Entry; readonly time: number; readonly text: string }>();
+  const byId = new Map<string, Held[]>();
   for (const entry of entries) {
-    const text = canonicalJson(entry);
-    if (!byText.has(text)) byText.set(text, { entry, time: timeOf(entry), text });
+    const held = byId.get(entry.id);
+    if (held === undefined) byId.set(entry.id, [{ entry, time: timeOf(entry) }]);
+    // Texts are written only where an id comes again, which is rare; the same object needs none.
+    else if (!held.some((one) => one.entry === entry || textOf(one) === canonicalJson(entry))) held.push({ entry, time: timeOf(entry) });
   }
-  return [...byText.values()]
-    .sort((one, other) => one.time - other.time || compared(one.entry.id, other.entry.id) || compared(one.text, other.text))
+  return [...byId.values()]
+    .flat()
+    .sort((one, other) => one.time - other.time || compared(one.entry.id, other.entry.id) || compared(textOf(one), textOf(other)))
     .map((held) => held.entry);
 }
+
+interface Held {
+  readonly entry: Entry;
+  readonly time: number;
+  text?: string;
+}
+
+const textOf = (held: Held): string => (held.text ??= canonicalJson(held.entry));
 
 /**
  * The log in its canonical order, one entry for each id: by the instant seen, so that a reading typed in late for an
