@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { knowledge } from '../knowledge/index.ts';
+import { outlook } from '../derived/index.ts';
 import { cardHtml, fontFace, reportHtml } from '../print/index.ts';
 import { elevation, limitsCard, reportTree, type ElevationView, type LimitsCard } from '../views/index.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
@@ -21,7 +22,7 @@ export const reportCommand = (program: Command, door: Door, ended: (exit: number
     .option('-o, --output <file>', 'file to write; standard output where it is left out')
     .action(async (file: string, options: PaperOptions) => {
       ended(await withSurvey(file, options, door, ({ picture }) => {
-        const tree = reportTree(picture, knowledge, { elevation: elevation(picture) });
+        const tree = reportTree(picture, knowledge, { elevation: elevation(picture), outlook: outlook(picture, picture.provenance.seed) });
         return { text: async () => written(options, reportHtml(tree, { fontFace: await fontFace() }), door), json: () => ({ report: tree }), exit: EXIT.fine };
       }));
     });

@@ -2,18 +2,22 @@ import { Command, CommanderError } from 'commander';
 import about from '../../package.json' with { type: 'json' };
 import { checkCommand } from './check.ts';
 import { BadInput, EXIT, EXIT_WORDS, type Door } from './door.ts';
+import { handoverCommand } from './handover.ts';
 import { judgeCommand } from './judge.ts';
+import { makeCommand } from './make.ts';
 import { motionCommand } from './motion.ts';
 import { newCommand } from './new.ts';
 import { cardCommand, drawCommand, reportCommand } from './papers.ts';
+import { planCommand } from './plan.ts';
 import { reckonCommand } from './reckon/reckon.ts';
 import { schemaCommand } from './schema.ts';
 import { serveCommand } from './serve.ts';
+import { upkeepCommand } from './upkeep.ts';
 import { whyCommand } from './why.ts';
 import { workCommand } from './work.ts';
 import { yardCommand } from './yard.ts';
 
-const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
+const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, planCommand, makeCommand, upkeepCommand, handoverCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
 
 /** Failures of the yard's folder and database whose message is already a sentence. */
 const SAID_IN_WORDS: readonly string[] = ['FolderInUse', 'NewerSchema'];

@@ -5,8 +5,7 @@ import { keysWords } from './key-words.ts';
 
 const VERDICT = { accepted: 'Right again', refused: 'Not right yet', 'not-finished': 'Trial not finished' } as const;
 const MARK: Readonly<Record<Acceptance['verdict'], Condition>> = { accepted: 'sound', refused: 'stand-down', 'not-finished': 'not-known' };
-const STATE: Readonly<Record<AcceptancePoint['state'], string>> = { green: 'green', red: 'red', 'not-done': 'not done' };
-const POINT: Readonly<Record<AcceptancePoint['state'], Condition>> = { green: 'sound', red: 'stand-down', 'not-done': 'not-known' };
+const STATE: Readonly<Record<AcceptancePoint['state'], string>> = { green: 'Green', red: 'RED', 'not-done': 'Not done' };
 
 export const acceptanceOf = (picture: Picture): Acceptance => acceptance({ known: picture.known, values: picture.values, findings: picture.findings, system: picture.system });
 
@@ -16,9 +15,8 @@ export function acceptanceBlocks(picture: Picture): readonly Block[] {
   return [
     { kind: 'heading', level: 2, text: 'Acceptance of the last trial' },
     { kind: 'verdict', words: VERDICT[verdict], sentence, condition: MARK[verdict], sureWords: since === undefined ? 'No job was finished yet, so everything in the log counts.' : `Only what was entered since the last finished job, on ${since.slice(0, 10)}, counts.` },
-    { kind: 'table', caption: 'Points of the trial', columns: ['Point', 'Result', 'Why', 'Shown'], rows: points.map((point) => ({
-      condition: POINT[point.state],
-      cells: [point.title, STATE[point.state], `${point.reason}${point.missing.length === 0 ? '' : ` To be entered: ${keysWords(point.missing)}.`}`, point.shown],
+    { kind: 'table', caption: 'Points of the trial', columns: ['Result', 'Point', 'Why', 'Shown'], rows: points.map((point) => ({
+      cells: [STATE[point.state], point.title, `${point.reason}${point.missing.length === 0 ? '' : ` To be entered: ${keysWords(point.missing)}.`}`, point.shown],
     })) },
   ];
 }

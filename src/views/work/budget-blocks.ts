@@ -29,7 +29,7 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
     ...(use.stays.length === 0 ? [] : [{ kind: 'paragraph', text: `Stays as it is: ${use.stays.map((key) => (findings.get(key) ?? key).toLowerCase()).join('; ')}.` } as const]),
     { kind: 'facts', rows: [
       ...(use.toRun === undefined ? [] : [['Least money that makes it run at all', moneyWords(use.toRun, currency)] as const]),
-      ['To cure every fault', use.toCureAll === undefined ? 'no figure: at least one fault has no job here that cures it, or no fault is open' : moneyWords(use.toCureAll, currency)],
+      ['To cure every fault', use.toCureAll === undefined ? (picture.findings.some((finding) => ['watch', 'limited', 'stand-down'].includes(finding.grade)) ? 'no figure: at least one fault has no job that cures it' : 'nothing, no fault is open') : moneyWords(use.toCureAll, currency)],
     ] },
     { kind: 'paragraph', tone: 'small', text: use.proven ? 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict. Reckoned at likely prices and hours.' : 'The best choice found; the search was stopped before every other one was ruled out.' },
   ];

@@ -9,5 +9,6 @@ export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords,
 export { rangeDrawing, type DrawnRange } from './range-drawing.ts';
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
 export { settingBlocks, settingLines } from './setting-blocks.ts';
-export { dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
+export { calendarOf, dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
 export { saleOf, workPlan, type WorkPlan } from './work-plan.ts';
+export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';

@@ -6,9 +6,11 @@ export function keyWords(key: string): string {
   const [whole = key, made] = key.split('#');
   const [id = whole, at] = whole.split('@');
   const place = placeOf(id);
-  const name = place === undefined ? (lookOf(id)?.look.question ?? id) : place.place.name.toLowerCase().startsWith(place.part.name.us.toLowerCase()) ? place.place.name : `${place.part.name.us}, ${place.place.name}`;
+  const name = place === undefined ? quoted(lookOf(id)?.look.question ?? id) : place.place.name.toLowerCase().startsWith(place.part.name.us.toLowerCase()) ? place.place.name : `${place.part.name.us}, ${place.place.name}`;
   return `${name}${atWords(at)}${made === undefined ? '' : `, ${made.replaceAll('-', ' ')}`}`;
 }
+
+const quoted = (question: string): string => (question.endsWith('?') ? `"${question}"` : question);
 
 /** Several of them, each named once. */
 export const keysWords = (keys: readonly string[]): string => [...new Set(keys.map(keyWords))].join('; ');

@@ -1,12 +1,11 @@
 import { printQuantity, settingSheet, type Picture, type SettingLine } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
-import type { Condition } from '../drawing/hatch.ts';
+import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
 import { keysWords } from './key-words.ts';
 
 const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
 const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', 'not-known': 'not known', look: 'try it' };
-const MARK: Readonly<Record<SettingLine['state'], Condition>> = { set: 'sound', off: 'limited', 'not-known': 'not-known', look: 'watch' };
 
 /** The lines of the sheet for a picture. */
 export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({ known: picture.known, values: picture.values, system: picture.system });
@@ -18,7 +17,6 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   return [
     { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
     { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
-      condition: MARK[line.state],
       cells: [String(line.number), line.title, line.asFound?.words ?? 'not checked', targetWords(picture, line), changeOf(picture, line), ''],
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
@@ -29,7 +27,7 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
 }
 
 function targetWords(picture: Picture, { target, tolerance }: SettingLine): string {
-  const print = (quantity: NonNullable<SettingLine['tolerance']>): string => printQuantity(quantity, picture.system);
+  const print = (quantity: Quantity): string => printed(picture, quantity);
   if (target === undefined) return 'see below';
   const { from, to } = target;
   const near = tolerance === undefined ? '' : ` ± ${print(tolerance)}`;
@@ -41,5 +39,9 @@ function targetWords(picture: Picture, { target, tolerance }: SettingLine): stri
 
 function changeOf(picture: Picture, { state, change }: SettingLine): string {
   if (change === undefined) return STATE[state];
-  return `${change.value > 0 ? '+' : '−'} ${printQuantity({ ...change, value: Math.abs(change.value) }, picture.system)}`;
+  return `${change.value > 0 ? '+' : '−'} ${printed(picture, { ...change, value: Math.abs(change.value) })}`;
 }
+
+/** Speeds of a hammer are counted in blows, not in turns. */
+const printed = (picture: Picture, quantity: Quantity): string =>
+  quantity.dimension === 'rotation' ? formatQuantity({ ...quantity, uncertainty: 0 }, { unit: 'rpm', resolution: 1 / 60, doubt: false }).replace(/rpm$/, 'blows/min') : printQuantity(quantity, picture.system);

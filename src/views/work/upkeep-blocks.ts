@@ -1,17 +1,19 @@
-import { upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear } from '../../derived/index.ts';
+import { calendarText, upkeepEvents, upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear } from '../../derived/index.ts';
 import type { Entry } from '../../entries/index.ts';
 import { placeOf } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
-import type { Condition } from '../drawing/hatch.ts';
 import type { Block } from '../report/block.ts';
 import { keyWords, keysWords } from './key-words.ts';
 
 const HOUR = 3_600;
 const STATE: Readonly<Record<DueItem['state'], string>> = { overdue: 'overdue', due: 'due', ahead: 'ahead', 'each-session': 'each session' };
-const MARK: Readonly<Record<DueItem['state'], Condition>> = { overdue: 'limited', due: 'watch', ahead: 'sound', 'each-session': 'watch' };
 
 export const planOfUpkeep = (picture: Picture, entries: readonly Entry[]): UpkeepPlan => upkeepPlan(picture.known, entries, picture.provenance.asOf);
+
+/** What is due of a hammer as calendar text, stamped with the instant of the picture so that the same log gives the same file. */
+export const calendarOf = (picture: Picture, entries: readonly Entry[]): string =>
+  calendarText(upkeepEvents(planOfUpkeep(picture, entries), { id: picture.known.hammer, tag: picture.known.identity.tag }, picture.provenance.asOf), picture.provenance.asOf);
 
 /** What is due and when, the most pressing first, and what the next full measuring is for. */
 export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly Block[] {
@@ -20,8 +22,7 @@ export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly
   return [
     { kind: 'heading', level: 2, text: 'What is due' },
     { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, about ${hoursOf(plan.usePerDay * 7)} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
-      condition: MARK[item.state],
-      cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
+      cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 || item.state === 'overdue' ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
     })) },
     { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${keysWords(oldest.slice(0, 6))}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },
   ];

@@ -1,0 +1,83 @@
+import { partsToMake } from '../../derived/making/index.ts';
+import { writeSurveyFile } from '../../entries/index.ts';
+import { elevation, limitsCard, reportTree, sheetTree, titleBlock, VERDICT_WORDS, type ReportTree } from '../../views/index.ts';
+import { calendarOf, drawnParts, handOverSheet, motionOnPaper, SHEET_IDS, SHEET_TITLES, type SheetGround } from '../../views/work/index.ts';
+import { fontFace } from '../font-face.ts';
+import { folderHtml, type FolderPaper } from '../html/folder-html.ts';
+import { reportHtml } from '../html/report-html.ts';
+import { cardPdf, reportPdf, type Paper, type Photographs } from '../pdf/index.ts';
+import { logJson } from './log-json.ts';
+import { partFiles } from './part-files.ts';
+
+export type HandOverGround = SheetGround;
+
+export interface HandOverOptions {
+  readonly paper: Paper;
+  /** Version of the program, for whoever wants to compute the folder again. */
+  readonly version: string;
+  readonly photographs?: Photographs;
+  /** Address of the hammer's page for the code on the card. */
+  readonly address?: string;
+}
+
+/** Takes one finished file. */
+type Put = (name: string, content: string | Uint8Array) => Promise<void>;
+
+const CONDITION = { fit: 'sound', 'fit-within-limits': 'limited', 'stand-down': 'stand-down', 'not-known-yet': 'not-known' } as const;
+
+/**
+ * Makes every paper of a hammer and a page that leads to them, one file after the other, so that they never all lie in memory.
+ * The same log, instant, seed, paper and units give the same bytes.
+ * @param ground the picture, the log that it was made from and nothing later, and the knowledge
+ */
+export async function handOverFiles(ground: HandOverGround, options: HandOverOptions, put: Put): Promise<void> {
+  const { picture, entries, knowledge } = ground;
+  const { paper } = options;
+  const face = await fontFace();
+  const drawing = elevation(picture);
+  const both = async (name: string, tree: ReportTree): Promise<FolderPaper['files']> => {
+    await put(`${name}.pdf`, await reportPdf(tree, { paper, ...(options.photographs === undefined ? {} : { photographs: options.photographs }) }));
+    await put(`${name}.html`, reportHtml(tree, { fontFace: face }));
+    return [{ name: `${name}.pdf`, words: 'PDF' }, { name: `${name}.html`, words: 'HTML' }];
+  };
+  const papers: FolderPaper[] = [{ title: 'Report', words: 'Verdict, limits, reasons, what was not checked, findings, worksheet, readings, cautions, sources.', files: await both('report', reportTree(picture, knowledge, { elevation: drawing })) }];
+  await put('limits-card.pdf', await cardPdf(limitsCard(picture), { paper, ...(options.address === undefined ? {} : { address: options.address }) }));
+  papers.push({ title: 'Limits card', words: 'One page to hang beside the hammer, readable at two metres.', files: [{ name: 'limits-card.pdf', words: 'PDF' }] });
+  const work: FolderPaper[] = [];
+  for (const id of SHEET_IDS) work.push({ ...SHEET_TITLES[id], files: await both(FILE_NAMES[id], handOverSheet(id, ground)) });
+  await put('calendar.ics', calendarOf(picture, entries));
+  work.push({ title: 'Calendar', words: 'What is due, as a calendar file that telephones and computers take in.', files: [{ name: 'calendar.ics', words: 'Calendar file' }] });
+  const motion = motionOnPaper(picture);
+  const motionFiles = [...await both('motion', sheetTree(picture, 'Motion', motion.blocks))];
+  if (motion.svg !== undefined) {
+    await put('motion.svg', motion.svg);
+    motionFiles.push({ name: 'motion.svg', words: 'SVG' });
+  }
+  await put('elevation.svg', drawing);
+  const drawings: FolderPaper[] = [
+    { title: 'Elevation', words: 'The hammer to scale from its own readings.', files: [{ name: 'elevation.svg', words: 'SVG' }] },
+    { title: 'Motion', words: 'How it moves and what it sounds like, as found.', files: motionFiles },
+  ];
+  const parts: FolderPaper[] = [];
+  for (const part of drawnParts(partsToMake(picture))) {
+    const files = await partFiles(picture, part, paper);
+    for (const file of files) await put(`parts/${file.name}`, file.content);
+    parts.push({ title: part.title, words: `${part.quantity} off. ${part.material}.`, files: files.map((file) => ({ name: `parts/${file.name}`, words: file.words })) });
+  }
+  await put('survey.yaml', writeSurveyFile(entries));
+  await put('log.json', logJson(picture, entries, options.version));
+  const log: FolderPaper[] = [
+    { title: 'Survey file', words: 'Everything that was entered, as a text file that the command line reads again.', files: [{ name: 'survey.yaml', words: 'YAML' }] },
+    { title: 'Log', words: 'Every entry as it was made, with the fingerprint of the whole.', files: [{ name: 'log.json', words: 'JSON' }] },
+  ];
+  const { provenance, known, duty } = picture;
+  await put('index.html', folderHtml({
+    title: `${known.identity.tag}: hand-over`, titleBlock: titleBlock(picture, 'Hand-over'),
+    verdict: { words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION[duty.verdict] },
+    groups: [{ title: 'Read first', papers }, { title: 'Work, upkeep and sale', papers: work }, ...(parts.length === 0 ? [] : [{ title: 'Drawings of parts to make', papers: parts }]), { title: 'The hammer', papers: drawings }, { title: 'The log behind it all', papers: log }],
+    facts: [['Log', `${provenance.entries} entries, SHA-256 ${provenance.logHash}`], ['Program', options.version], ['Knowledge', provenance.knowledgeVersion], ['As of', provenance.asOf], ['Seed', String(provenance.seed)], ['Units', picture.system]],
+  }, { fontFace: face }));
+}
+
+/** Names of the files of the sheets, by their trade words. */
+const FILE_NAMES = { plan: 'worksheet-and-plan', settings: 'setting-sheet', parts: 'parts-to-make', order: 'order-sheet', upkeep: 'upkeep', inspection: 'inspection-record', sale: 'sale-sheet' } as const;
