@@ -9,6 +9,7 @@ import { LAPTOP, PHONE, watchedPage } from './watched-page.ts';
 import { YardServer } from './yard-server.ts';
 
 const AXE = readFileSync(join(HOME, 'node_modules/axe-core/axe.min.js'), 'utf8');
+const AXE_RUN = `axe.run({ resultTypes: ['violations'] })`;
 let browser: Browser;
 let built: Awaited<ReturnType<typeof builtPage>>;
 let yard: YardServer;
@@ -22,7 +23,7 @@ afterAll(async () => {
   built.remove();
 });
 
-const SHEETS = ['elevation', 'round', 'findings', 'work', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
+const SHEETS = ['elevation', 'round', 'findings', 'motion', 'work', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
 
 describe.each(['day', 'night'])('by %s light', (light) => {
   test.each([['on a phone', PHONE], ['on a laptop', LAPTOP]] as const)('%s every sheet can be used by everybody, fits its width, and says nothing on the console', { timeout: 240_000 }, async (_words, device) => {
@@ -37,7 +38,7 @@ describe.each(['day', 'night'])('by %s light', (light) => {
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       if (wide > 0) against.push(`${path}: ${wide} px wider than the screen`);
       await page.evaluate(AXE);
-      const { violations } = await page.evaluate<AxeResults>('axe.run()');
+      const { violations } = await page.evaluate<AxeResults>(AXE_RUN);
       for (const { id, impact, nodes } of violations) if (impact === 'serious' || impact === 'critical') against.push(`${path}: ${impact} ${id}: ${nodes.slice(0, 3).map((node) => `${node.target.join(' ')} ${node.failureSummary ?? ''}`).join(' | ')}`);
     };
     /** Opens what is folded, so that it is looked at too. */
@@ -57,7 +58,7 @@ describe.each(['day', 'night'])('by %s light', (light) => {
     for (const paper of ['report', 'card']) {
       await page.goto(`${yard.address}/paper/${await yard.hammer('SF-40')}/${paper}`);
       await page.evaluate(AXE);
-      const { violations } = await page.evaluate<AxeResults>('axe.run()');
+      const { violations } = await page.evaluate<AxeResults>(AXE_RUN);
       for (const { id, impact, nodes } of violations) if (impact === 'serious' || impact === 'critical') against.push(`${paper}: ${impact} ${id}: ${nodes[0]?.target.join(' ')} ${nodes[0]?.failureSummary}`);
     }
     expect(against).toEqual([]);

@@ -30,10 +30,11 @@ export class YardServer {
 
   async live(): Promise<void> {
     const app = serverApp({ store: this.store, appFolder: this.appFolder, now: () => new Date().toISOString() });
-    await new Promise<void>((resolve) => {
-      this.#server = serve({ fetch: app.fetch, hostname: '127.0.0.1', port: this.#port }, () => resolve());
+    const server = await new Promise<ReturnType<typeof serve>>((resolve) => {
+      const listening = serve({ fetch: app.fetch, hostname: '127.0.0.1', port: this.#port }, () => resolve(listening));
     });
-    this.#port = (this.#server?.address() as AddressInfo).port;
+    this.#server = server;
+    this.#port = (server.address() as AddressInfo).port;
   }
 
   /** No answer from now on; open connections are cut. */
