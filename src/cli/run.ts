@@ -4,6 +4,7 @@ import { checkCommand } from './check.ts';
 import { BadInput, EXIT, EXIT_WORDS, type Door } from './door.ts';
 import { handoverCommand } from './handover.ts';
 import { judgeCommand } from './judge.ts';
+import { listenCommand } from './listen.ts';
 import { makeCommand } from './make.ts';
 import { motionCommand } from './motion.ts';
 import { newCommand } from './new.ts';
@@ -17,7 +18,7 @@ import { whyCommand } from './why.ts';
 import { workCommand } from './work.ts';
 import { yardCommand } from './yard.ts';
 
-const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, planCommand, makeCommand, upkeepCommand, handoverCommand, motionCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
+const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, planCommand, makeCommand, upkeepCommand, handoverCommand, motionCommand, listenCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
 
 /** Failures of the yard's folder and database whose message is already a sentence. */
 const SAID_IN_WORDS: readonly string[] = ['FolderInUse', 'NewerSchema'];

@@ -3,4 +3,4 @@ export * from './recognise-sound.ts';
 export { decodeWav } from './decode-wav.ts';
 export { encodeWav } from './encode-wav.ts';
 export { readWavHead, type WavFormat, type WavHead } from './wav-header.ts';
-// Node only and browser only, so that neither pulls the other in: decode-file.ts, decode-in-browser.ts.
+// What needs Node has an entrance of its own, node/index.ts; what needs a browser, browser/index.ts: so neither pulls the other in.

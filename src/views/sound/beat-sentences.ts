@@ -2,7 +2,7 @@ import type { Picture } from '../../derived/index.ts';
 import { SOUND_WORDS } from '../motion/index.ts';
 import type { Advice, AdviceKind, BeatHeard, BeatNotHeard, BeatResult, SecondSound } from '../../derived/sound/index.ts';
 import { hardAndSoft } from './hard-and-soft.ts';
-import { secondCandidates } from './second-candidates.ts';
+import { eitherIsBlow, secondCandidates } from './second-candidates.ts';
 import { counted, halfWidth, plainDelay, plainRate, shownDelay, shownLevel, shownRate, shownShare, shownTime } from './shown.ts';
 import { slipOf } from './slip-sentence.ts';
 
@@ -65,10 +65,12 @@ function secondSentences(result: BeatHeard): readonly string[] {
   if (second.verdict === 'double' || second.verdict === 'possible') {
     words.push(where(second, result.rate.value));
     const candidates = secondCandidates(second);
+    if (eitherIsBlow(second) && !maybeNextBlow(second, result.rate.value)) words.push(`The two are nearly equally loud, so which of them is the blow cannot be told: it may as well be ${plainDelay(second.delay!.value)} ${second.delay!.value < 0 ? 'after' : 'before'} it. Listen closer to the dies.`);
     if (second.likeEcho) words.push('It is the same at every stroke, as the echo of a wall would be. Move the phone two metres aside and record again: the delay of an echo changes, that of a second blow does not.');
     words.push(candidates.length === 0
       ? 'At that place no kind of knock that this program knows is usual: an echo, a belt joint, or something loose that follows the blow.'
-      : `What falls there, as candidates only: ${candidates.map(({ kind, delay }) => `${SOUND_WORDS[kind].name}${second.place === 'either' ? ` (${delay < 0 ? 'before' : 'after'})` : ''}, usually from ${SOUND_WORDS[kind].cause}, worse when it runs ${SOUND_WORDS[kind].worse}`).join('; or ')}. Does it get worse faster, or slower?`);
+      : `What falls there, as candidates only: ${candidates.map(({ kind, delay }) => `${SOUND_WORDS[kind].name}${second.place === 'either' || eitherIsBlow(second) ? ` (${delay < 0 ? 'before' : 'after'})` : ''}, usually from ${SOUND_WORDS[kind].cause}, worse when it runs ${SOUND_WORDS[kind].worse}`).join('; or ')}. Does it get worse faster, or slower?`);
+    if (maybeNextBlow(second, result.rate.value)) words.push(`It is nearly as loud as the blow and near the middle of the turn, so it may be the next blow: then it strikes ${plainRate(2 * result.rate.value)}, hard and soft by turns as in a gallop. Count ten blows against a clock.`);
     if (second.verdict === 'possible') words.push('It is not sure: go closer and record 20 seconds more.');
   }
   if (second.verdict === 'none seen') words.push(limitWords(second));
@@ -77,12 +79,16 @@ function secondSentences(result: BeatHeard): readonly string[] {
   return words;
 }
 
+/** dB and shares of a turn within which a second sound may be a blow of its own. */
+const maybeNextBlow = (second: SecondSound, rate: number): boolean =>
+  second.delay !== undefined && Math.abs(second.levelDecibels?.value ?? -9) < 4 && Math.abs(Math.abs(second.delay.value) * rate - 0.5) < 0.06;
+
 function where(second: SecondSound, rate: number): string {
   const { delay, levelDecibels } = second;
   const level = levelDecibels === undefined ? '' : `, ${shownLevel(levelDecibels)}`;
   const share = second.share === undefined ? '' : second.share > 0.95 ? ', with every stroke' : `, with about ${Math.round(second.share * 100)} of 100 strokes`;
   if (delay === undefined) return `There may be a second sound${level}.`;
-  const often = second.verdict === 'double' ? `Sure in ${Math.min(99, Math.round(second.sure * 100))} of 100 recordings like this.` : `Right in about ${Math.round(second.sure * 100)} of 100 recordings like this.`;
+  const often = second.verdict === 'double' ? `Sure in ${Math.min(99, Math.round(second.sure * 100))} of 100 made-up recordings like this.` : `Right in about ${Math.round(second.sure * 100)} of 100 made-up recordings like this.`;
   const place = second.place === 'either'
     ? `${shownDelay(delay)} ${delay.value < 0 ? 'before' : 'after'} a blow, which is ${plainDelay(second.otherDelay ?? 1 / rate - Math.abs(delay.value))} ${delay.value < 0 ? 'after the last' : 'before the next'}: so near the middle of the turn the two cannot be told apart`
     : `${shownDelay(delay)} ${delay.value < 0 ? 'before' : 'after'} the blow`;
@@ -95,8 +101,9 @@ function limitWords(second: SecondSound): string {
     const rows = second.limit.filter(({ delay }) => delay >= from && delay < to);
     if (rows.length === 0) return undefined;
     const worst = Math.max(...rows.map((row) => row.levelDecibels));
-    const range = `${plainDelay(rows[0]!.delay)} to ${plainDelay(rows.at(-1)!.delay)} ${from < 0 ? 'before' : 'after'}`;
-    return `${range}: ${worst >= -1 ? 'only one as loud as the blow' : `down to ${Math.abs(Math.round(worst))} dB fainter than the blow`}`;
+    const ends = [Math.abs(rows[0]!.delay), Math.abs(rows.at(-1)!.delay)].sort((a, b) => a - b).map((delay) => Math.round(delay * 1000));
+    const range = `${ends.join(' to ')} ms ${from < 0 ? 'before' : 'after'} the blow`;
+    return `${range}: ${worst >= -1 ? 'only one as loud as the blow' : `down to ${Math.abs(Math.round(worst))} dB fainter`}`;
   };
   const parts = [stretch(0, 0.12), stretch(-0.12, 0)].filter((one) => one !== undefined);
   return `No second sound was found. One would have been noticed ${parts.join('; ')}. A fainter one, or one closer to the blow, could still be there.`;

@@ -1,6 +1,6 @@
 export { counted, plainDelay, plainRate, rateNumber, shownDelay, shownLevel, shownRate, shownShare, shownTime, withDoubt } from './shown.ts';
 export { beatSentences, headline, type SoundSentence, type SoundSentenceKind } from './beat-sentences.ts';
-export { secondCandidates, type SecondCandidate } from './second-candidates.ts';
+export { eitherIsBlow, secondCandidates, type SecondCandidate } from './second-candidates.ts';
 export { hardAndSoft, type HardAndSoft } from './hard-and-soft.ts';
 export { expectedRates, type ExpectedRates } from './expected-rates.ts';
 export { slipOf, type Slip } from './slip-sentence.ts';

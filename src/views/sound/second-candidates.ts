@@ -15,13 +15,19 @@ const PLACES: readonly { readonly kind: ModelSound['kind']; readonly from: numbe
   { kind: 'upper-stop-knock', from: -0.075, to: -0.02 },
 ];
 
+/** dB under the blow above which it is not told which of the two is the blow. */
+const AS_LOUD = -3;
+
+/** Whether blow and second sound are so nearly equally loud that either may be the blow. */
+export const eitherIsBlow = (second: SecondSound): boolean => second.delay !== undefined && (second.levelDecibels?.value ?? -99) > AS_LOUD;
+
 /**
  * Kinds whose usual place holds the delay that was heard, best in the middle first. Candidates only: sound does not tell
  * what strikes. Empty where no second sound was heard.
  */
 export function secondCandidates(second: SecondSound): readonly SecondCandidate[] {
   if (second.delay === undefined || (second.verdict !== 'double' && second.verdict !== 'possible')) return [];
-  const delays = [second.delay.value, ...(second.place === 'either' && second.otherDelay !== undefined ? [second.otherDelay] : [])];
+  const delays = [second.delay.value, ...(second.place === 'either' && second.otherDelay !== undefined ? [second.otherDelay] : []), ...(eitherIsBlow(second) ? [-second.delay.value] : [])];
   return delays
     .flatMap((delay) => PLACES.filter(({ from, to }) => delay >= from && delay <= to).map(({ kind, from, to }) => ({ kind, delay, off: Math.abs(delay - (from + to) / 2) / (to - from) })))
     .sort((a, b) => a.off - b.off)

@@ -1,0 +1,2 @@
+export * from '../decoded-sound.ts';
+export { decodeFile, type DecodeFileOptions } from '../decode-file.ts';
