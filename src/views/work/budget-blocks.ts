@@ -44,13 +44,15 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
     const held = new Set(steps[index - 1]?.jobs ?? []);
     const fresh = use.jobs.filter((job) => !held.has(job)).map((job) => names.get(job) ?? job);
     const left = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
-    return { condition: DUTY_CONDITION[use.duty.after.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), VERDICT_WORDS[use.duty.after.verdict], `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
+    return { condition: DUTY_CONDITION[use.duty.after.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), `${VERDICT_WORDS[use.duty.after.verdict]}${limitCount(use)}`, `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
   });
   return [
     { kind: 'heading', level: 2, text: 'What money buys' },
     { kind: 'table', caption: 'The best choice of jobs for more and more money, at likely prices', columns: ['Money', 'Work', 'Verdict then', 'What is done'], rows },
   ];
 }
+
+const limitCount = ({ duty: { after } }: BestUse): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);
 
 function nothingBought(picture: Picture, use: BestUse): string {
   if (picture.worksheet.jobs.every((job) => job.state === 'done' || job.state === 'dropped')) return 'No job is open, so nothing has to be bought.';

@@ -3,13 +3,13 @@ import type { Entry } from '../../entries/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block, ReportTree } from '../report/block.ts';
 import { sheetTree } from '../report/report-tree.ts';
-import { worksheetBlocks } from '../report/worksheet-blocks.ts';
 import { cautionBlocks } from '../report/caution-blocks.ts';
 import { acceptanceBlocks } from './acceptance-blocks.ts';
 import { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
 import { ladderBlocks } from './ladder-blocks.ts';
-import { makingBlocks, orderBlocks } from './making-blocks.ts';
+import { buyBlocks, makingBlocks, orderBlocks } from './making-blocks.ts';
 import { moneyBlocks, spreadBlocks } from './money-blocks.ts';
+import { orderOfWorkBlocks } from './order-of-work-blocks.ts';
 import { saleSheetBlocks } from './sale-blocks.ts';
 import { settingBlocks } from './setting-blocks.ts';
 import { dueBlocks, inspectionBlocks, wearBlocks } from './upkeep-blocks.ts';
@@ -62,14 +62,15 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
 export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPlan): readonly Block[] {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: `${open === 1 ? 'One matter is' : `${open} matters are`} not checked; what they would ask for is not on this sheet.` } as const];
-  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: open === 0 ? 'No work is wanted: oil it, and check keys and bolts before each session.' : 'No work follows from what was read so far.' }, ...unchecked, ...worksheetBlocks(picture)];
+  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: open === 0 ? 'No work is wanted: oil it, and check keys and bolts before each session.' : 'No work follows from what was read so far.' }, ...unchecked, ...orderOfWorkBlocks(picture, knowledge)];
   return [
     ...unchecked,
     ...(plan.use === undefined ? [] : budgetBlocks(picture, plan.use)),
     ...moneyBlocks(picture, plan.money),
     ...ladderBlocks(picture, plan.ladder),
     ...(plan.use === undefined ? budgetStepBlocks(picture, plan.steps) : []),
-    ...worksheetBlocks(picture),
+    ...orderOfWorkBlocks(picture, knowledge),
+    ...buyBlocks(picture),
     ...spreadBlocks(picture, plan.money),
     ...cautionBlocks(picture, knowledge),
   ];

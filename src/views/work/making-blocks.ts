@@ -17,27 +17,37 @@ export function makingBlocks(picture: Picture): readonly Block[] {
     ...(makings.length === 0 ? [{ kind: 'paragraph', text: 'No open job asks for a part that is made from a drawing.' } as const] : []),
     ...(drawn.length === 0 ? [] : [
       { kind: 'table', caption: 'Parts with a drawing', columns: ['Part', 'How many', 'Material', 'Hardness', 'Still to be measured'], rows: drawn.map((part) => ({ cells: [part.title, String(part.quantity), part.material, part.hardness, part.unknowns.map((one) => one.what).join('; ')] })) } as const,
-      ...drawn.flatMap((part) => part.warnings.map((text) => ({ kind: 'paragraph', tone: 'next', text: `${part.title}: ${text}` }) as const)),
-      { kind: 'paragraph', text: 'Check every size against the machine before cutting.' } as const,
+      { kind: 'table', caption: 'What to mind before it is cut', columns: ['Part', 'Mind'], rows: drawn.filter((part) => part.warnings.length > 0).map((part) => ({ cells: [part.title, part.warnings.join(' ')] })) } as const,
+      { kind: 'paragraph', tone: 'next', text: 'Check every size against the machine before cutting.' } as const,
     ]),
     ...(others.length === 0 ? [] : [{ kind: 'heading', level: 2, text: 'Without a drawing, and why' } as const, ...others.map((one) => ({ kind: 'list', ordered: false, items: notMadeWords(one) }) as const)]),
   ];
 }
 
-/** What to order: springs and stock with their figures, and everything that the jobs use up, with prices and waiting. */
-export function orderBlocks(picture: Picture): readonly Block[] {
-  const { worksheet, system } = picture;
+/** Everything that the open jobs use up or ask others for, with prices and waiting. */
+export function buyBlocks({ worksheet }: Picture): readonly Block[] {
   const currency = worksheet.currency ?? 'unit';
-  const drawn = drawnParts(partsToMake(picture));
   const open = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
   const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, String(part.quantity), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
   const outside = open.filter((job) => job.outside !== undefined);
+  if (rows.length === 0 && outside.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' }];
   return [
-    ...(rows.length === 0 ? [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' } as const] : [{ kind: 'table', caption: 'Parts and materials of the open jobs, in the order of the worksheet', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows } as const]),
-    ...(outside.length === 0 ? [] : [{ kind: 'table', caption: 'Work of others to be asked for', columns: ['For job', 'What', 'Cost'], rows: outside.map((job) => ({ cells: [`${job.number}. ${job.title}`, job.outside?.words ?? '', moneySpan(job.outside?.cost ?? { least: 0, likely: 0, most: 0 }, currency)] })) } as const]),
+    { kind: 'heading', level: 2, text: 'To buy and to ask for' },
+    { kind: 'table', caption: 'Parts and materials of the open jobs, in the order of the worksheet', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows },
+    { kind: 'table', caption: 'Work of others', columns: ['What', 'For job', 'Cost'], rows: outside.map((job) => ({ cells: [job.outside?.words ?? '', `${job.number}. ${job.title}`, moneySpan(job.outside?.cost ?? { least: 0, likely: 0, most: 0 }, currency)] })) },
+  ];
+}
+
+/** What to order: everything that the jobs use up, then springs, belts and stock with their figures. */
+export function orderBlocks(picture: Picture): readonly Block[] {
+  const { system } = picture;
+  const drawn = drawnParts(partsToMake(picture));
+  return [
+    ...buyBlocks(picture),
     ...drawn.flatMap((part): readonly Block[] => [
       { kind: 'heading', level: 2, text: part.kind === 'coil-spring' ? 'Spring to order' : part.kind === 'belt' ? 'Belt to order' : `Stock for: ${part.title}` },
-      { kind: 'facts', rows: [['How many', String(part.quantity)], ['Material', part.material], ['Hardness', part.hardness], ...part.dimensions.map((dimension) => [dimension.title, `${sizeWords(dimension, system)}${dimension.quantity.dimension === 'length' ? (system === 'inch' ? ' in' : ' mm') : ''}`] as const)] },
+      { kind: 'facts', rows: [['How many', String(part.quantity)], ['Material', part.material], ['Hardness', part.hardness]] },
+      { kind: 'table', caption: `In ${system === 'inch' ? 'inches' : 'millimetres'} where no unit stands`, columns: ['Size', 'Figure', 'Why so'], rows: part.dimensions.map((dimension) => ({ cells: [dimension.title, sizeWords(dimension, system), dimension.why] })) },
       ...(part.kind === 'coil-spring' || part.kind === 'belt' ? [{ kind: 'list', ordered: false, items: part.notes } as const] : []),
       ...part.disputes.map((one) => ({ kind: 'paragraph', tone: 'small', text: `Not agreed in the trade, ${one.about}: ${one.oneSide} Against it: ${one.otherSide}` }) as const),
       ...part.warnings.map((text) => ({ kind: 'paragraph', tone: 'next', text }) as const),

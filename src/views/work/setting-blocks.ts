@@ -17,7 +17,7 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   return [
     { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
     { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
-      cells: [String(line.number), line.title, line.asFound?.words ?? 'not checked', targetWords(picture, line), changeOf(picture, line), ''],
+      cells: [String(line.number), line.title, line.asFound?.words ?? 'not checked', targetWords(picture, line), changeOf(picture, line), '______________'],
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
     { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({

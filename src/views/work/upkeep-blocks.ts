@@ -21,7 +21,7 @@ export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly
   const { oldest, on, because } = plan.nextSurvey;
   return [
     { kind: 'heading', level: 2, text: 'What is due' },
-    { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, about ${hoursOf(plan.usePerDay * 7)} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
+    { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, ${plan.usePerDay * 7 < HOUR / 2 ? 'less than half an hour' : `about ${hoursOf(plan.usePerDay * 7)}`} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
       cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 || item.state === 'overdue' ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
     })) },
     { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${keysWords(oldest.slice(0, 6))}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },

@@ -1,0 +1,43 @@
+import type { Picture, WorksheetJob } from '../../derived/index.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+import type { Block } from '../report/block.ts';
+import { hoursWords } from '../sentences/words.ts';
+import { moneySpan } from './money-words.ts';
+
+export const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;
+
+/** The jobs step by step, each step with why it comes when it comes, each job with what it waits for. */
+export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
+  const { jobs, problems } = picture.worksheet;
+  if (jobs.length === 0) return [];
+  const steps: WorksheetJob[][] = [];
+  for (const job of jobs) {
+    const last = steps.at(-1);
+    if (last?.[0]?.stage === job.stage) last.push(job);
+    else steps.push([job]);
+  }
+  return [
+    { kind: 'heading', level: 2, text: 'Order of work' },
+    ...problems.map((text) => ({ kind: 'paragraph', tone: 'next', text }) as const),
+    ...steps.flatMap((held): readonly Block[] => {
+      const stage = knowledge.stages.find((one) => one.number === held[0]?.stage);
+      return [
+        { kind: 'heading', level: 3, text: stage === undefined ? 'Anywhere' : `Step ${stage.number}: ${stage.title.toLowerCase()}` },
+        { kind: 'table', caption: stage?.because ?? 'Jobs of no step', columns: ['No.', 'Job', 'What to do', 'Hours, who, cost'], rows: held.map((job) => ({ condition: job.urgency, cells: cellsOf(picture, knowledge, job) })) },
+      ];
+    }),
+  ];
+}
+
+function cellsOf({ worksheet }: Picture, knowledge: Knowledge, job: WorksheetJob): readonly string[] {
+  const titles = new Map(worksheet.jobs.map((one) => [one.job, `${one.number}`]));
+  const reasons = knowledge.jobs.find((one) => one.id === job.job)?.after ?? [];
+  const waits = reasons.filter((one) => job.after.includes(one.job)).map((one) => `${titles.get(one.job) ?? one.job}: ${one.because}`);
+  const rest = job.after.filter((id) => !reasons.some((one) => one.job === id));
+  const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
+  return [
+    String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}`,
+    [job.words, job.again ?? '', waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`].filter((words) => words !== '').join(' '),
+    `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
+  ];
+}
