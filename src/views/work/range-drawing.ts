@@ -16,7 +16,7 @@ const TITLE = 108;
 /** Roomy enough for a figure with its unit at each end. */
 const END = 84;
 
-const STYLE = 'svg .bar{fill:none;stroke:var(--ink,#16181d);stroke-width:2.4}svg .dimension{stroke:var(--ink,#16181d);stroke-width:1;fill:none}svg .likely{stroke:var(--ink,#16181d);stroke-width:1;stroke-dasharray:11 3 2 3}svg .arrow{fill:var(--ink,#16181d)}svg .half{fill:url(#range-hatch);stroke:none}svg .hatch{stroke:var(--ink,#16181d);stroke-width:1}svg text{font-family:"Atkinson Hyperlegible",system-ui,sans-serif;fill:var(--ink,#16181d);font-variant-numeric:tabular-nums}svg .strong{font-weight:700}';
+const STYLE = 'svg.ranges .bar{fill:none;stroke:var(--ink,#16181d);stroke-width:2.4}svg.ranges .dimension{stroke:var(--ink,#16181d);stroke-width:1;fill:none}svg.ranges .likely{stroke:var(--ink,#16181d);stroke-width:1;stroke-dasharray:11 3 2 3}svg.ranges .arrow{fill:var(--ink,#16181d)}svg.ranges .half{fill:url(#range-hatch);stroke:none}svg.ranges .hatch{stroke:var(--ink,#16181d);stroke-width:1}svg.ranges text{font-family:"Atkinson Hyperlegible",system-ui,sans-serif;fill:var(--ink,#16181d);font-variant-numeric:tabular-nums}svg.ranges .strong{font-weight:700}';
 
 /**
  * Doubtful figures as dimension lines, each from nought on a scale of its own: the bar ends where nine chances in ten lie
@@ -27,7 +27,7 @@ export function rangeDrawing(rows: readonly DrawnRange[], words: string): Svg {
   const drawn = rows.filter((row) => row.range.p90 > 0);
   if (drawn.length === 0) return '';
   const height = drawn.length * ROW + 8;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${escapeText(words)}"><style>${STYLE}</style><defs><pattern id="range-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>${drawn.map(rowOf).join('')}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="ranges" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${escapeText(words)}"><style>${STYLE}</style><defs><pattern id="range-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>${drawn.map(rowOf).join('')}</svg>`;
 }
 
 function rowOf({ title, range, print }: DrawnRange, index: number): Svg {
