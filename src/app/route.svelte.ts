@@ -4,6 +4,7 @@ export const SHEETS = [
   { id: 'round', name: 'Survey round' },
   { id: 'findings', name: 'Findings' },
   { id: 'motion', name: 'Motion' },
+  { id: 'sound', name: 'Sound' },
   { id: 'work', name: 'Worksheet' },
   { id: 'papers', name: 'Papers' },
 ] as const;

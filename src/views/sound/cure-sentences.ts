@@ -36,7 +36,7 @@ function judge(before: BeatHeard, after: BeatHeard): CureShown {
     const noticed = limit !== undefined && (is.levelDecibels?.value ?? 0) > limit + CLEAR_OF_LIMIT && was.verdict === 'none seen';
     return noticed
       ? { cure: 'new', words: [`There is a second sound now, ${place(is)}, that was not there before.`] }
-      : { cure: 'cannot tell', words: [`There is a second sound now, ${place(is)}; the earlier recording is too noisy to say that it was not there already.`] };
+      : { cure: 'cannot tell', words: [`There is a second sound now, ${place(is)}; in the earlier recording one as faint might not have been noticed, so it may have been there already.`] };
   }
   if (!heard(is)) {
     const limit = limitAt(is, was.delay!.value);

@@ -16,6 +16,9 @@ export interface ExpectedRates {
 const SLOWEST_SHARE = 0.58;
 const FASTEST_SHARE = 1.12;
 
+/** @param rate strokes a second that the drive gives at most */
+export const rangeAbout = (rate: number, from: string): ExpectedRates => ({ slowest: rate * SLOWEST_SHARE, fastest: rate * FASTEST_SHARE, from });
+
 /** What the survey lets one expect of the stroke rate: from the pulleys, or from a rate counted before; undefined where neither is known. */
 export function expectedRates(picture: Picture): ExpectedRates | undefined {
   const known = (key: string): number | undefined => {
@@ -23,7 +26,7 @@ export function expectedRates(picture: Picture): ExpectedRates | undefined {
     return outcome?.state === 'known' ? outcome.quantity.value : undefined;
   };
   const byPulleys = known('drive.rate-without-slip');
-  if (byPulleys !== undefined && byPulleys > 0.5) return { slowest: byPulleys * SLOWEST_SHARE, fastest: byPulleys * FASTEST_SHARE, from: 'by its pulleys' };
+  if (byPulleys !== undefined && byPulleys > 0.5) return rangeAbout(byPulleys, 'by its pulleys');
   const counted = known('running.rate');
-  return counted !== undefined && counted > 0.5 ? { slowest: counted * SLOWEST_SHARE, fastest: Math.min(counted * 1.15, counted * SLOWEST_SHARE * 1.98), from: 'by the count of an earlier visit' } : undefined;
+  return counted !== undefined && counted > 0.5 ? rangeAbout(counted, 'by the count of an earlier visit') : undefined;
 }

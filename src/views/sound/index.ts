@@ -2,7 +2,7 @@ export { counted, plainDelay, plainRate, rateNumber, shownDelay, shownLevel, sho
 export { beatSentences, headline, type SoundSentence, type SoundSentenceKind } from './beat-sentences.ts';
 export { eitherIsBlow, secondCandidates, type SecondCandidate } from './second-candidates.ts';
 export { hardAndSoft, type HardAndSoft } from './hard-and-soft.ts';
-export { expectedRates, type ExpectedRates } from './expected-rates.ts';
+export { expectedRates, rangeAbout, type ExpectedRates } from './expected-rates.ts';
 export { slipOf, type Slip } from './slip-sentence.ts';
 export { cureOf, limitAt, type Cure, type CureShown } from './cure-sentences.ts';
 export { noiseSentences, sentencesOfNoise } from './noise-sentences.ts';

@@ -17,4 +17,8 @@ export function sentencesOfNoise(noise: NoiseAtEar): readonly string[] {
 }
 
 /** A working day is the most that is said. */
-const spoken = (seconds: number): string => (seconds >= 28_800 ? 'a whole shift' : shownTime(seconds));
+function spoken(seconds: number): string {
+  if (seconds >= 28_800) return 'a whole shift';
+  const minutes = Math.round(seconds / 60);
+  return seconds < 120 ? shownTime(seconds) : minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}

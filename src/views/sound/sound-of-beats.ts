@@ -24,11 +24,13 @@ const BRIGHT: Readonly<Record<BeatVoice, readonly (readonly [frequency: number, 
 };
 
 /** Tones of each meeting, scaled so that all are equally strong: then a level is one of energy, as it is where knocks are compared. */
-const VOICES = Object.fromEntries((['die', 'joint', 'upper'] as const).map((kind) => {
+const VOICES = { die: voiceOf('die'), joint: voiceOf('joint'), upper: voiceOf('upper') };
+
+function voiceOf(kind: BeatVoice): { readonly rings: readonly (readonly [frequency: number, share: number, decay: number])[]; readonly click: number } {
   const rings = [...RINGS[kind].rings, ...BRIGHT[kind]];
   const energy = rings.reduce((sum, [, share, decay]) => sum + (share * share * decay) / 4, 0);
-  return [kind, { rings: rings.map(([frequency, share, decay]) => [frequency, share / Math.sqrt(energy), decay] as const), click: RINGS[kind].click }];
-})) as Readonly<Record<BeatVoice, { readonly rings: readonly (readonly [number, number, number])[]; readonly click: number }>>;
+  return { rings: rings.map(([frequency, share, decay]) => [frequency, share / Math.sqrt(energy), decay] as const), click: RINGS[kind].click };
+}
 
 /** dB that each tone strays from strike to strike, for no two meet at quite the same spot. */
 const SPREAD = 2;
