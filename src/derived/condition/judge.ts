@@ -9,7 +9,7 @@ import { gradeMeasured, readSteps, type ReadStep } from './grade-measured.ts';
 import { overrideFor } from './overrides.ts';
 import { expectedPlaces } from './expected-places.ts';
 import { settleCures } from './settle-cures.ts';
-import { staleSince } from './stale.ts';
+import { lookedCloser, staleSince } from './stale.ts';
 import { shownReading, sureWordsFor } from './shown.ts';
 import type { PrintSystem } from '../print-system.ts';
 
@@ -81,7 +81,7 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
     const told = look.standing === 'told';
     return {
       ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
-      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: graded.because, shown: [look.answer.replaceAll('-', ' '), look.words].filter((word) => word !== undefined).join(': '),
+      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: [look.answer.replaceAll('-', ' '), look.words].filter((word) => word !== undefined).join(': '),
       rule: `${graded.grade.replace('-', ' ')} where the answer is: ${look.answer.replaceAll('-', ' ')}`, from: [key], evidence: [look.entry], sources: [graded.source],
       limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };

@@ -18,7 +18,7 @@ export function dutyOf(findings: readonly Finding[]): Duty {
   const verdict: Verdict = down.length > 0 ? 'stand-down' : openGates.length > 0 ? 'not-known-yet' : limited.length > 0 || limits.length > 0 ? 'fit-within-limits' : 'fit';
   const missing = openGates.map(settlingOf);
   const sure = surenessOf(verdict, findings);
-  return { verdict, sentence: sentenceOf(verdict, down, missing, limits), reasons: reasonsOf(verdict, down, openGates, limited, findings), limits, sure, sureWords: sureWordsOf(verdict, sure), missing };
+  return { verdict, sentence: sentenceOf(verdict, down, missing, limits, findings.filter((finding) => finding.grade === 'not-known').length), reasons: reasonsOf(verdict, down, openGates, limited, findings), limits, sure, sureWords: sureWordsOf(verdict, sure), missing };
 }
 
 const keyOf = (finding: Finding): string => valueKey(finding.criterion, finding.at);
@@ -78,7 +78,8 @@ function sureWordsOf(verdict: Verdict, sure: number): string {
   return `probably, ${Math.round(sure * 100)} %: a reading lies near a limit`;
 }
 
-function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonly Settling[], limits: readonly Limit[]): string {
+function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonly Settling[], limits: readonly Limit[], open: number): string {
+  const unchecked = open === 0 ? '' : ` ${open === 1 ? 'One matter is' : `${open} matters are`} not checked and not taken as good.`;
   switch (verdict) {
     case 'stand-down':
       return `Stand down: do not run it. ${down.length === 1 ? 'One finding stops it' : `${down.length} findings stop it`}: ${down.map((finding) => finding.title.toLowerCase()).slice(0, 3).join('; ')}.`;
@@ -87,9 +88,9 @@ function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonl
       return `Not known yet: ${missing.length === 1 ? 'one matter of safety is' : `${missing.length} matters of safety are`} not checked. About ${minutes} min would settle ${missing.length === 1 ? 'it' : 'them'}. Until then it stands.`;
     }
     case 'fit-within-limits':
-      return `Fit within limits: it may run, and only as the ${limits.length === 1 ? 'limit says' : `${limits.length} limits say`}.`;
+      return `Fit within limits: it may run, and only as the ${limits.length === 1 ? 'limit says' : `${limits.length} limits say`}.${unchecked}`;
     case 'fit':
-      return 'Fit: it may run as it is, with oiling and the usual check of keys and bolts.';
+      return `Fit: it may run as it is, with oiling and the usual check of keys and bolts.${unchecked}`;
   }
 }
 

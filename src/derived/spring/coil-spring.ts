@@ -36,7 +36,8 @@ export function workOutCoilSpring(ledger: Ledger, known: Known): void {
   });
   workOut(ledger, {
     ...common, key: 'spring.travel-left-share', title: 'travel left before the coils touch', dimension: 'ratio', formula: '(shortest length running - solid length) / (free length - solid length)',
-    inputs: ['coil-spring.shortest-length', 'spring.solid-length', 'spring.travel'], work: (shortest, solid, travel) => (shortest! - solid!) / travel!,
+    inputs: ['coil-spring.shortest-length', 'spring.solid-length', 'spring.travel'],
+    work: (shortest, solid, travel) => (shortest! <= solid! + travel! ? (shortest! - solid!) / travel! : 'the shortest length running is above the free length: one of the two is wrong'),
   });
   workOut(ledger, {
     ...common, key: 'spring.set-share', title: 'length lost for good', dimension: 'ratio', formula: '(free length as made - free length now) / as made',

@@ -139,6 +139,14 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '0.499 in', grade: 'watch', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'sound', stands: 'just over' }, { given: '0.249 in', grade: 'limited', stands: 'just under' }, { given: '1/4 in', grade: 'limited', stands: 'at' }, { given: '0.251 in', grade: 'watch', stands: 'just over' }, { given: '0.031 in', grade: 'stand-down', stands: 'just under' }, { given: '1/32 in', grade: 'stand-down', stands: 'at' }, { given: '0.032 in', grade: 'limited', stands: 'just over' }],
   },
   {
+    id: 'stack.rest-gap-wide', title: 'Gap too wide at the bottom', question: 'Is the gap at bottom dead centre no wider than usual?', part: 'upper-die', rows: [3], families: EVERY,
+    rule: { kind: 'measured', value: 'upper-die.rest-gap', worse: 'more', steps: [
+      { grade: 'watch', from: '1 3/4 in', source: 'common-practice', because: 'The usual gap is 3/4 to 1 in on small hammers and 1 to 1 1/2 in at 100 lb: with a wider one the blow is weak on thin work, or the reading is wrong.' },
+    ] },
+    gate: false, minutes: 4, cures: ['rod.set-gap'], cautions: ['block-ram'],
+    examples: [{ given: '1.749 in', grade: 'sound', stands: 'just under' }, { given: '1 3/4 in', grade: 'watch', stands: 'at' }, { given: '1.751 in', grade: 'watch', stands: 'just over' }],
+  },
+  {
     id: 'stack.linkage-clearance', title: 'Linkage over the guide', question: 'Does the linkage clear the guide with the dies closed?', part: 'ram-guide', rows: [3, 12], families: GUIDED,
     rule: { kind: 'measured', value: 'stack.linkage-clearance', worse: 'less', steps: [
       { grade: 'watch', from: '1/2 in', source: 'common-practice', because: 'Half an inch or less is left between linkage and guide: watch die heights.', cures: [] },

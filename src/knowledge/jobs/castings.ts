@@ -95,7 +95,7 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'frame.dye-test', title: 'Look for cracks with dye penetrant', part: 'frame', families: EVERY, stage: 1,
-    words: 'Clean throat, spine, seat walls and bearing lugs to bare iron, apply dye and developer, photograph every line with a rule beside it.',
+    words: 'Clean the doubtful place to bare metal, apply dye, wipe, apply developer, wait, and photograph every line with a rule beside it. Then enter what it showed: the finding stands until somebody does.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [

@@ -9,9 +9,12 @@ export function reportHtml(tree: ReportTree, options: { readonly fontFace?: stri
   return page(tree.title, `<main class="sheet">${body}</main>${titleBlockHtml(tree.titleBlock)}`, options.fontFace);
 }
 
-/** Wraps a body into a page with the sheet style. */
+/** Text as it may stand in a style sheet's string. */
+const cssText = (text: string): string => text.replace(/[^A-Za-z0-9 .,-]/g, (sign) => `\\${(sign.codePointAt(0) ?? 32).toString(16)} `);
+
+/** Wraps a body into a page with the sheet style; loose printed pages say whose they are and which. */
 export function page(title: string, body: string, fontFace = ''): string {
-  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>${escapeHtml(title)}</title><style>${fontFace}${SHEET_STYLE}</style></head><body>${body}</body></html>`;
+  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>${escapeHtml(title)}</title><style>${fontFace}${SHEET_STYLE}@page{@bottom-right{content:"${cssText(title.split(':')[0] ?? title)}, page " counter(page) " of " counter(pages);font:9pt "Atkinson Hyperlegible",sans-serif}}</style></head><body>${body}</body></html>`;
 }
 
 /** The mark of a condition: a swatch drawn as on the elevation, always with its word beside it. */

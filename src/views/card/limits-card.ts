@@ -23,9 +23,11 @@ export function limitsCard(picture: Picture): LimitsCard {
   const { duty, known } = picture;
   const condition: Condition = duty.verdict === 'stand-down' ? 'stand-down' : duty.verdict === 'not-known-yet' ? 'not-known' : duty.verdict === 'fit' ? 'sound' : 'limited';
   const running = duty.verdict === 'fit' || duty.verdict === 'fit-within-limits';
+  const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
+  const judged = picture.findings.filter((finding) => finding.grade !== 'does-not-apply').length;
   return {
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
     limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => limit.sentence)) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reason.sentence)] : ['Do not run until this is settled:', ...duty.missing.map((one) => one.title)],
-    always: ALWAYS, titleBlock: titleBlock(picture, 'Limits card'),
+    always: [...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') && running ? ['Operator: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }

@@ -4,7 +4,7 @@ import { atWords, shownValue, VERDICT_WORDS } from '../sentences/words.ts';
 
 /** One thing that an entry changes, as a sentence: what, from what, to what. */
 export interface Change {
-  readonly kind: 'verdict' | 'limit' | 'finding' | 'value';
+  readonly kind: 'remark' | 'verdict' | 'limit' | 'finding' | 'value';
   readonly title: string;
   readonly before: string;
   readonly after: string;
@@ -16,7 +16,12 @@ const WEIGHT: Readonly<Record<Finding['grade'], number>> = { 'does-not-apply': 0
 
 /** What one picture says that the other did not: verdict first, then limits, findings, values worked out. */
 export function difference(before: Picture | undefined, after: Picture): readonly Change[] {
-  return [...verdictChange(before, after), ...limitChanges(before, after), ...findingChanges(before, after), ...valueChanges(before, after)];
+  return [...remarks(before, after), ...verdictChange(before, after), ...limitChanges(before, after), ...findingChanges(before, after), ...valueChanges(before, after)];
+}
+
+/** What the picture newly remarks on, first of all: readings that cannot both be true. */
+function remarks(before: Picture | undefined, after: Picture): readonly Change[] {
+  return after.problems.filter((problem) => before?.problems.includes(problem) !== true).map((problem) => ({ kind: 'remark', title: problem, before: '', after: '', worse: true }));
 }
 
 function verdictChange(before: Picture | undefined, after: Picture): readonly Change[] {

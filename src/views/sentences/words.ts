@@ -25,7 +25,7 @@ export const hoursWords = (span: Span): string => spanWords(span, timeWords);
 export const timeWords = (hours: number): string => (hours < 1.25 ? `${Math.max(5, Math.round(hours * 12) * 5)} min` : `${round2(hours)} h`);
 
 /** A range of money in generic units of about one US dollar. */
-export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : spanWords(span, (amount) => `${roundMoney(amount)} units`));
+export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : span.least === span.most ? `${Math.round(span.likely * 100) / 100} units` : spanWords(span, (amount) => `${roundMoney(amount)} units`));
 
 function spanWords(span: Span, print: (value: number) => string): string {
   if (span.least === span.most) return print(span.likely);
