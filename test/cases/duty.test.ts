@@ -113,3 +113,27 @@ test('near a limit the verdict says so', () => {
   expect(finding?.sureWords).toContain('probably, 84 %');
   expect(finding?.reason).toContain('chance of 16 %');
 });
+
+test('a job that only looks mends nothing: the stop stands until somebody enters what it showed', () => {
+  const suspected = [...good, later('sighting', { look: 'toggle-arms.crack', answer: 'suspected', standing: 'seen' })];
+  expect(picture(suspected, knowledge, AS_OF, 1)?.duty.verdict).toBe('stand-down');
+  const dyed = [...suspected, later('job-progress', { job: 'frame.dye-test', state: 'done' })];
+  const found = picture(dyed, knowledge, AS_OF, 1);
+  expect(found?.duty.verdict).toBe('stand-down');
+  expect(found?.findings.find((finding) => finding.criterion === 'toggles.crack')?.reason).toContain('enter what it showed');
+  expect(picture([...dyed, later('sighting', { look: 'toggle-arms.crack', answer: 'none', standing: 'seen' })], knowledge, AS_OF, 1)?.duty.verdict).toBe('fit');
+});
+
+test('readings at odds and names that nobody knows are said, and count nowhere', () => {
+  const odd = [
+    ...good,
+    later('reading', { place: 'coil-spring.shortest-length', quantity: { dimension: 'length', value: 0.4, uncertainty: 0.001 }, asWritten: '400 mm', standing: 'measured' }),
+    later('price', { of: 'coil-spring.renew', price: { amount: 95, currency: 'unit' }, sourceKind: 'quoted', quantity: 1 }),
+    later('job-progress', { job: 'lower-dye.buy', state: 'done' }),
+  ];
+  const found = picture(odd, knowledge, AS_OF, 1);
+  expect(found?.findings.find((finding) => finding.criterion === 'spring.travel-left')?.grade).toBe('not-known');
+  expect(found?.problems.join('\n')).toContain('at odds');
+  expect(found?.problems.join('\n')).toContain('coil-spring.renew');
+  expect(found?.problems.join('\n')).toContain('lower-dye.buy');
+});
