@@ -16,6 +16,10 @@ export interface ChainTrack {
 /** s around a blow of one chain in which another's is not looked for */
 const SHADOW = 0.012;
 const LEAST_OTHER = 12;
+/** Energy by which another chain must exceed the first to be taken for the main one. */
+const LOUDER = 1.1;
+/** Share of blows that two chains of different machines may have in common. */
+const MOST_SHARED = 0.5;
 
 /**
  * The strongest chain of regular impacts and, with it taken out, the next one that beats on its own.
@@ -27,11 +31,12 @@ export function trackChains(sound: PreparedSound, bands: OnsetBands, range: read
   if (!first) return [];
   const second = judged(sound, trackBlows(withoutBlows(bands, first.track), range, seconds));
   if (!second || !standsAlone(first, second)) return [first];
-  if (second.energy < 1.05 * first.energy) return [first, second];
+  if (second.energy < LOUDER * first.energy) return [first, second];
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
   const main = judged(sound, trackBlows(bands, near, seconds)) ?? second;
-  return [main, first];
+  // What it finds then must be new: every other blow of the first chain would pass for a louder one too.
+  return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? [first, second] : [main, first];
 }
 
 function judged(sound: PreparedSound, track: Track | undefined): ChainTrack | undefined {
@@ -48,6 +53,16 @@ export function fillOf(times: readonly number[], periodAt: (time: number) => num
     if (turns < 4.5) missed += Math.max(0, Math.round(turns) - 1);
   }
   return { fill: times.length / Math.max(1, times.length + missed), missed };
+}
+
+/** Share of times that lie within 12 ms of another row's; both in order. */
+function shared(times: readonly number[], others: readonly number[]): number {
+  let [j, count] = [0, 0];
+  for (const time of times) {
+    while (j < others.length && others[j]! < time - SHADOW) j++;
+    if (j < others.length && others[j]! <= time + SHADOW) count++;
+  }
+  return count / Math.max(1, times.length);
 }
 
 function withoutBlows(bands: OnsetBands, track: Track): OnsetBands {
