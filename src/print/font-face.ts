@@ -22,3 +22,7 @@ async function readFaces(): Promise<string> {
   }));
   return rules.join('');
 }
+
+/** A drawing with the typeface inside, so that it looks alike where the typeface is not installed. */
+export const withFont = (svg: string, face: string): string =>
+  svg.includes('<style>') ? svg.replace('<style>', () => `<style>${face}`) : svg.replace(/<svg[^>]*>/, (tag) => `${tag}<style>${face}svg text{font-family:"Atkinson Hyperlegible",system-ui,sans-serif}</style>`);

@@ -5,7 +5,7 @@ import { instantMs, writeSurveyFile, type Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { makingDxf } from '../print/dxf/index.ts';
 import { logJson, partPdf } from '../print/hand-over/index.ts';
-import { cardHtml, cardPdf, fontFace, reportHtml, reportPdf, type Paper, type Photographs } from '../print/index.ts';
+import { cardHtml, cardPdf, fontFace, reportHtml, reportPdf, withFont, type Paper, type Photographs } from '../print/index.ts';
 import { START } from '../stores/index.ts';
 import { elevation, limitsCard, reportTree, type ReportTree } from '../views/index.ts';
 import { makingSheets } from '../views/making/index.ts';
@@ -46,7 +46,7 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
   routes.get('/:hammer/report.pdf', (context) => withPicture(context, async ({ found, paper }) => pdf(found, 'report', await reportPdf(reportTree(found, knowledge, { elevation: elevation(found) }), { paper, photographs }))));
   routes.get('/:hammer/card', (context) => withPicture(context, async ({ found }) => context.html(cardHtml(limitsCard(found), { fontFace: await fontFace() }))));
   routes.get('/:hammer/card.pdf', (context) => withPicture(context, async ({ found, paper }) => pdf(found, 'limits-card', await cardPdf(limitsCard(found), { paper }))));
-  routes.get('/:hammer/elevation.svg', (context) => withPicture(context, ({ found }) => svg(elevation(found))));
+  routes.get('/:hammer/elevation.svg', (context) => withPicture(context, async ({ found }) => svg(withFont(elevation(found), await fontFace()))));
   routes.get('/:hammer/survey.yaml', (context) => withPicture(context, ({ found, entries }) => kept(found, 'survey.yaml', 'application/yaml; charset=utf-8', writeSurveyFile(entries))));
   routes.get('/:hammer/log.json', (context) => withPicture(context, ({ found, entries }) => kept(found, 'log.json', 'application/json; charset=utf-8', logJson(found, entries))));
   routes.get('/:hammer/calendar.ics', (context) => withPicture(context, ({ found, entries }) => kept(found, 'calendar.ics', 'text/calendar; charset=utf-8', calendarOf(found, entries))));
@@ -57,11 +57,11 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
   }
   routes.get('/:hammer/part/:part/drawing.pdf', (context) => withPart(context, async ({ found, paper }, part) => pdf(found, part.id, await partPdf(found, part, paper))));
   routes.get('/:hammer/part/:part/drawing.dxf', (context) => withPart(context, ({ found }, part) => kept(found, `${part.id}.dxf`, 'image/vnd.dxf', makingDxf(found, part))));
-  routes.get('/:hammer/part/:part/drawing.svg', (context) => withPart(context, ({ found, paper }, part) => {
+  routes.get('/:hammer/part/:part/drawing.svg', (context) => withPart(context, async ({ found, paper }, part) => {
     const sheets = makingSheets(found, part, { paper: paper === 'a4' ? 'A4' : 'letter' });
     const number = context.req.query('sheet') ?? '1';
     const sheet = /^\d$/.test(number) ? sheets[Number(number) - 1] : undefined;
-    return sheet === undefined ? context.text(`The drawing of this part has sheets 1 to ${sheets.length}; one of them: ${number}\n`, 404) : svg(sheet);
+    return sheet === undefined ? context.text(`The drawing of this part has sheets 1 to ${sheets.length}; one of them: ${number}\n`, 404) : svg(withFont(sheet, await fontFace()));
   }));
   routes.get('/:hammer/*', (context) => context.text(`There is no such paper: ${context.req.path.split('/').slice(3).join('/')}\n`, 404));
   return routes;

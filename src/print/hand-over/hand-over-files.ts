@@ -2,7 +2,7 @@ import { partsToMake } from '../../derived/making/index.ts';
 import { writeSurveyFile } from '../../entries/index.ts';
 import { elevation, limitsCard, reportTree, sheetTree, titleBlock, VERDICT_WORDS, type ReportTree } from '../../views/index.ts';
 import { calendarOf, drawnParts, handOverSheet, motionOnPaper, SHEET_IDS, SHEET_TITLES, type SheetGround } from '../../views/work/index.ts';
-import { fontFace } from '../font-face.ts';
+import { fontFace, withFont } from '../font-face.ts';
 import { folderHtml, type FolderPaper } from '../html/folder-html.ts';
 import { reportHtml } from '../html/report-html.ts';
 import { cardPdf, reportPdf, type Paper, type Photographs } from '../pdf/index.ts';
@@ -50,10 +50,10 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
   const motion = motionOnPaper(picture);
   const motionFiles = [...await both('motion', sheetTree(picture, 'Motion', motion.blocks))];
   if (motion.svg !== undefined) {
-    await put('motion.svg', motion.svg);
+    await put('motion.svg', withFont(motion.svg, face));
     motionFiles.push({ name: 'motion.svg', words: 'SVG' });
   }
-  await put('elevation.svg', drawing);
+  await put('elevation.svg', withFont(drawing, face));
   const drawings: FolderPaper[] = [
     { title: 'Elevation', words: 'The hammer to scale from its own readings.', files: [{ name: 'elevation.svg', words: 'SVG' }] },
     { title: 'Motion', words: 'How it moves and what it sounds like, as found.', files: motionFiles },
@@ -62,7 +62,7 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
   for (const part of drawnParts(partsToMake(picture))) {
     const files = await partFiles(picture, part, paper);
     for (const file of files) await put(`parts/${file.name}`, file.content);
-    parts.push({ title: part.title, words: `${part.quantity} off. ${part.material}.`, files: files.map((file) => ({ name: `parts/${file.name}`, words: file.words })) });
+    parts.push({ title: part.title, words: `${part.quantity} off. ${part.material}.`, drawing: `parts/${part.id}-1.svg`, files: files.map((file) => ({ name: `parts/${file.name}`, words: file.words })) });
   }
   await put('survey.yaml', writeSurveyFile(entries));
   await put('log.json', logJson(picture, entries, options.version));
@@ -74,6 +74,7 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
   await put('index.html', folderHtml({
     title: `${known.identity.tag}: hand-over`, titleBlock: titleBlock(picture, 'Hand-over'),
     verdict: { words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION[duty.verdict] },
+    drawing: { name: 'elevation.svg', words: `Elevation of ${known.identity.tag} to scale` },
     groups: [{ title: 'Read first', papers }, { title: 'Work, upkeep and sale', papers: work }, ...(parts.length === 0 ? [] : [{ title: 'Drawings of parts to make', papers: parts }]), { title: 'The hammer', papers: drawings }, { title: 'The log behind it all', papers: log }],
     facts: [['Log', `${provenance.entries} entries, SHA-256 ${provenance.logHash}`], ['Program', options.version], ['Knowledge', provenance.knowledgeVersion], ['As of', provenance.asOf], ['Seed', String(provenance.seed)], ['Units', picture.system]],
   }, { fontFace: face }));

@@ -1,5 +1,6 @@
 import type { Picture } from '../../derived/index.ts';
 import type { PartToMake } from '../../derived/making/index.ts';
+import { fontFace, withFont } from '../font-face.ts';
 import { makingDxf } from '../dxf/index.ts';
 import { drawingPdf, type Paper } from '../pdf/index.ts';
 import { titleBlock } from '../../views/index.ts';
@@ -22,9 +23,10 @@ export const partPdf = (picture: Picture, part: PartToMake, paper: Paper): Promi
 /** The drawing of one part in every form: PDF with all its sheets, each sheet as SVG, and the outline full size as DXF. */
 export async function partFiles(picture: Picture, part: PartToMake, paper: Paper): Promise<readonly MadeFile[]> {
   const sheets = makingSheets(picture, part, { paper: paper === 'a4' ? 'A4' : 'letter' });
+  const face = await fontFace();
   return [
     { name: `${part.id}.pdf`, content: await partPdf(picture, part, paper), words: 'PDF' },
-    ...sheets.map((svg, index) => ({ name: `${part.id}-${index + 1}.svg`, content: svg, words: sheets.length === 1 ? 'SVG' : `SVG, sheet ${index + 1}` })),
+    ...sheets.map((svg, index) => ({ name: `${part.id}-${index + 1}.svg`, content: withFont(svg, face), words: sheets.length === 1 ? 'SVG' : `SVG, sheet ${index + 1}` })),
     { name: `${part.id}.dxf`, content: makingDxf(picture, part), words: 'DXF for the cutter' },
   ];
 }

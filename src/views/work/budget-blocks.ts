@@ -10,7 +10,6 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
   const title = `Best use of ${exactMoney(use.budget.money, currency)}${use.budget.hours === undefined ? '' : ` and ${workHours(use.budget.hours)} of work`}`;
   if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
   const names = jobNames(picture);
-  const findings = findingNames(picture);
   const { before, after, hangsOn, promise, ifLooksFindWorse } = use.duty;
   const change = changeWords(before, after);
   return [
@@ -26,7 +25,7 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
         ...(ifLooksFindWorse.verdict === after.verdict ? [] : [{ kind: 'paragraph', text: `Where such a look finds the fault, the verdict stays: ${VERDICT_WORDS[ifLooksFindWorse.verdict].toLowerCase()}.` } as const]),
       ]),
     ]),
-    ...(use.stays.length === 0 ? [] : [{ kind: 'paragraph', text: `Stays as it is: ${use.stays.map((key) => (findings.get(key) ?? key).toLowerCase()).join('; ')}.` } as const]),
+    ...(use.stays.length === 0 ? [] : [{ kind: 'paragraph', text: staysWords(picture, use.stays) } as const]),
     { kind: 'facts', rows: [
       ...(use.toRun === undefined ? [] : [['Least money that makes it run at all', moneyWords(use.toRun, currency)] as const]),
       ['To cure every fault', use.toCureAll === undefined ? (picture.findings.some((finding) => ['watch', 'limited', 'stand-down'].includes(finding.grade)) ? 'no figure: at least one fault has no job that cures it' : 'nothing, no fault is open') : moneyWords(use.toCureAll, currency)],
@@ -53,6 +52,19 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
 }
 
 const limitCount = ({ duty: { after } }: BestUse): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);
+
+/** What stays, by name where it limits or stops; what is only watched is counted. */
+function staysWords(picture: Picture, stays: readonly string[]): string {
+  const names = findingNames(picture);
+  const grades = new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, finding.grade]));
+  const heavy = stays.filter((key) => grades.get(key) !== 'watch');
+  const light = stays.length - heavy.length;
+  const watched = light === 0 ? '' : `${light} ${light === 1 ? 'thing' : 'things'} to be watched`;
+  const named = heavy.map((key) => lowered(names.get(key) ?? key)).join('; ');
+  return `Stays as it is: ${[named, watched].filter((words) => words !== '').join('; and ')}.`;
+}
+
+const lowered = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 function nothingBought(picture: Picture, use: BestUse): string {
   if (picture.worksheet.jobs.every((job) => job.state === 'done' || job.state === 'dropped')) return 'No job is open, so nothing has to be bought.';

@@ -61,8 +61,8 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
 /** The plan as a sheet: order first, then money, what may be run meanwhile, what a budget buys. */
 export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPlan): readonly Block[] {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
-  const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: `${open === 1 ? 'One matter is' : `${open} matters are`} not checked; what they would ask for is not on this sheet.` } as const];
-  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: open === 0 ? 'No work is wanted: oil it, and check keys and bolts before each session.' : 'No work follows from what was read so far.' }, ...unchecked, ...orderOfWorkBlocks(picture, knowledge)];
+  const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: open === 1 ? 'One matter is not checked; what it would ask for is not on this sheet.' : `${open} matters are not checked; what they would ask for is not on this sheet.` } as const];
+  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...orderOfWorkBlocks(picture, knowledge)];
   return [
     ...unchecked,
     ...(plan.use === undefined ? [] : budgetBlocks(picture, plan.use)),

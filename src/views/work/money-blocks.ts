@@ -1,17 +1,17 @@
 import type { MoneyAndTime, Picture } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
 import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
-import { rangeDrawing } from './range-drawing.ts';
+import { rangeDrawing, type DrawnWidth } from './range-drawing.ts';
 
 /** Most drivers that are named; what they leave over is summed up. */
 const MOST_NAMED = 5;
 
 /** What the open jobs cost and how long they take, drawn and said; nothing where no job is open. */
-export function moneyBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
+export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnWidth = 'wide'): readonly Block[] {
   if (openJobs(picture) === 0) return [{ kind: 'paragraph', text: 'No job is open, so there is nothing to pay and nothing to wait for.' }];
   const cash = (amount: number): string => moneyWords(amount, money.currency);
   const sentences = [rangeSentence('Parts and outside work', money.cost, cash), rangeSentence('Hours of work', money.hours, workHours), rangeSentence('Days from the first to the end of the trial', money.days, dayWords)];
-  const svg = rangeDrawing([{ title: 'Money', range: money.cost, print: cash }, { title: 'Hours', range: money.hours, print: workHours }, { title: 'Days', range: money.days, print: dayWords }], sentences.join(' '));
+  const svg = rangeDrawing([{ title: 'Money', range: money.cost, print: cash }, { title: 'Hours', range: money.hours, print: workHours }, { title: 'Days', range: money.days, print: dayWords }], sentences.join(' '), width);
   return [
     { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
     ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentences.join(' '), caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),

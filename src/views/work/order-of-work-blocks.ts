@@ -17,7 +17,7 @@ export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): reado
     else steps.push([job]);
   }
   return [
-    { kind: 'heading', level: 2, text: 'Order of work' },
+    { kind: 'heading', level: 2, text: jobs.every((job) => job.state === 'done' || job.state === 'dropped') ? 'Work done' : 'Order of work' },
     ...problems.map((text) => ({ kind: 'paragraph', tone: 'next', text }) as const),
     ...steps.flatMap((held): readonly Block[] => {
       const stage = knowledge.stages.find((one) => one.number === held[0]?.stage);
