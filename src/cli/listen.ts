@@ -14,6 +14,8 @@ interface ListenOptions extends SurveyOptions {
   readonly before?: string;
   readonly svg?: string;
   readonly longest?: string;
+  readonly calibrator?: string;
+  readonly calibratorLevel?: string;
 }
 
 const VIEW_COLUMNS = 690;
@@ -26,6 +28,8 @@ export const listenCommand = (program: Command, door: Door, ended: (exit: number
     .option('--survey <file>', 'survey of the hammer that it is taken for: its pulleys say which rate to expect, and give the slip')
     .option('--rate <from-to>', 'look only for rates in this range, blows a minute, such as 180-330')
     .option('--before <recording>', 'an earlier recording, laid beside this one as proof of cure')
+    .option('--calibrator <recording>', 'a calibrator’s tone, recorded by the same phone, app and gain: only then is a level told')
+    .option('--calibrator-level <decibels>', 'level of that tone, dB(A)', '94')
     .option('--longest <seconds>', 'seconds of the recording to read from its beginning, 2 to 3600', String(LONGEST_READ))
     .option('--svg <file>', 'write the drawing: wave, blows, folded turn and words')
     .option('--as-of <day>', 'judge the survey as of this day, such as 2026-04-11; today where it is left out')
@@ -50,7 +54,7 @@ async function listen(recording: string, options: ListenOptions, door: Door): Pr
   const before = options.before === undefined ? undefined : hear(await opened(options.before, longest));
   const cure = before === undefined ? undefined : cureOf(before, result);
   const sentences = beatSentences(result, picture);
-  const noise = picture === undefined ? sentencesOfNoise(noiseAtEar({ by: 'phone' })) : noiseSentences(picture);
+  const noise = await noiseOf(options, sound, result, picture);
   const title = picture === undefined ? `Sound of ${recording}` : `${picture.known.identity.tag}: how it sounds`;
   if (options.svg !== undefined) {
     const view = soundView(sound.samples, sound.rate, 0, Math.max(0.1, sound.secondsDecoded), VIEW_COLUMNS, 8);
@@ -59,7 +63,15 @@ async function listen(recording: string, options: ListenOptions, door: Door): Pr
   if (options.json === true) door.out(`${JSON.stringify({ problems: survey?.problems ?? [], file: { kind: sound.kind, notes: sound.notes }, expected: expected ?? null, beat: withoutFold(result), candidates: result.state === 'heard' ? secondCandidates(result.second) : [], slip: picture !== undefined && result.state === 'heard' ? (slipOf(picture, result.rate) ?? null) : null, cure: cure ?? null, sentences, noise }, null, 2)}\n`);
   else door.out(textOf({ title, sound, result, sentences, expected, noise, cure, picture }));
   if (survey?.bad === true) return EXIT.badInput;
-  return result.state === 'heard' ? EXIT.fine : EXIT.notKnownYet;
+  // A doubtful beat is not known yet: nobody should build on it.
+  return result.state === 'heard' && result.trust === 'good' ? EXIT.fine : EXIT.notKnownYet;
+}
+
+async function noiseOf(options: ListenOptions, sound: DecodedSound, beat: BeatResult, picture: Picture | undefined): Promise<readonly string[]> {
+  if (options.calibrator === undefined) return picture === undefined ? sentencesOfNoise(noiseAtEar({ by: 'phone' })) : noiseSentences(picture);
+  const toneLevel = numberIn(options.calibratorLevel ?? '94', 60, 130, 'the level of the calibrator’s tone in dB(A)');
+  const tone = await opened(options.calibrator, 60);
+  return sentencesOfNoise(noiseAtEar({ by: 'calibrated recording', samples: sound.samples, rate: sound.rate, tone: tone.samples, toneRate: tone.rate, toneLevel, beat }), 'by a recording beside a calibrator');
 }
 
 async function opened(path: string, longest: number): Promise<DecodedSound> {

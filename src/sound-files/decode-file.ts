@@ -28,7 +28,9 @@ export async function decodeFile(path: string, options: DecodeFileOptions = {}):
     return notDecoded('missing', `The file cannot be opened; check its name: ${path}`);
   }
   try {
-    const { size } = await file.stat();
+    const about = await file.stat();
+    if (!about.isFile()) return notDecoded('missing', `This is a folder or a device and no file; choose the recording itself: ${path}`);
+    const { size } = about;
     const head = new Uint8Array(Math.min(HEAD, size));
     await file.read(head, 0, head.length, 0);
     const kind = recogniseSound(head);

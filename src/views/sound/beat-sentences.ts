@@ -23,10 +23,11 @@ const SAID_ELSEWHERE: ReadonlySet<AdviceKind> = new Set(['is-this-the-hammer', '
  */
 export function beatSentences(result: BeatResult, picture?: Picture): readonly SoundSentence[] {
   if (result.state === 'cannot tell') return cannotTell(result);
+  const second = result.second.verdict === 'double' || result.second.verdict === 'possible' || hardAndSoft(result.strokes, 1 / result.rate.value) !== undefined ? 'second' : 'figure';
   return [
     { kind: 'headline', words: headline(result) },
-    ...(result.trust === 'doubtful' ? [say('warning', 'What follows is doubtful: the blows are uneven or hardly stand out.')] : []),
-    ...secondSentences(result).map((words) => say('second', words)),
+    ...(result.trust === 'doubtful' ? [say('warning', 'All of this is doubtful: the blows are uneven or hardly stand out from what else is heard; talk and tunes have been read like this.')] : []),
+    ...secondSentences(result).map((words) => say(second, words)),
     ...figures(result, picture).map((words) => say('figure', words)),
     ...others(result).map((words) => say('warning', words)),
     ...result.advice.filter((one) => !SAID_ELSEWHERE.has(one.kind)).map((one) => say('advice', one.words)),
@@ -44,7 +45,7 @@ function cannotTell(result: BeatNotHeard): readonly SoundSentence[] {
 /** The rate and the second sound in a line. */
 export function headline(result: BeatHeard): string {
   const { second } = result;
-  const rate = `Regular blows, ${shownRate(result.rate)}`;
+  const rate = `${result.trust === 'doubtful' ? 'Perhaps regular blows' : 'Regular blows'}, ${shownRate(result.rate)}`;
   const uneven = hardAndSoft(result.strokes, 1 / result.rate.value);
   const turns = uneven === undefined ? '' : ', hard and soft by turns';
   switch (second.verdict) {
@@ -67,9 +68,12 @@ function secondSentences(result: BeatHeard): readonly string[] {
     const candidates = secondCandidates(second);
     if (eitherIsBlow(second) && !maybeNextBlow(second, result.rate.value)) words.push(`The two are nearly equally loud, so which of them is the blow cannot be told: it may as well be ${plainDelay(second.delay!.value)} ${second.delay!.value < 0 ? 'after' : 'before'} it. Listen closer to the dies.`);
     if (second.likeEcho) words.push('It is the same at every stroke, as the echo of a wall would be. Move the phone two metres aside and record again: the delay of an echo changes, that of a second blow does not.');
-    words.push(candidates.length === 0
-      ? 'At that place no kind of knock that this program knows is usual: an echo, a belt joint, or something loose that follows the blow.'
-      : `What falls there, as candidates only: ${candidates.map(({ kind, delay }) => `${SOUND_WORDS[kind].name}${second.place === 'either' || eitherIsBlow(second) ? ` (${delay < 0 ? 'before' : 'after'})` : ''}, usually from ${SOUND_WORDS[kind].cause}, worse when it runs ${SOUND_WORDS[kind].worse}`).join('; or ')}. Does it get worse faster, or slower?`);
+    if (candidates.length === 0) words.push('At that place no kind of knock that this program knows is usual: an echo, a belt joint, or something loose that follows the blow.');
+    for (const { kind, delay } of candidates) {
+      const { name, cause, worse } = SOUND_WORDS[kind];
+      words.push(`Candidate: ${name}${second.place === 'either' || eitherIsBlow(second) ? `, if it comes ${delay < 0 ? 'before' : 'after'} the blow` : ''}. Usual cause: ${cause}. Worse when it runs ${worse}.`);
+    }
+    if (candidates.length > 1) words.push(new Set(candidates.map(({ kind }) => SOUND_WORDS[kind].worse)).size > 1 ? 'Candidates only. Does it get worse faster, or slower? That parts them.' : 'Candidates only. The rest gap by the rule, and the room between linkage and guide by the feeler, part them.');
     if (maybeNextBlow(second, result.rate.value)) words.push(`It is nearly as loud as the blow and near the middle of the turn, so it may be the next blow: then it strikes ${plainRate(2 * result.rate.value)}, hard and soft by turns as in a gallop. Count ten blows against a clock.`);
     if (second.verdict === 'possible') words.push('It is not sure: go closer and record 20 seconds more.');
   }

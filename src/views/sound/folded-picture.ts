@@ -18,7 +18,7 @@ const RISE_HIGH = 46;
 /** dB that the paper holds at least and at most. */
 const [LEAST_DEEP, MOST_DEEP] = [24, 48];
 
-export const FOLDED_STYLE = 'svg .heard{fill:none;stroke:var(--ink,#16181d);stroke-width:2px;stroke-linejoin:round}svg .under{fill:url(#folded-hatch);stroke:none}svg .was{fill:none;stroke:var(--pencil,#2b62a0);stroke-width:1.6px;stroke-dasharray:8 4;stroke-linejoin:round}svg text.was{fill:var(--pencil,#2b62a0);stroke:none}svg .noticed{fill:none;stroke:var(--ink,#16181d);stroke-width:1px;stroke-dasharray:2 4}svg .second{fill:none;stroke:var(--chalk,#b3261e);stroke-width:2px}svg text.second{fill:var(--chalk,#b3261e);stroke:none;font-weight:700}svg .tip{fill:var(--chalk,#b3261e)}svg .grid{stroke:var(--ink,#16181d);stroke-width:.6px;opacity:.35}';
+export const FOLDED_STYLE = 'svg .turn-curve{fill:none;stroke:var(--ink,#16181d);stroke-width:2px;stroke-linejoin:round}svg .under{fill:url(#folded-hatch);stroke:none}svg .was{fill:none;stroke:var(--pencil,#2b62a0);stroke-width:1.6px;stroke-dasharray:8 4;stroke-linejoin:round}svg text.was{fill:var(--pencil,#2b62a0)}svg .noticed{fill:none;stroke:var(--ink,#16181d);stroke-width:1px;stroke-dasharray:2 4}svg .second{fill:none;stroke:var(--chalk,#b3261e);stroke-width:2px}svg text.second{fill:var(--chalk,#b3261e);font-weight:700}svg text.second,svg text.was{paint-order:stroke;stroke:var(--paper,#f6f3ea);stroke-width:4px;stroke-dasharray:none}svg .tip{fill:var(--chalk,#b3261e)}svg .grid{stroke:var(--ink,#16181d);stroke-width:.6px;opacity:.35}';
 
 /**
  * One turn of the hammer out of all turns laid over one another: how loud it is at each moment about the blow, what would
@@ -26,7 +26,9 @@ export const FOLDED_STYLE = 'svg .heard{fill:none;stroke:var(--ink,#16181d);stro
  * @returns a complete SVG document
  */
 export function foldedPicture(result: BeatHeard, { width, before }: FoldedOptions): Svg {
-  const turns = [result.folded, ...(before === undefined ? [] : [before.folded])];
+  const now = drawn(result.folded);
+  const was = before === undefined ? undefined : drawn(before.folded);
+  const turns = [now, ...(was === undefined ? [] : [was])];
   const from = Math.min(...turns.map((turn) => turn.delays[0] ?? 0));
   const to = Math.max(...turns.map((turn) => turn.delays.at(-1) ?? 0), from + 0.01);
   const deep = Math.min(MOST_DEEP, Math.max(LEAST_DEEP, Math.ceil(-Math.min(...turns.flatMap((turn) => turn.heard)) / 6) * 6));
@@ -38,11 +40,11 @@ export function foldedPicture(result: BeatHeard, { width, before }: FoldedOption
     body += `<path class="grid" d="M${LEFT} ${coordinate(y(-decibels))}H${coordinate(width - RIGHT)}"/>`;
     if (decibels % 12 === 0) body += textAt([LEFT - 5, y(-decibels) + 4], decibels === 0 ? '0 dB' : `−${decibels}`, { size: 12, anchor: 'end', className: 'figure' });
   }
-  const heard = path(result.folded, x, y);
+  const heard = path(now, x, y);
   body += `<path class="under" d="${heard}L${coordinate(x(result.folded.delays.at(-1) ?? 0))} ${coordinate(base)}L${coordinate(x(result.folded.delays[0] ?? 0))} ${coordinate(base)}Z"/>`;
-  if (before !== undefined) body += `<path class="was" d="${path(before.folded, x, y)}"/>`;
-  body += `<path class="heard" d="${heard}"/>${limitPath(result.second, x, y)}`;
-  body += `<path class="thin" d="M${LEFT} ${TOP}V${base}H${coordinate(width - RIGHT)}"/><path class="centre" d="M${coordinate(x(0))} 16V${base + RISE_HIGH + 20}"/>${textAt([x(0) + 4, 14], 'blow', { size: 13 })}`;
+  if (was !== undefined) body += `<path class="was" d="${path(was, x, y)}"/>`;
+  body += `<path class="turn-curve" d="${heard}"/>${limitPath(result.second, x, y)}`;
+  body += `<path class="thin" d="M${LEFT} ${TOP}V${base}H${coordinate(width - RIGHT)}"/><path class="centre" d="M${coordinate(x(0))} 16V${base + RISE_HIGH + 20}"/>${textAt([x(0) + ((result.second.delay?.value ?? -1) < 0 ? 4 : -4), 14], 'blow', { size: 13, anchor: (result.second.delay?.value ?? -1) < 0 ? 'start' : 'end' })}`;
   if (before !== undefined && marked(before.second)) body += mark(before.second, x, y, 'was', TOP - 24, width);
   if (marked(result.second)) body += mark(result.second, x, y, 'second', TOP - 8, width);
   body += riseStrip(result.folded, x, base + 16);
@@ -59,6 +61,16 @@ export const foldedLegend = (before: boolean): readonly string[] => [
   'Strip below: what rises by itself after the blow’s own ringing is taken out.',
   ...(before ? ['Blue dashes: the earlier recording.'] : []),
 ];
+
+/** The curve with the ripple of low tones taken off, its loudest at 0 dB; onsets stay where they are to within 2 ms. */
+function drawn(turn: FoldedTurn): FoldedTurn {
+  const heard = turn.heard.map((_, i) => {
+    const near = turn.heard.slice(Math.max(0, i - 2), i + 3);
+    return near.reduce((sum, one) => sum + one, 0) / near.length;
+  });
+  const top = Math.max(...heard, -200);
+  return { ...turn, heard: heard.map((one) => one - top) };
+}
 
 type Scale = (value: number) => number;
 

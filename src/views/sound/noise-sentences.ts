@@ -10,10 +10,11 @@ export function noiseSentences(picture: Picture): readonly string[] {
   return sentencesOfNoise(noiseAtEar(outcome?.state === 'known' ? { by: 'sound-level meter', level: outcome.quantity.value, uncertainty: outcome.quantity.uncertainty } : { by: 'phone' }));
 }
 
-export function sentencesOfNoise(noise: NoiseAtEar): readonly string[] {
+/** @param how the level came about, in words */
+export function sentencesOfNoise(noise: NoiseAtEar, how = 'read by a meter'): readonly string[] {
   if (noise.state === 'not known') return [noise.words];
   const times = noise.allowed.map(({ rule, seconds }) => `${spoken(seconds.value)} a day ${RULES[rule] ?? rule} (${spoken(seconds.low)} to ${spoken(seconds.high)})`);
-  return [`At ${Math.round(noise.level.value)} dB(A) at the ear, read by a meter: without protection ${times.join('; ')}.`, noise.words];
+  return [`At ${Math.round(noise.level.value)} dB(A) at the ear, ${how}: without protection ${times.join('; ')}.`, noise.words];
 }
 
 /** A working day is the most that is said. */

@@ -38,6 +38,6 @@ export function strokeStrip(result: BeatHeard, width: number): Svg {
   for (const one of turns) body += `<circle class="turn" cx="${coordinate(x(one.time))}" cy="${coordinate(y(one.rate))}" r="1.8"/>`;
   const foot = top + RATES;
   const step = [1, 2, 5, 10, 20, 30, 60, 120, 300].find((one) => ((width - LEFT - RIGHT) * one) / end > 46) ?? 600;
-  for (let time = 0; time <= end; time += step) body += textAt([x(time), foot + 16], time === 0 ? '0' : shownTime(time), { size: 12, anchor: time === 0 ? 'start' : 'middle', className: 'figure' });
+  for (let time = 0; time <= end; time += step) body += textAt([x(time), foot + 16], time === 0 ? '0' : shownTime(time), { size: 12, anchor: time === 0 ? 'start' : x(time) > width - 24 ? 'end' : 'middle', className: 'figure' });
   return `<svg xmlns="http://www.w3.org/2000/svg" class="strokes" viewBox="0 0 ${coordinate(width)} ${coordinate(foot + 24)}" role="img" aria-label="${escapeText(`${strokes.length} blows over ${shownTime(end)}, ${plainRate(rate.value)}, ${result.missed} missed`)}"><style>${DRAWING_STYLE}${STRIP_STYLE}</style>${body}</svg>`;
 }
