@@ -21,7 +21,7 @@ const folderOf = (file: string): MadeFolder => {
 };
 
 const ALWAYS = [
-  'index.html', 'report.pdf', 'report.html', 'limits-card.pdf', 'worksheet-and-plan.pdf', 'worksheet-and-plan.html', 'setting-sheet.pdf', 'setting-sheet.html', 'parts-to-make.pdf', 'parts-to-make.html',
+  'index.html', 'report.pdf', 'report.html', 'limits-card.pdf', 'worksheet.pdf', 'worksheet.html', 'setting-sheet.pdf', 'setting-sheet.html', 'parts-to-make.pdf', 'parts-to-make.html',
   'order-sheet.pdf', 'order-sheet.html', 'upkeep.pdf', 'upkeep.html', 'inspection-record.pdf', 'inspection-record.html', 'sale-sheet.pdf', 'sale-sheet.html', 'calendar.ics', 'motion.pdf', 'motion.html', 'elevation.svg', 'survey.yaml', 'log.json',
 ];
 /** Drawings that each invented hammer is known to want, by what is worn on it. */
@@ -76,7 +76,7 @@ describe.each(HAMMERS)('the folder of %s', (file) => {
     const { read } = folderOf(file);
     const { verdict, plan } = SAID[nameOf(file)] ?? { verdict: '', plan: /^$/ };
     expect(wordsOf(read('index.html'))).toContain(`</span>${verdict}</p>`);
-    expect(wordsOf(read('worksheet-and-plan.html'))).toMatch(plan);
+    expect(wordsOf(read('worksheet.html'))).toMatch(plan);
     expect(wordsOf(read('sale-sheet.html'))).toMatch(/nine chances in ten that it is no more than/);
     expect(read('calendar.ics').toString()).toMatch(/^BEGIN:VCALENDAR\r\n[\s\S]*BEGIN:VEVENT[\s\S]*END:VCALENDAR\r\n$/);
     for (const name of folderOf(file).files.filter((one) => /\.(html|svg|ics|json|yaml)$/.test(one))) expect(wordsOf(read(name)), name).not.toMatch(/\bNaN\b|\bundefined\b|\[object/);

@@ -81,4 +81,4 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
 }
 
 /** Names of the files of the sheets, by their trade words. */
-const FILE_NAMES = { plan: 'worksheet-and-plan', settings: 'setting-sheet', parts: 'parts-to-make', order: 'order-sheet', upkeep: 'upkeep', inspection: 'inspection-record', sale: 'sale-sheet' } as const;
+const FILE_NAMES = { worksheet: 'worksheet', settings: 'setting-sheet', parts: 'parts-to-make', order: 'order-sheet', upkeep: 'upkeep', inspection: 'inspection-record', sale: 'sale-sheet' } as const;

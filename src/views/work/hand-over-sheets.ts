@@ -15,12 +15,12 @@ import { settingBlocks } from './setting-blocks.ts';
 import { dueBlocks, inspectionBlocks, wearBlocks } from './upkeep-blocks.ts';
 import { saleOf, workPlan, type WorkPlan } from './work-plan.ts';
 
-export const SHEET_IDS = ['plan', 'settings', 'parts', 'order', 'upkeep', 'inspection', 'sale'] as const;
+export const SHEET_IDS = ['worksheet', 'settings', 'parts', 'order', 'upkeep', 'inspection', 'sale'] as const;
 export type SheetId = (typeof SHEET_IDS)[number];
 
 /** What a sheet is called and whom it is for. */
 export const SHEET_TITLES: Readonly<Record<SheetId, { readonly title: string; readonly words: string }>> = {
-  plan: { title: 'Worksheet and plan', words: 'Jobs in order with reasons, money and time with their doubt, what may be run meanwhile, what money buys. For whoever does the work or pays for it.' },
+  worksheet: { title: 'Worksheet', words: 'Jobs in order with reasons, money and time with their doubt, what may be run meanwhile, what money buys. For whoever does the work or pays for it.' },
   settings: { title: 'Setting sheet', words: 'Settings of re-assembly in the right order, as found and as they should be, with room to write. For the bench.' },
   parts: { title: 'Parts to make', words: 'What has a drawing, and what has none and why. For the machinist.' },
   order: { title: 'Order sheet', words: 'Springs, stock and everything that the jobs use up, with prices and waiting. For whoever orders.' },
@@ -41,7 +41,7 @@ export const handOverSheet = (id: SheetId, ground: SheetGround): ReportTree => s
 
 function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround): readonly Block[] {
   switch (id) {
-    case 'plan':
+    case 'worksheet':
       return planBlocks(picture, knowledge, workPlan(picture, knowledge));
     case 'settings':
       return settingBlocks(picture, knowledge);
@@ -58,7 +58,7 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
   }
 }
 
-/** The plan as a sheet: order first, then money, what may be run meanwhile, what a budget buys. */
+/** The worksheet in full: order first, then money, what may be run meanwhile, what a budget buys. */
 export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPlan): readonly Block[] {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: open === 1 ? 'One matter is not checked; what it would ask for is not on this sheet.' : `${open} matters are not checked; what they would ask for is not on this sheet.` } as const];

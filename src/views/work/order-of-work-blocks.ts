@@ -23,7 +23,7 @@ export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): reado
       const stage = knowledge.stages.find((one) => one.number === held[0]?.stage);
       return [
         { kind: 'heading', level: 3, text: stage === undefined ? 'Anywhere' : `Step ${stage.number}: ${stage.title.toLowerCase()}` },
-        { kind: 'table', caption: stage?.because ?? 'Jobs of no step', columns: ['No.', 'Job', 'What to do', 'Hours, who, cost'], rows: held.map((job) => ({ condition: job.urgency, cells: cellsOf(picture, knowledge, job) })) },
+        { kind: 'table', caption: stage?.because ?? 'Jobs of no step', columns: ['No.', 'Job', 'What to do', 'Hours, who, cost'], rows: held.map((job) => ({ ...(job.state === 'done' || job.state === 'dropped' ? {} : { condition: job.urgency }), cells: cellsOf(picture, knowledge, job) })) },
       ];
     }),
   ];
