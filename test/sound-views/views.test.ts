@@ -140,6 +140,12 @@ describe('marks that a person puts right', () => {
     }));
   });
 
+  it('scatter as they were scattered, whatever the rate drifts', () => {
+    const times = Array.from({ length: 200 }, (_, i) => 0.25 * i - 0.00005 * i * i + 0.002 * Math.sin(i * i * 1.7));
+    // The sine of a square is as good as chance here: standard deviation 0.002 over the root of two.
+    expect(markedBeat(times)!.jitter).toBeCloseTo(0.002 / Math.SQRT2, 3);
+  });
+
   it('are split into runs at a pause, and are no beat when there are too few', () => {
     const beat = markedBeat([0, 0.25, 0.5, 0.75, 1, 6, 6.25, 6.5])!;
     expect(beat.runs.map((run) => run.strokes)).toEqual([5, 3]);

@@ -46,12 +46,17 @@ export function markedBeat(times: readonly number[]): MarkedBeat | undefined {
   const line = straightLine(places, longest);
   if (line === undefined || !(line.slope > 0)) return undefined;
   const off = longest.map((time, i) => time - (line.slope * (places[i]! - line.middle) + line.intercept));
-  const jitter = Math.sqrt(off.reduce((sum, x) => sum + x * x, 0) / Math.max(1, off.length - 2));
-  const error = jitter / Math.sqrt(line.spreadOfX);
+  const error = Math.sqrt(off.reduce((sum, x) => sum + x * x, 0) / Math.max(1, off.length - 2) / line.spreadOfX);
   const rate = 1 / line.slope;
   const doubt = (2 * error) / line.slope ** 2;
   const runs = rows.filter((row) => row.length > 1).map((row): MarkedRun => ({ first: row[0]!, last: row.at(-1)!, strokes: row.length, missedAt: missedIn(row, line.slope) }));
-  return { rate: { value: rate, low: rate - doubt, high: rate + doubt }, jitter, strokes: marks.length, missed: runs.reduce((sum, run) => sum + run.missedAt.length, 0), runs };
+  return { rate: { value: rate, low: rate - doubt, high: rate + doubt }, jitter: scatterOf(longest, places), strokes: marks.length, missed: runs.reduce((sum, run) => sum + run.missedAt.length, 0), runs };
+}
+
+/** Scatter of each blow about its neighbours, so that a slow drift of the rate is not taken for unevenness: second differences of unbroken turns over the root of six. */
+function scatterOf(times: readonly number[], places: readonly number[]): number {
+  const bends = times.flatMap((time, i) => (i > 1 && places[i]! - places[i - 2]! === 2 && places[i]! - places[i - 1]! === 1 ? [time - 2 * times[i - 1]! + times[i - 2]!] : []));
+  return bends.length === 0 ? 0 : Math.sqrt(bends.reduce((sum, x) => sum + x * x, 0) / bends.length / 6);
 }
 
 /** Number of the turn that each mark stands for. */

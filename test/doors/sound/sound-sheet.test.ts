@@ -9,6 +9,8 @@ import { START } from '../../../src/stores/index.ts';
 import { builtPage, HOME } from '../app/built-page.ts';
 import { LAPTOP, PHONE, watchedPage } from '../app/watched-page.ts';
 import { YardServer } from '../app/yard-server.ts';
+import type { BeatClass } from '../../../src/derived/motion/index.ts';
+import { HAMMERS } from '../../sound-views/model-hammers.ts';
 import { FFMPEG, MadeRecordings } from './made-recordings.ts';
 
 const AXE = readFileSync(join(HOME, 'node_modules/axe-core/axe.min.js'), 'utf8');
@@ -94,6 +96,28 @@ describe.each([['on a phone', PHONE], ['on a laptop', LAPTOP]] as const)('%s', (
     expect(problems).toEqual([]);
     await context.close();
   });
+});
+
+/** What must be read on the phone's page of each of the model's hammers, besides its rate. */
+const JUDGED: readonly (readonly [BeatClass, readonly RegExp[]])[] = [
+  ['clean', [/no second sound is heard/, /One would have been noticed/]],
+  ['die-re-strike', [/Second sound: 7[4-6](\.\d)? ± [\d.]+ ms after the blow/, /Candidate: the dies strike the work a second time/]],
+  ['joint-knock', [/Second sound: 10[1-4](\.\d)? ± [\d.]+ ms after a blow/, /Candidate: the linkage knocks on its guide/]],
+  ['upper-stop-knock', [/4[3-6](\.\d)?( ± [\d.]+)? ms before/, /Candidate: the ram knocks on what carries it/]],
+  ['gallop', [/hard and soft by turns/, /no second sound is heard/]],
+];
+
+it.each(JUDGED)('on a phone’s width the program’s own hammer is judged rightly: %s', { timeout: 120_000 }, async (beatClass, words) => {
+  const { page, context, problems } = await sheetOn(PHONE);
+  const { path, run } = made.hammer(beatClass, 30, 2);
+  const drive = HAMMERS.find((one) => one.beatClass === beatClass)!.spec.driveSpeed / (2 * Math.PI);
+  await page.getByLabel(/^Rate to look for/).fill(String(Math.round(drive * 60)));
+  const said = await listen(page, path);
+  expect(Math.abs(numbersIn(said, /Regular blows, ([\d.]+) ± [\d.]+ a minute/)[0]! - run.blowsPerSecond * 60)).toBeLessThan(0.2);
+  for (const one of words) expect(said).toMatch(one);
+  if (beatClass !== 'gallop') expect(said).not.toMatch(/hard and soft/);
+  expect(problems).toEqual([]);
+  await context.close();
 });
 
 describe('what a person does with it', () => {
