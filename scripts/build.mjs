@@ -32,7 +32,7 @@ export async function ensureBuilt() {
   }
   rmSync(aside, { recursive: true, force: true });
   // npx starts the file itself, and the build does not make it startable.
-  chmodSync(join(dist, 'node', 'tupwise.mjs'), 0o755);
+  if (existsSync(join(dist, 'node', 'tupwise.mjs'))) chmodSync(join(dist, 'node', 'tupwise.mjs'), 0o755);
   writeFileSync(stamp, sources);
   say(`built, ${Math.round((Date.now() - started) / 1000)} s`);
 }
