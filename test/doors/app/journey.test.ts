@@ -51,7 +51,7 @@ async function enterReading(page: Page, hands: Hands, name: string, text: string
 
 /** Opens a paper as the page offers it, prints it, and reads the print. */
 async function printed(page: Page, hands: Hands, name: string): Promise<{ readonly shown: string; readonly onPaper: string | undefined }> {
-  const [paper] = await Promise.all([page.context().waitForEvent('page'), hands.press(page.getByRole('link', { name: new RegExp(`^${name}`) }))]);
+  const [paper] = await Promise.all([page.context().waitForEvent('page'), hands.press(page.getByRole('link', { name: `On screen: ${name}`, exact: true }))]);
   await paper.waitForLoadState();
   const shown = (await paper.locator('body').textContent()) ?? '';
   const pdf = await paper.pdf({ format: 'Letter', preferCSSPageSize: false });
