@@ -39,7 +39,8 @@ function wav(frames: readonly (readonly number[])[], bits: number, options: { fl
   view.setUint32(at + 4, dataLength, true);
   at += 8;
   for (const frame of frames) for (const x of frame) {
-    if (float) bits === 32 ? view.setFloat32(at, x, true) : view.setFloat64(at, x, true);
+    if (float && bits === 32) view.setFloat32(at, x, true);
+    else if (float) view.setFloat64(at, x, true);
     else if (bits === 8) view.setUint8(at, Math.round(x * 127) + 128);
     else if (bits === 16) view.setInt16(at, Math.round(x * 32767), true);
     else if (bits === 32) view.setInt32(at, Math.round(x * 2147483647), true);

@@ -65,7 +65,7 @@ export function powerInputOf(values: Readonly<Record<string, Value>>, known: Kno
     phase: PHASES.find((one) => one === look('motor.phase')) ?? 'not-known', converter: CONVERTERS.find((one) => one === look('phase-converter.fitted')) ?? 'not-known',
     runningCurrents: ['motor.running-current', 'motor.running-current@a', 'motor.running-current@b', 'motor.running-current@c'].flatMap((key) => number(key) ?? []),
     ...given('power', number('motor.power')), ...given('voltage', number('motor.voltage')), ...given('plateCurrent', number('motor.current')), ...given('converterPower', number('phase-converter.power')),
-    ...given('beltPower', number('drive.belt-power')), ...given('startTime', number('running.motor-start-time')), ...(usual?.state === 'known' ? { usualPower: usual.quantity } : {}), ...(motion ?? {}),
+    ...given('beltPower', number('drive.belt-power')), ...given('startTime', number('running.motor-start-time')), ...(usual?.state === 'known' ? { usualPower: usual.quantity } : {}), ...motion,
     ...said('isolation', 'starter.isolation'), ...said('liveParts', 'starter.live-parts'), ...said('noVolt', 'starter.no-volt'), ...said('overload', 'starter.overload'),
   };
 }
