@@ -1,4 +1,4 @@
-import type { Entry } from '../entries/index.ts';
+import { canonicalJson, type Entry } from '../entries/index.ts';
 
 /** An entry made ready for keeping: its id, and its whole content as text. */
 export interface EntryText {
@@ -21,26 +21,4 @@ export function entryText(entry: Entry): EntryText {
       throw new Error(`an entry's ${field} cannot be kept; allowed is text of one line, not empty: ${JSON.stringify(value)}`);
   }
   return { id: entry.id, hammer: entry.hammer, kind: entry.kind, text: canonicalJson(entry, 'entry') };
-}
-
-/**
- * JSON text that is equal for equal values: keys sorted, absent and undefined alike.
- * @param value plain data
- * @param where what to call the value in a complaint
- */
-export function canonicalJson(value: unknown, where: string): string {
-  if (value === null || typeof value === 'boolean' || typeof value === 'string') return JSON.stringify(value);
-  if (typeof value === 'number') {
-    if (!Number.isFinite(value)) throw new Error(`a number cannot be kept; allowed are finite ones: ${where} = ${value}`);
-    return JSON.stringify(value);
-  }
-  if (Array.isArray(value)) return `[${value.map((item, index) => canonicalJson(item, `${where}[${index}]`)).join(',')}]`;
-  if (typeof value === 'object' && (Object.getPrototypeOf(value) === Object.prototype || Object.getPrototypeOf(value) === null)) {
-    const fields = Object.entries(value)
-      .filter(([, item]) => item !== undefined)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, item]) => `${JSON.stringify(key)}:${canonicalJson(item, `${where}.${key}`)}`);
-    return `{${fields.join(',')}}`;
-  }
-  throw new Error(`a value cannot be kept; allowed are plain data: ${where} is a ${typeof value}`);
 }

@@ -82,7 +82,7 @@ export function storeContract(name: string, kind: StoreKind): void {
     test('refuses what JSON would lose in silence', async () => {
       const before = await end();
       for (const lost of [{ depth: Number.NaN }, { when: new Date(0) }, { f: () => 1 }, { n: 1n }])
-        await expect(store.append([anEntry(lost)])).rejects.toThrow('cannot be kept');
+        await expect(store.append([anEntry(lost)])).rejects.toThrow('cannot be written');
       await expect(store.append([{ ...anEntry(), id: '' }])).rejects.toThrow('id cannot be kept');
       expect(await end()).toBe(before);
     });
