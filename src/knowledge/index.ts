@@ -10,3 +10,8 @@ export * from './sale.ts';
 export * from './upkeep.ts';
 export * from './settings.ts';
 export * from './trial.ts';
+export * from './shop-figures.ts';
+export * from './heat-colours.ts';
+export * from './hot-work.ts';
+export * from './oil-points.ts';
+export * from './soils.ts';

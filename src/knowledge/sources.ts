@@ -46,4 +46,9 @@ export const SOURCES: readonly Source[] = [
   { id: 'page-safety', title: 'Public pages on guards, moving and safe working', kind: 'public-page', where: PAGES, standing: READ },
   { id: 'page-prices', title: 'Prices seen on public pages, 2009 to 2012', kind: 'public-page', where: PAGES, standing: 'read on a public page; old prices, no quotation' },
   { id: 'price-guess', title: 'Price from general knowledge of the trade', kind: 'common-practice', where: '', standing: 'common practice, no source' },
+  { id: 'iso-286', title: 'ISO 286, limits and fits', kind: 'standard', where: 'ISO 286-1, tables of tolerance grades and fundamental deviations', standing: 'in part read in tables that agree, the rest from memory' },
+  { id: 'asme-b17-1', title: 'ANSI B17.1, keys and keyseats', kind: 'standard', where: 'key sizes by shaft diameter', standing: 'in part read, the rest from memory' },
+  { id: 'zimmerli', title: 'Endurance of spring wire, Zimmerli', kind: 'handbook', where: 'as quoted in Shigley, Mechanical Engineering Design, section 10-9: 35 ksi about a mean of 55 ksi, not peened', standing: 'from memory' },
+  { id: 'spring-tolerances', title: 'Commercial tolerances of coil springs', kind: 'memory', where: '', standing: 'from memory' },
+  { id: 'barkan-soils', title: 'D. D. Barkan, Dynamics of Bases and Foundations', kind: 'handbook', where: 'coefficient of elastic uniform compression by soil category', standing: 'from memory' },
 ];

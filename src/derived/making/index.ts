@@ -2,8 +2,6 @@ export * from './part-to-make.ts';
 export type { DimensionMark, LineKind, Mark, Point, Shape, View, ViewName } from './shape.ts';
 export { ALONE, type MakingContext } from './making-context.ts';
 export { MAKERS, partsNeeded, partsToMake, type Maker, type MakingGround } from './parts-to-make.ts';
-export { makingSource } from './making-sources.ts';
-export { SHOP_FIGURES, type ShopFigure } from './shop-figures.ts';
 export { isLoose } from './figure.ts';
 export { nearestFit, type RunningFit } from './running-fit.ts';
 export { makeBelt } from './belt.ts';

@@ -1,5 +1,5 @@
 import type { Picture } from '../../derived/index.ts';
-import { makingSource, type PartToMake } from '../../derived/making/index.ts';
+import type { PartToMake } from '../../derived/making/index.ts';
 import { knowledge } from '../../knowledge/index.ts';
 import { shownValue } from '../sentences/words.ts';
 import { tableSize } from './size-words.ts';
@@ -10,7 +10,7 @@ const HEAD = 'strong';
 /** Everything behind a part's figures: warnings first, what must still be measured, why each size, disputes, cautions, sources. */
 export function accountParagraphs(picture: Picture, part: PartToMake): readonly Paragraph[] {
   const cautions = part.cautions.flatMap((id) => knowledge.cautions.find((one) => one.id === id) ?? []);
-  const sources = part.sources.flatMap((id) => makingSource(id) ?? []);
+  const sources = part.sources.flatMap((id) => knowledge.sources.find((one) => one.id === id) ?? []);
   return [
     ...section('Before cutting', [...part.warnings, 'Put a rule to the old part and to its place and compare every size with this sheet. Where they differ, the machine is right.'], 'limit-note'),
     ...section('Not known; to be measured', part.unknowns.map((one) => `${capital(one.what)}. ${one.how}`)),
