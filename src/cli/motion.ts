@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { Picture } from '../derived/index.ts';
-import { emptyMap, layPatch, mapSettings, motionTrials, motionWithDoubt, runHammer, settingOf, smallestAdjustments, specOfSurvey, withSetting, BEAT_CLASSES, type MotionMap, type MotionRan, type MotionSpec, type SurveySpec } from '../derived/motion/index.ts';
-import { adjustmentSentences, auditTable, besideReadings, capital, changeWords, mapPicture, mapLegend, motionCsv, motionDrawing, motionSentences, movingLengths, readAndAssumed, readSetting, seenOnHammer, shopSettings, shownSetting, trialSentences, type ShopSetting } from '../views/motion/index.ts';
+import { emptyMap, layPatch, mapSettings, motionTrials, motionWithDoubt, runHammer, settingOf, smallestAdjustments, specOfSurvey, weighAssumed, withSetting, BEAT_CLASSES, type MotionMap, type MotionRan, type MotionSpec, type SurveySpec } from '../derived/motion/index.ts';
+import { adjustmentSentences, auditTable, besideReadings, capital, changeWords, mapPicture, mapLegend, motionCsv, motionDrawing, motionSentences, movingLengths, readAndAssumed, readSetting, restsOn, seenOnHammer, shopSettings, shownSetting, trialSentences, type ShopSetting } from '../views/motion/index.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
 import { surveyCommand, withSurvey } from './with-survey.ts';
@@ -57,11 +57,13 @@ async function motionOf(picture: Picture, options: MotionOptions, door: Door): P
   const adjustments = ran === undefined || ran.beatClass === 'clean' ? [] : adjustmentSentences(picture, settings, smallestAdjustments(spec, reaches(settings), { duration: 4, relative: 1e-4 }));
   const beside = ran === undefined || changed.length > 0 ? [] : besideReadings(picture, survey, ran, doubt);
   const known = readAndAssumed(survey.used, survey.assumed);
+  const basis = restsOn(survey, identity.family, ran === undefined ? undefined : weighAssumed(survey));
   const map = ask === undefined ? undefined : workedMap(spec, ask);
   await write(options, door, { picture, spec, ran, map, ask });
   const text = [
     `${identity.tag}: how it moves${changed.length === 0 ? ', as found' : `, tried with ${changed.map(({ setting, value }) => `${setting.words.toLowerCase()} ${shownSetting(setting, value, system)} (${changeWords(setting, setting.found, value, system)})`).join('; ')}`}\n`, inventedLine(identity.invented), picture.duty.verdict === 'stand-down' ? `\n${picture.duty.sentence} Nothing here lets it run; it says how it would.\n` : '', '\n',
     ...sentences.filter((one) => one.kind === 'headline' || one.kind === 'refused').map((one) => `${one.words}\n`),
+    ran === undefined ? '' : `\n${basis.words}${basis.next === undefined ? '' : ` ${basis.next.words} Measure: ${basis.next.name} [${basis.next.place}].`}\n`,
     listUnder('Second sounds', sentences.filter((one) => one.kind === 'sound').map((one) => one.words)),
     listUnder('Warnings', sentences.filter((one) => one.kind === 'warning').map((one) => one.words)),
     listUnder('Figures', sentences.filter((one) => one.kind === 'figure').map((one) => one.words)),

@@ -1,4 +1,4 @@
-import type { Adjustment, MapAxis, MapCell, MapPatch, MotionDoubt, MotionResult, MotionSpec, MotionTrial, Reach, SettingName, SurveySpec } from '../../derived/motion/index.ts';
+import type { Adjustment, AssumedWeight, MapAxis, MapCell, MapPatch, MotionDoubt, MotionResult, MotionSpec, MotionTrial, Reach, SettingName, SurveySpec } from '../../derived/motion/index.ts';
 
 /** A setting put in the place of the one found, in the simulator's SI. */
 export type Change = readonly [name: SettingName, value: number];
@@ -22,6 +22,7 @@ export interface LinePlace {
 export type MotionAnswer =
   | { readonly kind: 'run'; readonly id: number; readonly result: MotionResult }
   | { readonly kind: 'doubt'; readonly id: number; readonly doubt: MotionDoubt }
+  | { readonly kind: 'weights'; readonly id: number; readonly weights: readonly AssumedWeight[] }
   | { readonly kind: 'trials'; readonly id: number; readonly trials: readonly MotionTrial[] }
   | { readonly kind: 'adjustments'; readonly id: number; readonly adjustments: readonly Adjustment[] }
   | { readonly kind: 'patches'; readonly id: number; readonly patches: readonly MapPatch[]; readonly done: boolean }

@@ -1,4 +1,4 @@
-import type { Adjustment, MotionDoubt, MotionResult, MotionSpec, MotionTrial } from '../../derived/motion/index.ts';
+import type { Adjustment, AssumedWeight, MotionDoubt, MotionResult, MotionSpec, MotionTrial } from '../../derived/motion/index.ts';
 import type { MotionAnswer, MotionAsk } from './motion-ask.ts';
 
 type Run = Extract<MotionAsk, { kind: 'run' }>;
@@ -18,6 +18,7 @@ export class MotionDesk {
   /** the newest answer, with the specification that it answers: the one on the page may have moved on */
   answer = $state.raw<{ readonly spec: MotionSpec; readonly result: MotionResult } | undefined>(undefined);
   doubt = $state.raw<MotionDoubt | undefined>(undefined);
+  weights = $state.raw<readonly AssumedWeight[] | undefined>(undefined);
   trials = $state.raw<readonly MotionTrial[] | undefined>(undefined);
   adjustments = $state.raw<readonly Adjustment[] | undefined>(undefined);
   /** true while what is shown is not yet the answer to the newest question */
@@ -59,6 +60,7 @@ export class MotionDesk {
       this.#advising = 0;
     }
     this.doubt = undefined;
+    this.weights = undefined;
     this.trials = undefined;
     this.adjustments = undefined;
   }
@@ -113,6 +115,7 @@ export class MotionDesk {
       this.#running = undefined;
     } else if (answer.id === this.#advising) {
       if (answer.kind === 'doubt') this.doubt = answer.doubt;
+      if (answer.kind === 'weights') this.weights = answer.weights;
       if (answer.kind === 'trials') this.trials = answer.trials;
       if (answer.kind === 'adjustments') {
         this.adjustments = answer.adjustments;

@@ -1,4 +1,4 @@
-import { lineOfSettings, mapSettings, motionTrials, motionWithDoubt, runHammer, smallestAdjustments, withSetting, type MapPatch, type MotionSpec } from '../../derived/motion/index.ts';
+import { lineOfSettings, mapSettings, motionTrials, motionWithDoubt, runHammer, smallestAdjustments, weighAssumed, withSetting, type MapPatch, type MotionSpec } from '../../derived/motion/index.ts';
 import type { MotionAnswer, MotionAsk } from './motion-ask.ts';
 
 /** Answers are sent this often while a map fills, ms. */
@@ -21,6 +21,7 @@ function answer(ask: MotionAsk): void {
     case 'advice': {
       const lay = (spec: MotionSpec): MotionSpec => ask.changes.reduce((made, [name, value]) => withSetting(made, name, value), spec);
       scope.postMessage({ kind: 'doubt', id, doubt: motionWithDoubt(ask.survey, { seed: ask.seed }, lay) });
+      if (ask.changes.length === 0) scope.postMessage({ kind: 'weights', id, weights: weighAssumed(ask.survey) });
       scope.postMessage({ kind: 'trials', id, trials: motionTrials(ask.spec, ask.leaves) });
       return scope.postMessage({ kind: 'adjustments', id, adjustments: smallestAdjustments(ask.spec, ask.reaches, { duration: 4, relative: 1e-4 }) });
     }

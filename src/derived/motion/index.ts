@@ -29,3 +29,4 @@ export { guideRattle } from './guide-rattle.ts';
 export type { GuideRattle } from './guide-rattle.ts';
 export { motionWithDoubt, type DoubtOptions, type MotionDoubt, type Spread } from './with-doubt.ts';
 export { motionTrials, type MotionTrial } from './trials.ts';
+export { weighAssumed, type AssumedWeight } from './weigh-assumed.ts';

@@ -77,6 +77,13 @@ export function motionWithDoubt(survey: SurveySpec, options: DoubtOptions, propo
   };
 }
 
+/**
+ * Standard spread of a value that comes from the class, SI; 0 where it has none of its own.
+ * @param name dotted name in the specification
+ * @param value as assumed
+ */
+export const spreadOfAssumed = (name: string, value: number): number => (name === 'frameHeight' ? GAP_WIDTH : (WIDTH[name] ?? Math.abs(value) * (SHARE[name] ?? 0.1)));
+
 /** One plausible hammer behind the readings. */
 function likeness(survey: SurveySpec, generator: Generator): MotionSpec {
   const chance = (): number => Math.max(-2.5, Math.min(2.5, normalQuantile(Math.min(1 - 1e-9, Math.max(1e-9, nextUniform(generator))))));
@@ -96,7 +103,7 @@ function likeness(survey: SurveySpec, generator: Generator): MotionSpec {
 }
 
 /** A specification with one value, by its dotted name, made another; left as it is where it has no such number. */
-function withValue(spec: MotionSpec, name: string, change: (value: number) => number): MotionSpec {
+export function withValue(spec: MotionSpec, name: string, change: (value: number) => number): MotionSpec {
   const [outer, inner] = name.split('.') as [keyof MotionSpec, string | undefined];
   const held = spec[outer];
   if (inner === undefined) return typeof held === 'number' ? { ...spec, [outer]: change(held) } : spec;

@@ -29,9 +29,11 @@ export function besideReadings(picture: Picture, survey: SurveySpec, run: Motion
   }
   const estimate = known('capacity.blow-energy');
   if (estimate !== undefined && run.blowEnergy > 0) {
-    const agrees = Math.abs(run.blowEnergy - estimate.value) < 2 * estimate.uncertainty + (doubt?.blowEnergy === undefined ? 0 : (doubt.blowEnergy.high - doubt.blowEnergy.low) / 2);
+    const spread = doubt?.blowEnergy;
+    const blow = spread?.middle ?? run.blowEnergy;
+    const agrees = Math.abs(blow - estimate.value) < 2 * estimate.uncertainty + (spread === undefined ? 0 : (spread.high - spread.low) / 2);
     const half = 2 * estimate.uncertainty;
-    rows.push({ what: 'blow energy', reckoned: shownEnergy(run.blowEnergy, system), seen: `${shownEnergy(estimate.value, system)} ± ${shownEnergy(half, system)} by rule of thumb`, how: 'estimate', agrees, words: agrees ? '' : run.blowEnergy < estimate.value ? 'The blow is weaker than throw and rate alone would give: it comes early, late or uneven.' : 'The blow is harder than throw and rate alone would give: the ram is thrown far.' });
+    rows.push({ what: 'blow energy', reckoned: spread === undefined ? shownEnergy(blow, system) : `about ${shownEnergy(blow, system)}, ${shownEnergy(spread.low, system)} to ${shownEnergy(spread.high, system)}`, seen: `${shownEnergy(estimate.value, system)} ± ${shownEnergy(half, system)} by rule of thumb`, how: 'estimate', agrees, words: agrees ? '' : blow < estimate.value ? 'The blow is weaker than throw and rate alone would give: it comes early, late or uneven.' : 'The blow is harder than throw and rate alone would give: the ram is thrown far.' });
   }
   const shortest = known('coil-spring.shortest-length');
   const solid = known('spring.solid-length');

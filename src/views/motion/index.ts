@@ -18,3 +18,4 @@ export { motionCsv } from './motion-csv.ts';
 export { cellSentence, HATCHES, mapLegend, mapLetters, mapPicture, type Hatch, type LegendRow, type MapPictureOptions } from './map-picture.ts';
 export { adjustmentSentences, storedLimits } from './adjustment-sentences.ts';
 export { motionDrawing } from './motion-drawing.ts';
+export { restsOn, type RestsOn } from './measure-next.ts';

@@ -1,5 +1,5 @@
 import type { PrintSystem } from '../../derived/index.ts';
-import type { MotionDoubt, MotionResult, MotionRan, MotionSpec, SecondSound } from '../../derived/motion/index.ts';
+import type { MotionDoubt, MotionResult, MotionRan, MotionSpec, SecondSound, Spread } from '../../derived/motion/index.ts';
 import { BEAT_WORDS, SOUND_WORDS } from './class-words.ts';
 import { motionWarnings, type SeenOnHammer } from './motion-warnings.ts';
 import { refusalWords, settingWords } from './setting-words.ts';
@@ -18,6 +18,7 @@ export function motionSentences(result: MotionResult, spec: MotionSpec, system: 
   if (result.outcome === 'not-computed') return [{ kind: 'refused', words: capital(`${result.sentence}.`) }];
   return [
     { kind: 'headline', words: headline(result, doubt) },
+    ...(doubt?.blowEnergy === undefined ? [] : [{ kind: 'headline' as const, words: energyHeadline(doubt, doubt.blowEnergy, system) }]),
     ...result.secondSounds.map((sound): MotionSentence => ({ kind: 'sound', words: soundSentence(sound) })),
     ...(result.canDoEither === undefined ? [] : [{ kind: 'warning' as const, words: eitherSentence(result, system) }]),
     ...motionWarnings(result, spec, system, seen).map((warning): MotionSentence => ({ kind: 'warning', words: warning.words })),
@@ -27,14 +28,25 @@ export function motionSentences(result: MotionResult, spec: MotionSpec, system: 
   ];
 }
 
-/** The beat in a line, and how sure it is. */
+/** The beat in a line, and how sure it is: what most likenesses do, which need not be what the one drawn does. */
 export function headline(run: MotionRan, doubt?: MotionDoubt): string {
   const words = capital(BEAT_WORDS[run.beatClass].words);
-  const share = doubt?.classes.find((one) => one.beatClass === run.beatClass)?.share;
-  if (doubt === undefined || doubt.ran < 6) return `${words}.`;
-  const other = doubt.classes.find((one) => one.beatClass !== run.beatClass);
-  const sure = share === undefined ? 'None of the likenesses within its doubt does the same' : share > 0.95 ? 'Within the doubt of its readings it stays so' : `Within the doubt of its readings ${Math.round(share * 100)} in 100 do this`;
-  return `${words}. ${sure}${other === undefined || (share ?? 0) > 0.95 ? '' : `; next most likely: ${BEAT_WORDS[other.beatClass].words}`}.`;
+  const [top, second] = doubt?.classes ?? [];
+  if (doubt === undefined || doubt.ran < 6 || top === undefined) return `${words}.`;
+  const hundredths = `${Math.round(top.share * 100)} in 100`;
+  if (top.beatClass !== run.beatClass) return `Most likely: ${BEAT_WORDS[top.beatClass].words}. Within the doubt of its readings ${hundredths} do this; the one likeness drawn here does not: ${BEAT_WORDS[run.beatClass].words}.`;
+  const sure = top.share > 0.95 ? 'Within the doubt of its readings it stays so' : `Within the doubt of its readings ${hundredths} do this`;
+  return `${words}. ${sure}${second === undefined || top.share > 0.95 ? '' : `; next most likely: ${BEAT_WORDS[second.beatClass].words}`}.`;
+}
+
+/** The blow by the middle of the likenesses, since the one drawn may lie at the edge of them. */
+const energyHeadline = (doubt: MotionDoubt, spread: Spread, system: PrintSystem): string =>
+  `Blow energy about ${shownEnergy(spread.middle, system)}: half of ${doubt.ran} likenesses lie above it, nine in ten between ${shownEnergy(spread.low, system)} and ${shownEnergy(spread.high, system)}.`;
+
+/** Where the one drawn stands among the likenesses, where it stands outside of nine in ten. */
+function standsOutside(energy: number, spread: Spread): string {
+  if (energy > spread.high) return ', above nine in ten of the likenesses: where everything is as usual it all suits, and in a real hammer something does not';
+  return energy < spread.low ? ', below nine in ten of the likenesses' : '';
 }
 
 /** One second sound: what meets what, when, how loud, why, and what makes it worse. */
@@ -60,7 +72,7 @@ function figures(run: MotionRan, spec: MotionSpec, system: PrintSystem, doubt?: 
   return [
     ...(struck
       ? [
-        `Blow energy ${shownEnergy(run.blowEnergy, system)}${spread === undefined ? '' : `; nine likenesses in ten between ${shownEnergy(spread.low, system)} and ${shownEnergy(spread.high, system)}`}${uneven ? `; from ${shownEnergy(run.blowEnergyLow, system)} to ${shownEnergy(run.blowEnergyHigh, system)} from blow to blow` : ''}. ${shownShare(run.efficiency)} of it goes into the work.`,
+        `${spread === undefined ? 'Blow energy' : 'The one likeness drawn here: blow energy'} ${shownEnergy(run.blowEnergy, system)}${spread === undefined ? '' : standsOutside(run.blowEnergy, spread)}${uneven ? `; from ${shownEnergy(run.blowEnergyLow, system)} to ${shownEnergy(run.blowEnergyHigh, system)} from blow to blow` : ''}. ${shownShare(run.efficiency)} of it goes into the work.`,
         `The dies meet at ${shownSpeed(run.impactSpeed, system)}, ${shownAngle(Math.abs(run.beforeBottom))} ${early ? 'before' : 'after'} bottom dead centre. Stroke of the ram ${shownLength(run.stroke, system)}.`,
       ]
       : [`The dies do not meet over the work of ${shownLength(spec.workThickness, system)}. Stroke of the ram ${shownLength(run.stroke, system)}.`]),
