@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { CORNERS, LINKAGE_FAMILIES, lookOf, partsFor, placeOf, type LinkageFamily, type Look, type MeasuringPlace } from '../hammer/index.ts';
+import { CORNERS, LINKAGE_FAMILIES, lookOf, partsFor, placeOf, type LinkageFamily, type Look, type MeasuringPlace, type Part } from '../hammer/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { readQuantity } from '../methods/quantity/index.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
@@ -49,12 +49,24 @@ export function blankSurvey(family: LinkageFamily, about: { readonly class: stri
     '    # Power off and locked, belt thrown off, ram blocked on hardwood.',
     '    # First what the verdict waits for.',
     '    looks:', ...looksFirst.flatMap((look) => lookLines(look, '      ')), '      # the rest:',
-    ...parts.flatMap((part) => part.looks.filter((look) => !wanted.has(look.id)).flatMap((look) => lookLines(look, '      '))), '',
+    ...rest(parts, (part) => part.looks, wanted).flatMap((look) => lookLines(look, '      ')),
+    '      # only where a part is made new, so that it can be drawn:',
+    ...forMaking(parts, (part) => part.looks).flatMap((look) => lookLines(look, '      ')), '',
     '    readings:', ...placesFirst.flatMap((place) => placeLines(place, '      ')), '      # the rest:',
-    ...parts.flatMap((part) => part.places.filter((place) => !wanted.has(place.id)).flatMap((place) => placeLines(place, '      '))), '',
+    ...rest(parts, (part) => part.places, wanted).flatMap((place) => placeLines(place, '      ')),
+    '      # only where a part is made new, so that it can be drawn:',
+    ...forMaking(parts, (part) => part.places).flatMap((place) => placeLines(place, '      ')), '',
     '    # told:', '    #   - {words: "...", by: "..."}', '    # prices:', '    #   - {of: spring.renew, price: 95, source: quoted}', '',
   ].join('\n');
 }
+
+interface Asked {
+  readonly id: string;
+  readonly forMaking?: true;
+}
+
+const rest = <T extends Asked>(parts: readonly Part[], of: (part: Part) => readonly T[], wanted: ReadonlySet<string>): readonly T[] => parts.flatMap(of).filter((one) => one.forMaking !== true && !wanted.has(one.id));
+const forMaking = <T extends Asked>(parts: readonly Part[], of: (part: Part) => readonly T[]): readonly T[] => parts.flatMap(of).filter((one) => one.forMaking === true);
 
 function lookLines(look: Look, indent: string): readonly string[] {
   const answers = look.answers.map((answer) => `${answer.id} (${answer.words})`).join(' | ');

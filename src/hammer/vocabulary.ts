@@ -41,6 +41,8 @@ export interface MeasuringPlace {
   /** Ways of measuring that give different numbers; the first is the preferred one. */
   readonly ways?: readonly MeasuringWay[];
   readonly families?: readonly LinkageFamily[];
+  /** True where it is read only when the part, or what it carries, is made new: no judgement waits for it. */
+  readonly forMaking?: true;
 }
 
 /** One answer to a look. What it means is not said here: knowledge grades it. */
@@ -59,6 +61,8 @@ export interface Look {
   readonly at: readonly string[];
   readonly answers: readonly LookAnswer[];
   readonly families?: readonly LinkageFamily[];
+  /** As of a measuring place. */
+  readonly forMaking?: true;
 }
 
 /** One part of a hammer, as the trade names it. */

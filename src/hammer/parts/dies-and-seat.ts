@@ -107,6 +107,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
       { id: 'keys.projection', name: 'length left to drive', dimension: 'length', at: ['upper', 'lower'], tools: ['rule'], how: 'Measure how far the large end stands out of the seat when the key is tight.', accuracy: '1/16 in', plausible: [0, 0.3] },
       { id: 'keys.thickness', name: 'key section, the thinner way', dimension: 'length', at: ['upper', 'lower'], tools: ['caliper'], how: 'Measure the thinner side of the key at the middle of its length.', accuracy: '1/64 in', plausible: [0.001, 0.06], asMade: true },
       { id: 'keys.taper', name: 'key taper in one foot', dimension: 'length', at: ['upper', 'lower'], tools: ['caliper'], how: 'Measure the width at two places and work out the difference in one foot (300 mm).', accuracy: '0.010 in', plausible: [0, 0.03], asMade: true },
+      { id: 'keys.height', name: 'key section, the taller way', dimension: 'length', at: ['upper', 'lower'], tools: ['caliper', 'rule'], how: 'Measure the taller side of the key, along the flank, at the middle of its length.', accuracy: '1/64 in', plausible: [0.003, 0.15], asMade: true, forMaking: true },
     ],
     looks: [
       { id: 'keys.secure', question: 'Are both dies and both keys tight?', how: 'Ram blocked: tap each die and key sideways with a hammer, feel for movement, try a 0.002 in feeler in the joints. Strike a loose key once and try again.', at: [],
@@ -115,6 +116,17 @@ export const DIES_AND_SEAT: readonly Part[] = [
           { id: 'tightened', words: 'one was loose and drove tight, with length left' },
           { id: 'loose', words: 'one stays loose, or the key is home with nothing left to drive' },
           { id: 'missing', words: 'a key is missing or the die is held by something else' },
+        ] },
+      { id: 'keys.taper-flank', question: 'Which flank carries the taper of the key?', how: 'Die out: measure the width of the seat, or of the ram’s dovetail, at both ends. Parallel: the taper is on the flank of the die.', at: ['upper', 'lower'], forMaking: true,
+        answers: [
+          { id: 'die', words: 'the seat is parallel: the taper is on the flank of the die' },
+          { id: 'seat', words: 'the seat runs to the taper: the die is parallel' },
+          { id: 'none', words: 'seat, die and key are all parallel' },
+        ] },
+      { id: 'keys.side', question: 'On which side of the die does the key lie?', how: 'Stand where the key is driven in and look along it.', at: ['upper', 'lower'], forMaking: true,
+        answers: [
+          { id: 'left', words: 'left of the die' },
+          { id: 'right', words: 'right of the die' },
         ] },
       { id: 'keys.dovetail-oil', question: 'Are the dovetails and keys dry?', how: 'Wipe the joints with a white rag; look for oil creeping down from the ways.', at: [],
         answers: [
@@ -156,6 +168,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
       { id: 'seat.width', name: 'seat floor width', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the floor between the feet of the flanks.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true },
       { id: 'seat.length', name: 'seat floor length', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Measure the floor along the way the key is driven.', accuracy: '1/32 in', plausible: [0.01, 1], asMade: true },
       { id: 'seat.depth', name: 'seat depth below the machined rim', dimension: 'length', at: [], tools: ['depth-gauge', 'rule'], how: 'Measure from the machined rim down to the true floor.', accuracy: '1/64 in', plausible: [0.002, 0.2], asMade: true },
+      { id: 'seat.cut', name: 'depth cut off the true floor', dimension: 'length', at: [], tools: ['depth-gauge', 'caliper'], how: 'Only where the floor is milled or ground: depth gauge from the rim to the true floor before and after; enter the difference.', accuracy: '0.002 in', plausible: [0, 0.06], forMaking: true },
     ],
     looks: [
       { id: 'seat.iron', question: 'What is the seat made of?', how: 'Sow blocks are mostly steel: file a corner and look at the chips. Grey iron crumbles to grey dust. The class is a guess unless there is a paper; class 25 or 30 is likely for an old casting.', at: [],

@@ -10,6 +10,8 @@ export const DRIVE: readonly Part[] = [
     places: [
       { id: 'drive-line.countershaft-driven', name: 'countershaft pulley driven by the motor', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Only where there is a countershaft: diameter of the pulley that the motor drives.', accuracy: '1/16 in', plausible: [0.03, 2.5] },
       { id: 'drive-line.countershaft-driver', name: 'countershaft pulley that drives the hammer', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Only where there is a countershaft: diameter of the pulley that drives the hammer.', accuracy: '1/16 in', plausible: [0.03, 2.5] },
+      { id: 'drive-line.countershaft-diameter', name: 'countershaft diameter', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Micrometer on the shaft where the pulleys sit.', accuracy: '0.001 in', plausible: [0.01, 0.2], forMaking: true },
+      { id: 'drive-line.motor-belt-width', name: 'width of the belt from motor to countershaft', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the belt away from the joint.', accuracy: '1/16 in', plausible: [0.005, 0.6], forMaking: true },
     ],
     looks: [
       { id: 'drive-line.kind', question: 'What drives the hammer?', how: 'Follow the belt.', at: [],
@@ -100,6 +102,9 @@ export const DRIVE: readonly Part[] = [
       { id: 'motor.power', name: 'motor power, from the plate', dimension: 'power', at: [], tools: ['plate'], how: 'Read it off the motor’s plate.', accuracy: 'as printed', plausible: [50, 75_000] },
       { id: 'motor.speed', name: 'motor speed, from the plate', dimension: 'rotation', at: [], tools: ['plate', 'tachometer'], how: 'Read the speed at full load off the plate, or hold a tachometer to the shaft.', accuracy: 'as printed', plausible: [2, 70] },
       { id: 'motor.pulley', name: 'motor pulley diameter', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure over the rim where the belt runs; for a V-belt at the middle of the belt’s depth.', accuracy: '1/32 in', plausible: [0.02, 1] },
+      { id: 'motor.shaft-diameter', name: 'motor shaft diameter', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pulley off, power locked off: micrometer on the shaft.', accuracy: '0.0005 in', plausible: [0.006, 0.15], forMaking: true },
+      { id: 'motor.key-width', name: 'width of the motor shaft’s key', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the key, or the keyway in the shaft.', accuracy: '0.005 in', plausible: [0.001, 0.04], forMaking: true },
+      { id: 'motor.shaft-length', name: 'length of motor shaft that stands out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from the shoulder or the bearing cover to the end.', accuracy: '1/32 in', plausible: [0.01, 0.4], forMaking: true },
       { id: 'motor.voltage', name: 'motor voltage, from the plate', dimension: 'voltage', at: [], tools: ['plate', 'multimeter'], how: 'Read it off the plate, as the motor is connected.', accuracy: 'as printed', plausible: [90, 1000] },
       { id: 'motor.current', name: 'full-load current, from the plate', dimension: 'current', at: [], tools: ['plate', 'clamp-meter'], how: 'Read it off the plate for the voltage used.', accuracy: 'as printed', plausible: [0.2, 300] },
       { id: 'motor.running-current', name: 'current running', dimension: 'current', at: ['a', 'b', 'c'], tools: ['clamp-meter'], how: 'Licensed person: clamp meter round each phase in turn while the hammer works.', accuracy: '3 %', plausible: [0, 500] },

@@ -32,6 +32,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
     danger: 'A hammer that walks takes its operator with it.',
     places: [
       { id: 'hold-down-bolts.diameter', name: 'hold-down bolt diameter', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper over the thread.', accuracy: '1/32 in', plausible: [0.006, 0.08], asMade: true },
+      { id: 'hold-down-bolts.spacing', name: 'distance between the bolt holes of the base', dimension: 'length', at: ['along', 'across'], tools: ['tape', 'rule'], how: 'Measure from hole centre to hole centre, along the base and across it.', accuracy: '1/16 in', plausible: [0.05, 3], forMaking: true },
     ],
     looks: [
       { id: 'hold-down-bolts.state', question: 'Do the hold-down bolts stay tight?', how: 'Tighten, run for an hour, lock off and try again.', at: [],

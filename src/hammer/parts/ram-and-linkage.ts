@@ -18,6 +18,9 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'ram.wear-step', name: 'wear step on the ram faces', dimension: 'length', at: [], tools: ['feeler', 'caliper'], how: 'Caliper the ram at top, middle and bottom, or hold a straightedge along it; take the greatest difference.', accuracy: '0.003 in', plausible: [0, 0.01] },
       { id: 'ram.width', name: 'ram width across the ways', dimension: 'length', at: ['top', 'middle', 'bottom'], tools: ['caliper', 'rule'], how: 'Measure across the sliding faces.', accuracy: '0.003 in', plausible: [0.01, 0.8], asMade: true },
       { id: 'ram.height', name: 'ram length, top to dovetail', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Measure the sliding part from its top to the floor of the dovetail.', accuracy: '1/8 in', plausible: [0.03, 2] },
+      { id: 'ram.dovetail-depth', name: 'depth of the ram’s dovetail', dimension: 'length', at: [], tools: ['depth-gauge', 'rule'], how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail.', accuracy: '1/64 in', plausible: [0.002, 0.2], asMade: true, forMaking: true },
+      { id: 'ram.dovetail-width', name: 'width of the ram’s dovetail at its floor', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Upper die out, ram blocked: measure the floor between the feet of the flanks.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true, forMaking: true },
+      { id: 'ram.dovetail-length', name: 'length of the ram’s dovetail', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Upper die out, ram blocked: measure along the way the key is driven.', accuracy: '1/32 in', plausible: [0.01, 1], asMade: true, forMaking: true },
     ],
     looks: [
       { id: 'ram.crack', question: 'Is the ram cracked at its dovetail or pin boss?', how: 'Block the ram, clean lips and bosses, look with dye. A casting void in the face away from the dovetail is usually harmless.', at: [], answers: CRACK_ANSWERS },
@@ -64,6 +67,10 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
     danger: 'A shim that climbs out gives sudden play in the middle of a heat.',
     places: [
       { id: 'guide-shims.thickness', name: 'shim pack thickness', dimension: 'length', at: ['left', 'right'], tools: ['micrometer', 'caliper'], how: 'Record it as found before anything is taken out; measure the whole pack, clean.', accuracy: '0.001 in', plausible: [0, 0.03] },
+      { id: 'guide-shims.width', name: 'shim width', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Lay the old shim down and measure across; without one, the width of the joint that it fills.', accuracy: '1/32 in', plausible: [0.005, 0.3], forMaking: true },
+      { id: 'guide-shims.holes', name: 'bolt holes in a shim', dimension: 'count', at: [], tools: ['eye'], how: 'Count the holes that bolts go through; 0 where the shim lies beside the bolts.', accuracy: 'exact', plausible: [0, 12], forMaking: true },
+      { id: 'guide-shims.hole-diameter', name: 'diameter of a bolt hole in a shim', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper a hole of the old shim, or take the bolt and 1/32 in.', accuracy: '1/64 in', plausible: [0.003, 0.06], forMaking: true },
+      { id: 'guide-shims.hole-pitch', name: 'distance from bolt hole to bolt hole', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure between neighbouring bolt centres, along the shim.', accuracy: '1/64 in', plausible: [0.01, 0.8], forMaking: true },
     ],
     looks: [
       { id: 'guide-shims.state', question: 'How are the guide shims held?', how: 'Look at the top and bottom edges of the packs, both sides.', at: [],
@@ -133,6 +140,9 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
     places: [
       { id: 'toggle-pins.play', name: 'play of the joint', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['dial-indicator', 'feeler', 'micrometer'], how: 'Ram blocked and spring slack: move the arm against its pin and read the whole movement, joint by joint.', accuracy: '0.001 in', plausible: [0, 0.02], asMade: true },
       { id: 'toggle-pins.diameter', name: 'pin diameter', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['micrometer', 'caliper'], how: 'Pin out: measure it where it wears and where it does not.', accuracy: '0.001 in', plausible: [0.004, 0.12], asMade: true },
+      { id: 'toggle-pins.length', name: 'pin length over all', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Pin out: measure from end to end. Without it: over everything that it goes through, and a washer and a split pin at each end.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true, forMaking: true },
+      { id: 'toggle-pins.eye-width', name: 'width of the eye that is bushed, along the pin', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Measure the thickness of the eye that the bush is pressed into, joint by joint.', accuracy: '1/64 in', plausible: [0.005, 0.3], forMaking: true },
+      { id: 'toggle-pins.eye-outside', name: 'outside of the eye, the thin way', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.4], forMaking: true },
     ],
     looks: [
       { id: 'toggle-pins.state', question: 'What are the pins like?', how: 'Draw one pin, wipe it and look at it.', at: [],
@@ -204,6 +214,10 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
     danger: 'A cracked crosshead drops arms, spring and ram together.',
     places: [
       { id: 'crosshead.play', name: 'play at the crosshead pin', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lift the crosshead with a bar and read the whole movement at its pin.', accuracy: '0.002 in', plausible: [0, 0.02] },
+      { id: 'crosshead.pin-diameter', name: 'crosshead pin diameter', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pin out: measure it where it does not rub.', accuracy: '0.001 in', plausible: [0.006, 0.15], asMade: true, forMaking: true },
+      { id: 'crosshead.pin-out-of-round', name: 'crosshead pin out of round', dimension: 'length', at: [], tools: ['micrometer'], how: 'Measure the rubbed part at several angles; greatest less least.', accuracy: '0.0005 in', plausible: [0, 0.01], forMaking: true },
+      { id: 'crosshead.eye-width', name: 'width of the crosshead’s eye, along the pin', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thickness of the eye that the bush is pressed into.', accuracy: '1/64 in', plausible: [0.01, 0.4], forMaking: true },
+      { id: 'crosshead.eye-outside', name: 'outside of the crosshead’s eye, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.5], forMaking: true },
     ],
     looks: [
       { id: 'crosshead.ears', question: 'Which way round are the ears?', how: 'Mark and photograph before dismantling; on some machines they can be turned over to change the gap.', at: [],
@@ -226,6 +240,8 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'connecting-rod.thread-left', name: 'thread left to lengthen the rod', dimension: 'length', at: [], tools: ['rule'], how: 'Measure the thread that can still be screwed out while one diameter stays in engagement.', accuracy: '1/32 in', plausible: [0, 0.3] },
       { id: 'connecting-rod.thread-pitch', name: 'thread pitch', dimension: 'length', at: [], tools: ['thread-gauge', 'rule'], how: 'Count the threads in one inch, or use a thread gauge, and enter the distance from crest to crest.', accuracy: 'exact', plausible: [0.0004, 0.01] },
       { id: 'connecting-rod.play', name: 'play at the rod’s big end', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Lift the rod with a bar and read the whole movement on the crank pin.', accuracy: '0.001 in', plausible: [0, 0.02] },
+      { id: 'connecting-rod.eye-width', name: 'width of the rod’s big end, along the pin', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thickness of the big end where the bush is pressed in.', accuracy: '1/64 in', plausible: [0.01, 0.4], asMade: true, forMaking: true },
+      { id: 'connecting-rod.eye-outside', name: 'outside of the rod’s big end, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the big end where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.5], forMaking: true },
     ],
     looks: [
       { id: 'connecting-rod.lock', question: 'Are the rod’s lock nuts there and tight?', how: 'Put a spanner on each.', at: [],
@@ -253,9 +269,21 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'crank.pin-play', name: 'crank pin play in the plate', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Lever the pin against the plate and read any movement; a tight pin gives none.', accuracy: '0.001 in', plausible: [0, 0.01] },
       { id: 'crank.pin-out-of-round', name: 'crank pin out of round', dimension: 'length', at: [], tools: ['micrometer'], how: 'Measure the rubbed part at several angles; greatest less least.', accuracy: '0.0005 in', plausible: [0, 0.01] },
       { id: 'crank.plate-diameter', name: 'crank plate diameter', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure across the plate.', accuracy: '1/4 in', plausible: [0.05, 1.5] },
+      { id: 'crank.plate-thickness', name: 'thickness of the crank plate at the pin', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure through the plate beside the pin, from the face that the collar bears on to the face under the nut.', accuracy: '1/64 in', plausible: [0.005, 0.3], forMaking: true },
+      { id: 'crank.pin-length', name: 'length of the crank pin that the rod runs on', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from the collar, or from the plate, to the washer that keeps the rod on.', accuracy: '1/64 in', plausible: [0.01, 0.4], asMade: true, forMaking: true },
+      { id: 'crank.pin-shank', name: 'crank pin diameter in the plate', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pin out: measure the part that sits in the plate, where it is not fretted.', accuracy: '0.001 in', plausible: [0.006, 0.2], asMade: true, forMaking: true },
+      { id: 'crank.pin-collar', name: 'diameter of the crank pin’s collar', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the collar between plate and rod. A pin without a collar: enter the washer there.', accuracy: '1/32 in', plausible: [0.01, 0.4], asMade: true, forMaking: true },
+      { id: 'crank.pin-collar-thickness', name: 'thickness of the crank pin’s collar', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from the plate to the rod’s side of the collar.', accuracy: '1/64 in', plausible: [0.001, 0.1], asMade: true, forMaking: true },
+      { id: 'crank.pin-thread', name: 'thread diameter at the back of the crank pin', dimension: 'length', at: [], tools: ['caliper'], how: 'Caliper over the crests where the nut was not.', accuracy: '0.010 in', plausible: [0.006, 0.1], asMade: true, forMaking: true },
+      { id: 'crank.pin-thread-pitch', name: 'thread pitch of the crank pin', dimension: 'length', at: [], tools: ['thread-gauge', 'rule'], how: 'Count the threads in one inch, or use a thread gauge, and enter the distance from crest to crest.', accuracy: 'exact', plausible: [0.0004, 0.01], asMade: true, forMaking: true },
     ],
     looks: [
       { id: 'crank.crack', question: 'Is the crank plate cracked, or its pin?', how: 'Clean round the hub, the slot and the pin boss; tap and look with dye.', at: [], answers: CRACK_ANSWERS },
+      { id: 'crank.thread-hand', question: 'Which hand is the thread of the crank pin?', how: 'Hold the pin upright: a right-hand thread climbs to the right.', at: [], forMaking: true,
+        answers: [
+          { id: 'right', words: 'right hand' },
+          { id: 'left', words: 'left hand' },
+        ] },
       { id: 'crank.pin-tight', question: 'Is the crank pin tight and locked in the plate?', how: 'Put a spanner on its nut; try to rock the pin by hand and bar.', at: [],
         answers: [
           { id: 'tight', words: 'tight and locked' },
@@ -276,9 +304,20 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'bow-spring.camber', name: 'camber: height of the bow, free', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Straps off: measure from a line through the eyes to the middle of the main leaf.', accuracy: '1/8 in', plausible: [0, 1], asMade: true },
       { id: 'bow-spring.deflection', name: 'how far the bow flexes in full stroke', dimension: 'length', at: [], tools: ['rule', 'camera'], how: 'Film from the side with a rule behind it; take the greatest change of the bow’s height.', accuracy: '1/8 in', plausible: [0, 0.6] },
       { id: 'bow-spring.pivot-play', name: 'play at the eyes and the clip pivot', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lever each joint and read the whole movement.', accuracy: '0.002 in', plausible: [0, 0.03] },
+      { id: 'bow-spring.pin-diameter', name: 'pin diameter at the eyes and the clip pivot', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['micrometer', 'caliper'], how: 'Pin out: measure it where it does not rub.', accuracy: '0.001 in', plausible: [0.005, 0.12], asMade: true, forMaking: true },
+      { id: 'bow-spring.eye-bore', name: 'bore of the eyes and of the clip pivot, bush out', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['caliper', 'rule'], how: 'Bush or pin out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.006, 0.15], asMade: true, forMaking: true },
+      { id: 'bow-spring.eye-width', name: 'width of the eyes and of the clip pivot, along the pin', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['caliper', 'rule'], how: 'Measure the eye along its pin.', accuracy: '1/64 in', plausible: [0.005, 0.4], forMaking: true },
+      { id: 'bow-spring.eye-outside', name: 'outside of the clip pivot’s boss, the thin way', dimension: 'length', at: ['middle'], tools: ['caliper', 'rule'], how: 'Measure across the boss where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.4], forMaking: true },
+      { id: 'bow-spring.new-leaf-length', name: 'length of the leaf that is made new, along its curve', dimension: 'length', at: [], tools: ['tape'], how: 'Lay both halves end to end, or a tape along the whole neighbour: from tip to tip; for the main leaf from eye centre to eye centre.', accuracy: '1/8 in', plausible: [0.05, 4], forMaking: true },
+      { id: 'bow-spring.centre-hole', name: 'hole of the centre bolt in a leaf', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper the hole in the middle of a leaf, or the bolt and 1/64 in; 0 where there is none.', accuracy: '1/64 in', plausible: [0, 0.04], forMaking: true },
     ],
     looks: [
       { id: 'bow-spring.crack', question: 'Is a leaf cracked or broken?', how: 'Wire-brush the edges of the pack at clip and eyes, look with a light, tap each leaf.', at: [], answers: CRACK_ANSWERS },
+      { id: 'bow-spring.new-leaf', question: 'Which leaf is made new?', how: 'Count from the leaf with the eyes; look whether the broken one has eyes.', at: [], forMaking: true,
+        answers: [
+          { id: 'plain', words: 'a leaf without eyes' },
+          { id: 'main', words: 'the main leaf, with an eye at each end' },
+        ] },
       { id: 'bow-spring.clip', question: 'Is the clip tight?', how: 'Spanner on the clip bolts; look for bright rubbing between leaves.', at: [],
         answers: [
           { id: 'tight', words: 'tight' },
@@ -303,6 +342,9 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'helve.cushion-height', name: 'cushion height, free', dimension: 'length', at: ['upper', 'lower'], tools: ['rule', 'caliper'], how: 'Measure the rubber cushion out of the machine, standing free.', accuracy: '1/32 in', plausible: [0.005, 0.4], asMade: true },
       { id: 'helve.cushion-set', name: 'height that a cushion has lost, as a share', dimension: 'ratio', at: ['upper', 'lower'], tools: ['rule', 'caliper'], how: 'Compare its free height with a new one: lost height divided by new height.', accuracy: '5 %', plausible: [0, 0.9] },
       { id: 'helve.depth', name: 'depth of the beam at the pivot', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Measure the beam from top to bottom at the pivot.', accuracy: '1/8 in', plausible: [0.03, 1] },
+      { id: 'helve.pivot-diameter', name: 'diameter of the pivot pin, or trunnion', dimension: 'length', at: ['left', 'right'], tools: ['micrometer', 'caliper'], how: 'Helve lifted out, or pin drawn: measure where it does not rub.', accuracy: '0.001 in', plausible: [0.01, 0.2], asMade: true, forMaking: true },
+      { id: 'helve.pivot-width', name: 'width of the pivot’s bearing, along the pin', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure the bearing that the bush is pressed into.', accuracy: '1/64 in', plausible: [0.01, 0.5], forMaking: true },
+      { id: 'helve.pivot-outside', name: 'outside of the pivot’s bearing, the thin way', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure across the bearing where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.015, 0.6], forMaking: true },
     ],
     looks: [
       { id: 'helve.crack', question: 'Is the helve cracked?', how: 'Look along the grain of a wooden helve at head, pivot and tail; look at an iron one with dye at the same places.', at: [], answers: CRACK_ANSWERS },

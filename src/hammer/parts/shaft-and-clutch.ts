@@ -145,6 +145,9 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
     danger: 'A worn bush lets the pulley hang on the cone: the hammer runs on when the treadle is up.',
     places: [
       { id: 'clutch-pulley.play', name: 'total radial play at the bush', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Belt off: dial near the hub, lift and press the pulley with a bar; read the whole movement at the bush. Ten to fifteen thousandths is good practice.', accuracy: '0.001 in', plausible: [0, 0.02], asMade: true },
+      { id: 'clutch-pulley.shaft-diameter', name: 'shaft diameter under the clutch pulley', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pulley slid aside: micrometer on the shaft where it runs, both ways; it wears there and not as the bearings do. Enter the greatest.', accuracy: '0.001 in', plausible: [0.012, 0.3], asMade: true, forMaking: true },
+      { id: 'clutch-pulley.hub-length', name: 'length of the clutch pulley’s hub', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the hub along the shaft.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true, forMaking: true },
+      { id: 'clutch-pulley.hub-outside', name: 'outside of the clutch pulley’s hub', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the hub where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.02, 0.6], forMaking: true },
     ],
     looks: [
       { id: 'clutch-pulley.belt-pull', question: 'Which way does the belt pull the clutch pulley?', how: 'Look from the end: a belt that pulls straight up carries the pulley off a worn bush.', at: [],
