@@ -1,3 +1,5 @@
+import type { Span } from './job.ts';
+
 /** How far a price of each kind is trusted: half-width of its range as a share of the price. Judgement; common practice, no source. */
 export const PRICE_DOUBT = { paid: 0, quoted: 0.05, listed: 0.1, heard: 0.25 } as const;
 
@@ -9,3 +11,6 @@ export const SHARED_OVERRUN = 0.3;
 
 /** Who does the work where nobody says otherwise: one pair of hands, a careful amateur, so many hours in a working day. Editable defaults. */
 export const USUAL_CREW = { hands: 1, skill: 2, hoursPerDay: 6 } as const;
+
+/** What an hour of careful work is worth to whoever does it himself, generic units: from nothing to half a shop's rate. From memory. */
+export const HOUR_WORTH: Span = { least: 0, likely: 20, most: 50 };

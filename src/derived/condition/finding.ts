@@ -32,6 +32,8 @@ export interface Finding {
   readonly gate: boolean;
   readonly limits: readonly Limit[];
   readonly cures: readonly string[];
+  /** What its own grade asks for, where a job that another finding asks for has taken the place of some of it in `cures`. */
+  readonly ownCures?: readonly string[];
   readonly cautions: readonly string[];
   /** Where not known: value keys or looks that would settle it, and minutes. */
   readonly missing: readonly string[];

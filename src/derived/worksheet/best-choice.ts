@@ -1,7 +1,9 @@
-/** What can be cured: all of `jobs` must be chosen. Numbers are whole. */
+/** What can be cured: all of `jobs` must be chosen, and one of each list of `oneOf`. Numbers are whole. */
 export interface Cure {
-  /** indices of jobs; at least one */
+  /** indices of jobs; at least one here or in `oneOf` */
   readonly jobs: readonly number[];
+  /** lists of jobs of which any one will do: shims taken out or a bearing poured anew */
+  readonly oneOf?: readonly (readonly number[])[];
   /** what it is worth to have it cured, once verdict and limits are equal */
   readonly points: number;
   /** limits that it imposes until it is cured: kind as an index, burden above nought */
@@ -12,7 +14,7 @@ export interface Cure {
 
 /** A choice of jobs under a budget. All money and hours in whole small units, not negative. */
 export interface ChoiceProblem {
-  readonly jobs: readonly { readonly cost: number; readonly hours: number; /** indices that must be chosen with it */ readonly after: readonly number[] }[];
+  readonly jobs: readonly { readonly cost: number; readonly hours: number; /** indices that must be chosen with it */ readonly after: readonly number[]; /** and one of each of these lists */ readonly afterOneOf?: readonly (readonly number[])[] }[];
   readonly cures: readonly Cure[];
   /** paid once as soon as anything is chosen */
   readonly fixed: { readonly cost: number; readonly hours: number };
@@ -46,13 +48,21 @@ export interface Choice {
 export const compareChoices = (a: ChoiceValue, b: ChoiceValue): number =>
   b.verdict - a.verdict || a.burden - b.burden || b.points - a.points || a.cost - b.cost || a.hours - b.hours;
 
+/** True where a set of jobs has everything that a cure needs. */
+export const isCuredBy = (cure: Cure, chosen: readonly boolean[]): boolean =>
+  cure.jobs.every((job) => chosen[job]) && (cure.oneOf ?? []).every((some) => some.some((job) => chosen[job]));
+
+/** True where every chosen job has with it what it must not come before. */
+export const isComplete = (problem: Pick<ChoiceProblem, 'jobs'>, chosen: readonly boolean[]): boolean =>
+  problem.jobs.every((job, index) => !chosen[index] || (job.after.every((before) => chosen[before]) && (job.afterOneOf ?? []).every((some) => some.some((before) => chosen[before]))));
+
 /** What a set of jobs is worth. @param chosen true for each job chosen */
 export function choiceValue(problem: ChoiceProblem, chosen: readonly boolean[]): ChoiceValue {
   const burdens = [...problem.floor];
   let { down, limited } = problem.stands;
   let points = 0;
   for (const cure of problem.cures) {
-    if (cure.jobs.every((job) => chosen[job])) {
+    if (isCuredBy(cure, chosen)) {
       points += cure.points;
       continue;
     }

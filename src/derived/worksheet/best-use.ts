@@ -3,9 +3,10 @@ import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { ChoiceProblem, Cure } from './best-choice.ts';
 import { chooseBest } from './choose-best.ts';
-import { cureNeeds, findingKey, isFault } from './cure-needs.ts';
+import { cureWays, findingKey, insteadOf, isFault } from './cure-needs.ts';
 import { dutyAfter, type DutyAfter } from './duty-after.ts';
 import { limitBurden } from './limit-burden.ts';
+import { orderRound } from './order-round.ts';
 import { isOpen } from './worksheet-of.ts';
 import type { Worksheet, WorksheetJob } from './worksheet.ts';
 
@@ -16,6 +17,8 @@ export interface Budget {
   readonly hours?: number;
   /** Which end of each job's range is reckoned with: `likely` unless said, `most` to be on the safe side. */
   readonly reckon?: 'likely' | 'most';
+  /** What is wanted: the best duty that it reaches (unless said), or only what makes the hammer run at all, and no more. */
+  readonly wanted?: 'best duty' | 'safe to run';
 }
 
 /** What to do first with a budget, and what it buys in duty. */
@@ -44,25 +47,39 @@ const HUNDREDTHS = 100;
 /**
  * The best use of a budget, exactly: first the best verdict that it reaches, then the least weight of limits, then the most
  * findings cured, then the least money and hours. A job takes with it the jobs that must come before it, a finding is cured
- * only by all jobs that it asks for, and the trial is paid with the first job.
+ * only by all jobs that it asks for, and the trial is paid with the first job. Where another job would do in the place of
+ * one, either may be chosen.
  */
 export function bestUse(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge, budget: Budget): BestUse {
   const problems = budgetProblems(budget);
-  const open = worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB);
+  const open = [...worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB), ...(worksheet.instead ?? [])];
   const trial = worksheet.jobs.find((job) => isOpen(job) && job.job === TRIAL_JOB);
-  const problem = problemOf(known, findings, open, trial, knowledge, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
-  const choice = chooseBest(problem);
-  const jobs = [...choice.jobs.map((index) => open[index]!.job), ...(choice.jobs.length > 0 && trial !== undefined ? [trial.job] : [])];
+  const sheet = { known, findings, knowledge, open, trial, end: budget.reckon ?? 'likely' } as const;
+  const all = problemOf(sheet, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
+  const choice = chooseBest(budget.wanted === 'safe to run' ? onlyToRun(all) : all);
+  const jobs = [...inOrderOfWork(choice.jobs.map((index) => open[index]!)), ...(choice.jobs.length > 0 && trial !== undefined ? [trial.job] : [])];
   const duty = dutyAfter(known, findings, jobs, knowledge);
-  const needed = (which: (finding: Finding) => boolean) => priceOf(known, findings, knowledge, problem, open, which);
-  const toRun = needed((finding) => finding.grade === 'stand-down');
-  const toCureAll = needed(isFault);
+  const toRun = leastMoney(sheet, all, (finding) => finding.grade === 'stand-down');
+  const toCureAll = leastMoney(sheet, all, isFault);
   return {
     budget, jobs, cost: choice.value.cost / HUNDREDTHS, hours: choice.value.hours / HUNDREDTHS, duty, problems, proven: choice.proven,
     stays: findings.filter((finding) => isFault(finding) && !duty.cured.includes(findingKey(finding))).map(findingKey),
     ...(toRun === undefined ? {} : { toRun }), ...(toCureAll === undefined ? {} : { toCureAll }),
   };
 }
+
+const inOrderOfWork = (jobs: readonly WorksheetJob[]): readonly string[] => {
+  const chosen = new Set(jobs.map((job) => job.job));
+  return orderRound(jobs.map((job) => ({ id: job.job, rank: job.stage * 10 - URGENT[job.urgency], after: job.after.filter((before) => chosen.has(before)) }))).order;
+};
+
+/** As the worksheet ranks them. */
+const URGENT = { watch: 0, limited: 1, 'stand-down': 2 } as const;
+
+/** Only what stands the hammer down counts; limits and watched things stay as they are. */
+const onlyToRun = (problem: ChoiceProblem): ChoiceProblem => ({
+  ...problem, floor: problem.floor.map(() => 0), cures: problem.cures.filter((cure) => cure.bars === 'stand-down').map((cure) => ({ ...cure, limits: [] })),
+});
 
 function budgetProblems(budget: Budget): readonly string[] {
   const problems: string[] = [];
@@ -71,9 +88,18 @@ function budgetProblems(budget: Budget): readonly string[] {
   return problems;
 }
 
-function problemOf(known: Known, findings: readonly Finding[], open: readonly WorksheetJob[], trial: WorksheetJob | undefined, knowledge: Knowledge, budget: Budget): ChoiceProblem {
-  const end = budget.reckon ?? 'likely';
-  const place = new Map(open.map((job, index) => [job.job, index]));
+interface Sheet {
+  readonly known: Known;
+  readonly findings: readonly Finding[];
+  readonly knowledge: Knowledge;
+  /** Everything that may be chosen, the trial aside. */
+  readonly open: readonly WorksheetJob[];
+  readonly trial: WorksheetJob | undefined;
+  readonly end: 'likely' | 'most';
+}
+
+function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
+  const { findings, open, trial, end } = sheet;
   const small = (job: WorksheetJob) => ({ cost: Math.round(job.cost[end] * HUNDREDTHS), hours: Math.round(Math.max(0, job.hours[end] - (job.hoursSpent ?? 0)) * HUNDREDTHS) });
   const kinds: LimitKind[] = [...new Set(findings.flatMap((finding) => finding.limits.map((limit) => limit.kind)))];
   const floor = kinds.map(() => 0);
@@ -82,10 +108,10 @@ function problemOf(known: Known, findings: readonly Finding[], open: readonly Wo
   for (const finding of findings) {
     const limits = finding.limits.map((limit) => ({ kind: kinds.indexOf(limit.kind), burden: limitBurden(limit) }));
     const bars = finding.grade === 'stand-down' ? 'stand-down' : finding.grade === 'limited' || limits.length > 0 ? 'limited' : 'nothing';
-    const needs = cureNeeds(finding, knowledge, known.identity.family)?.map((job) => place.get(job.id));
+    const needs = needsOf(sheet, finding);
     const { grade } = finding;
-    if (needs !== undefined && needs.every((index) => index !== undefined) && (grade === 'watch' || grade === 'limited' || grade === 'stand-down')) {
-      cures.push({ jobs: needs, limits, bars, points: POINTS[grade] });
+    if (needs !== undefined && (grade === 'watch' || grade === 'limited' || grade === 'stand-down')) {
+      cures.push({ ...needs, limits, bars, points: POINTS[grade] });
       continue;
     }
     for (const { kind, burden } of limits) floor[kind] = Math.max(floor[kind] ?? 0, burden);
@@ -93,25 +119,43 @@ function problemOf(known: Known, findings: readonly Finding[], open: readonly Wo
     if (bars === 'limited') stands.limited = true;
   }
   return {
-    jobs: open.map((job) => ({ ...small(job), after: job.after.flatMap((before) => place.get(before) ?? []) })),
+    jobs: open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })),
     cures, fixed: trial === undefined ? { cost: 0, hours: 0 } : small(trial), floor, stands,
     budget: Math.floor(budget.money * HUNDREDTHS + 1e-6), hoursBudget: budget.hours === undefined ? Number.POSITIVE_INFINITY : Math.floor(budget.hours * HUNDREDTHS + 1e-6),
   };
 }
 
-/** Money for curing every finding of a sort, the jobs before and the trial included; undefined where there is none, or one that no job cures. */
-function priceOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, problem: ChoiceProblem, open: readonly WorksheetJob[], which: (finding: Finding) => boolean): number | undefined {
-  const wanted = findings.filter(which);
-  const place = new Map(open.map((job, index) => [job.job, index]));
-  const taken = new Set<number>();
-  for (const finding of wanted) {
-    for (const job of cureNeeds(finding, knowledge, known.identity.family) ?? [undefined]) {
-      const index = job === undefined ? undefined : place.get(job.id);
-      if (index === undefined) return undefined;
-      taken.add(index);
-    }
-  }
-  if (taken.size === 0) return undefined;
-  for (const index of taken) problem.jobs[index]!.after.forEach((before) => taken.add(before));
-  return [...taken].reduce((sum, index) => sum + problem.jobs[index]!.cost, problem.fixed.cost) / HUNDREDTHS;
+const placeOf = ({ open }: Sheet, id: string): readonly number[] => { const at = open.findIndex((job) => job.job === id); return at < 0 ? [] : [at]; };
+
+/** What a finding needs, as indices; undefined where something that it needs cannot be chosen. */
+function needsOf(sheet: Sheet, finding: Finding): Pick<Cure, 'jobs' | 'oneOf'> | undefined {
+  const ways = cureWays(finding, sheet.knowledge, sheet.known.identity.family)?.map((serving) => serving.flatMap((job) => placeOf(sheet, job.id)));
+  if (ways === undefined || ways.some((serving) => serving.length === 0)) return undefined;
+  return { jobs: ways.flatMap((serving) => (serving.length === 1 ? serving : [])), oneOf: ways.filter((serving) => serving.length > 1) };
+}
+
+/**
+ * What a job waits for, of what findings ask for: the job itself, or one that does in its place on every part for which it
+ * is asked. A job that is only another way is waited for where it is chosen, and is no reason to choose it.
+ */
+function waitsOf(sheet: Sheet, job: WorksheetJob): Pick<ChoiceProblem['jobs'][number], 'after' | 'afterOneOf'> {
+  const lists = job.after.flatMap((before): readonly (readonly number[])[] => {
+    const parts = new Set(sheet.findings.filter((finding) => isFault(finding) && (finding.ownCures ?? finding.cures).includes(before)).map((finding) => finding.part));
+    const self = placeOf(sheet, before);
+    if (self.length === 0) return [];
+    if (parts.size === 0) return sheet.open[self[0]!]?.number === 0 ? [] : [self];
+    const first = [...parts][0] ?? '';
+    const others = insteadOf(before, first, sheet.knowledge).filter((one) => [...parts].every((part) => insteadOf(before, part, sheet.knowledge).includes(one)));
+    return [[...self, ...others.flatMap((one) => placeOf(sheet, one.id))]];
+  });
+  return { after: lists.flatMap((serving) => (serving.length === 1 ? serving : [])), afterOneOf: lists.filter((serving) => serving.length > 1) };
+}
+
+/** Least money for curing every finding of a sort, the jobs before and the trial included; undefined where there is none, or one that no job cures. */
+function leastMoney(sheet: Sheet, problem: ChoiceProblem, which: (finding: Finding) => boolean): number | undefined {
+  const needs = sheet.findings.filter(which).map((finding) => needsOf(sheet, finding));
+  const cures = needs.flatMap((one): readonly Cure[] => (one === undefined ? [] : [{ ...one, limits: [], bars: 'stand-down', points: 1 }]));
+  if (cures.length === 0 || cures.length < needs.length) return undefined;
+  const free: ChoiceProblem = { ...problem, cures, floor: [], stands: { down: false, unknown: false, limited: false }, budget: Number.POSITIVE_INFINITY, hoursBudget: Number.POSITIVE_INFINITY };
+  return chooseBest(free).value.cost / HUNDREDTHS;
 }

@@ -1,47 +1,65 @@
-import { choiceValue, compareChoices, type Choice, type ChoiceProblem, type Cure } from './best-choice.ts';
-import { affords, closureOf, emptySet, putIn, takeOut, unionOf, type ChosenSet } from './chosen-set.ts';
-import { leastBurden } from './least-burden.ts';
-import { mostCured, type Incumbent } from './most-cured.ts';
+import { choiceValue, compareChoices, isComplete, type Choice, type ChoiceProblem, type Cure } from './best-choice.ts';
+import { chooseFixed, type FixedProblem } from './choose-fixed.ts';
 
 /** Enough for every worksheet tried here, by a wide margin. */
 const MOST_NODES = 300_000;
 
+/** Which job serves each list of alternatives that was settled so far, by the name of the list. */
+type Settled = ReadonlyMap<string, number>;
+
 /**
  * The best choice of jobs, exactly: first the best verdict that the budgets reach, then the least burden of limits, then
- * the most cured, then the least cost and hours. Each step keeps what the one before it won; where several sets win the
- * burden, the last step tries them all.
+ * the most cured, then the least cost and hours. Where one of several jobs will do, by branch and bound: the choice is made
+ * with the open alternatives left out, which is never worse than the truth; where it holds without them it stands, else
+ * the first list that it lacks is settled each way.
  * @param mostNodes nodes after which the search is stopped; the choice then says that it is not proven
  */
 export function chooseBest(problem: ChoiceProblem, mostNodes = MOST_NODES): Choice {
-  const within = { ...problem, budget: problem.budget - problem.fixed.cost, hoursBudget: problem.hoursBudget - problem.fixed.hours };
-  const nothing: Choice = { jobs: [], value: choiceValue(problem, []), proven: true, nodes: 0 };
-  if (within.budget < 0 || within.hoursBudget < 0) return nothing;
-  const base = emptySet(within);
-  putIn(within, base, forcedBy(within, base));
-  const eased = leastBurden(within, base, mostNodes);
-  const incumbent: Incumbent = { points: -1, price: Number.POSITIVE_INFINITY, jobs: [], nodes: 0, mostNodes };
-  // Where the search for the burden was stopped before it came to any set, the cures are still sought.
-  for (const jobs of eased.sets.length > 0 ? eased.sets : [[]]) {
-    putIn(within, base, jobs);
-    mostCured(within, base, incumbent);
-    takeOut(within, base, jobs);
-  }
-  const chosen = problem.jobs.map((_, index) => incumbent.jobs.includes(index));
-  const choice: Choice = {
-    jobs: incumbent.jobs, value: choiceValue(problem, chosen), proven: eased.proven && incumbent.nodes < mostNodes, nodes: eased.nodes + incumbent.nodes,
+  let best: Choice = { jobs: [], value: choiceValue(problem, []), proven: true, nodes: 0 };
+  let nodes = 0;
+  let proven = true;
+  const visit = (settled: Settled): void => {
+    if (nodes >= mostNodes) {
+      proven = false;
+      return;
+    }
+    const eased = chooseFixed(withSettled(problem, settled), mostNodes - nodes);
+    nodes += eased.nodes + 1;
+    proven &&= eased.proven;
+    if (eased.proven && compareChoices(eased.value, best.value) >= 0) return;
+    const chosen = problem.jobs.map((_, index) => eased.jobs.includes(index));
+    const value = choiceValue(problem, chosen);
+    if (isComplete(problem, chosen) && compareChoices(value, best.value) < 0) best = { jobs: eased.jobs, value, proven, nodes };
+    const lacking = firstLacking(problem, chosen, settled);
+    for (const job of lacking ?? []) visit(new Map([...settled, [nameOf(lacking!), job]]));
   };
-  return compareChoices(choice.value, nothing.value) <= 0 ? choice : { ...nothing, proven: choice.proven, nodes: choice.nodes };
+  visit(new Map());
+  return { ...best, proven, nodes };
 }
 
-/** Jobs that the best verdict in reach asks for: everything that stands the hammer down, and for `fit` everything that limits it. */
-function forcedBy(problem: ChoiceProblem, set: ChosenSet): readonly number[] {
-  const { stands } = problem;
-  if (stands.down) return [];
-  const down = jobsOf(problem, (cure) => cure.bars === 'stand-down');
-  if (!affords(problem, set, down)) return [];
-  const all = jobsOf(problem, (cure) => cure.bars !== 'nothing');
-  return !stands.unknown && !stands.limited && affords(problem, set, all) ? all : down;
+const nameOf = (some: readonly number[]): string => [...some].sort((a, b) => a - b).join(',');
+
+/** The problem with the settled lists as plain needs, and those still open left out. */
+function withSettled(problem: ChoiceProblem, settled: Settled): FixedProblem {
+  const serving = (lists: readonly (readonly number[])[] = []): readonly number[] => lists.flatMap((some) => settled.get(nameOf(some)) ?? []);
+  return {
+    ...problem,
+    jobs: problem.jobs.map(({ cost, hours, after, afterOneOf }): FixedProblem['jobs'][number] => ({ cost, hours, after: [...after, ...serving(afterOneOf)] })),
+    cures: problem.cures.map(({ jobs, oneOf, points, limits, bars }) => ({ jobs: [...jobs, ...serving(oneOf)], points, limits, bars })),
+  };
 }
 
-const jobsOf = (problem: ChoiceProblem, which: (cure: Cure) => boolean): readonly number[] =>
-  unionOf(problem.cures.filter(which).map((cure) => closureOf(problem, cure)));
+/** The first open list that a choice counts on and has none of. */
+function firstLacking(problem: ChoiceProblem, chosen: readonly boolean[], settled: Settled): readonly number[] | undefined {
+  const lacks = (lists: readonly (readonly number[])[] = []): readonly number[] | undefined => lists.find((some) => !settled.has(nameOf(some)) && !some.some((job) => chosen[job]));
+  const counted = ({ jobs, oneOf }: Cure): boolean => jobs.every((job) => chosen[job]) && (oneOf ?? []).every((some) => { const serves = settled.get(nameOf(some)); return serves === undefined || chosen[serves] === true; });
+  for (const [index, job] of problem.jobs.entries()) {
+    const open = chosen[index] ? lacks(job.afterOneOf) : undefined;
+    if (open !== undefined) return open;
+  }
+  for (const cure of problem.cures) {
+    const open = counted(cure) ? lacks(cure.oneOf) : undefined;
+    if (open !== undefined) return open;
+  }
+  return undefined;
+}

@@ -10,17 +10,22 @@ export const findingKey = (finding: Finding): string => valueKey(finding.criteri
 export const isFault = (finding: Finding): boolean => finding.grade === 'watch' || finding.grade === 'limited' || finding.grade === 'stand-down';
 
 /**
- * Every job that has to be done before a finding may be taken as cured: all that its grade asks for and this linkage
- * family has. Alternatives are not told apart, so none is left out on a guess.
+ * What has to be done before a finding may be taken as cured: of each list one job, the first being the one that the
+ * worksheet has. A job that makes another pointless on the part of the finding does in its place.
  * @returns undefined where no job cures it, or where it asks for one that this version does not know
  */
-export function cureNeeds(finding: Finding, knowledge: Knowledge, family: LinkageFamily): readonly Job[] | undefined {
+export function cureWays(finding: Finding, knowledge: Knowledge, family: LinkageFamily): readonly (readonly Job[])[] | undefined {
   if (!isFault(finding)) return undefined;
-  const jobs: Job[] = [];
-  for (const id of finding.cures) {
-    const job = knowledge.jobs.find((one) => one.id === id);
-    if (job === undefined) return undefined;
-    if (job.families.includes(family)) jobs.push(job);
+  const ways: (readonly Job[])[] = [];
+  for (const id of finding.ownCures ?? finding.cures) {
+    const asked = knowledge.jobs.find((one) => one.id === id);
+    if (asked === undefined) return undefined;
+    const serving = [asked, ...insteadOf(asked.id, finding.part, knowledge)].filter((job) => job.families.includes(family));
+    if (serving.length > 0) ways.push([...serving].sort((a, b) => Number(finding.cures.includes(b.id)) - Number(finding.cures.includes(a.id))));
   }
-  return jobs.length === 0 ? undefined : jobs;
+  return ways.length === 0 ? undefined : ways;
 }
+
+/** Jobs that make a job pointless on a part. */
+export const insteadOf = (job: string, part: string, knowledge: Knowledge): readonly Job[] =>
+  knowledge.jobs.filter((one) => one.replaces?.some((other) => other.job === job && other.on.includes(part)) === true);

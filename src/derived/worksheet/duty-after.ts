@@ -2,7 +2,7 @@ import { LOOKING_JOBS, type Knowledge } from '../../knowledge/index.ts';
 import type { Finding, Limit } from '../condition/index.ts';
 import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
-import { cureNeeds, findingKey, isFault } from './cure-needs.ts';
+import { cureWays, findingKey, isFault } from './cure-needs.ts';
 import { limitBurden } from './limit-burden.ts';
 
 /** The duty that would follow from some jobs, beside the duty of today. It is a promise, to be proven by measuring. */
@@ -30,15 +30,15 @@ export interface DutyAfter {
 
 /**
  * Findings as they would stand once jobs are done: a finding is taken as sound when every job that it asks for is among
- * them. What is not known stays not known: no job makes up for a look that nobody took.
+ * them, or another that does in its place. What is not known stays not known: no job makes up for a look that nobody took.
  */
 export function findingsAfter(known: Known, findings: readonly Finding[], jobs: ReadonlySet<string>, knowledge: Knowledge): readonly Finding[] {
   return findings.map((finding) => (isCured(known, finding, jobs, knowledge) ? promisedSound(finding) : finding));
 }
 
 function isCured(known: Known, finding: Finding, jobs: ReadonlySet<string>, knowledge: Knowledge): boolean {
-  const needs = cureNeeds(finding, knowledge, known.identity.family);
-  return needs !== undefined && needs.every((job) => jobs.has(job.id));
+  const ways = cureWays(finding, knowledge, known.identity.family);
+  return ways !== undefined && ways.every((serving) => serving.some((job) => jobs.has(job.id)));
 }
 
 const promisedSound = (finding: Finding): Finding => ({
@@ -60,8 +60,9 @@ export function dutyAfter(known: Known, findings: readonly Finding[], jobs: read
   const before = dutyOf(findings);
   const after = dutyOf(later);
   const stillWant = findings.filter((finding) => isFault(finding) && !cured.includes(finding)).flatMap((finding) => {
-    const needs = (cureNeeds(finding, knowledge, known.identity.family) ?? []).map((job) => job.id);
-    return needs.some((id) => done.has(id)) ? [{ finding: findingKey(finding), jobs: needs.filter((id) => !done.has(id)) }] : [];
+    const ways = cureWays(finding, knowledge, known.identity.family) ?? [];
+    const open = ways.filter((serving) => !serving.some((job) => done.has(job.id)));
+    return open.length < ways.length ? [{ finding: findingKey(finding), jobs: open.flatMap((serving) => serving[0]?.id ?? []) }] : [];
   });
   return {
     jobs: [...done], before, after, cured: cured.map(findingKey), stillWant, hangsOn, problems,
@@ -77,7 +78,7 @@ export function dutyAfter(known: Known, findings: readonly Finding[], jobs: read
 }
 
 function looksOnly(known: Known, finding: Finding, knowledge: Knowledge): DutyAfter['hangsOn'] {
-  const needs = cureNeeds(finding, knowledge, known.identity.family) ?? [];
+  const needs = (cureWays(finding, knowledge, known.identity.family) ?? []).flatMap((serving) => serving[0] ?? []);
   const [first] = needs;
   if (first === undefined || !needs.every((job) => LOOKING_JOBS.includes(job.id))) return [];
   return [{ finding: findingKey(finding), job: first.id, sentence: `"${first.title}" only looks: it clears "${finding.title}" or finds that more has to be done.` }];

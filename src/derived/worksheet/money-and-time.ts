@@ -1,10 +1,11 @@
 import { nextUniform, normalQuantile, seeded } from '../../methods/chance/index.ts';
-import { PRICE_DOUBT, SHARED_OVERRUN, USUAL_CREW, type Knowledge, type Span } from '../../knowledge/index.ts';
+import { PRICE_DOUBT, SHARED_OVERRUN, TRIAL_JOB, USUAL_CREW, type Knowledge, type Span } from '../../knowledge/index.ts';
 import { planDays, type Crew, type PlannedJob } from './crew-plan.ts';
 import { criticalPathOf, type CriticalPath } from './longest-way.ts';
-import { driversOf, rangeOf, type Driver, type Range } from './spread.ts';
+import { driversOf, meanOf, rangeOf, type Driver, type Range } from './spread.ts';
 import { SpanTables } from './quantile-table.ts';
 import { isOpen } from './worksheet-of.ts';
+import { needsDrawn } from './needs-drawn.ts';
 import type { Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface MoneyTimeOptions {
@@ -30,6 +31,8 @@ export interface MoneyAndTime {
   /** The longest chain of work and waiting at expected times, hands enough for everything at once. */
   readonly critical: CriticalPath;
   readonly crew: Crew;
+  /** Jobs that are needed only by chance, those not asked for yet among them, with what they come to on average. */
+  readonly doubtful: readonly { readonly job: string; readonly title: string; readonly chance: number; readonly cost: number; readonly hours: number; readonly asked: boolean }[];
   /** Jobs that want more skill than the crew has: somebody else does them. */
   readonly byOthers: readonly { readonly job: string; readonly title: string; readonly skill: number }[];
   readonly helpers: { readonly most: number; readonly hours: number; readonly jobs: readonly string[] };
@@ -48,17 +51,20 @@ interface Bought {
 /**
  * Cost, hours and days of the open jobs by a seeded Monte Carlo: three-point estimates as beta distributions, overruns
  * correlated through one shared score (the hammer is worse, or better, than it looked), the price of one part drawn once
- * for all jobs that use it. A driver's share is the covariance of its part of the sum with the sum, over the variance of
+ * for all jobs that use it; whether a doubtful job is needed at all by its chance. A driver's share is the covariance of its part of the sum with the sum, over the variance of
  * the sum; the shares add up to 1.
  * @param seed 0 to 2^53 - 1
  */
 export function moneyAndTime(worksheet: Worksheet, knowledge: Knowledge, seed: number, options: MoneyTimeOptions = {}): MoneyAndTime {
   const { crew, problems } = crewOf(options.crew);
   const draws = Math.max(100, Math.round(options.draws ?? 10_000));
-  const jobs = worksheet.jobs.filter(isOpen);
+  const asked = worksheet.jobs.filter(isOpen);
+  const mayBe = worksheet.mayBe ?? [];
+  const jobs: readonly WorksheetJob[] = [...asked, ...mayBe];
   const bought = boughtFor(jobs);
   const place = new Map(jobs.map((job, index) => [job.job, index]));
-  const after = jobs.map((job) => job.after.flatMap((before) => place.get(before) ?? []));
+  const after = jobs.map((job) => [...job.after.flatMap((before) => place.get(before) ?? []), ...(job.job === TRIAL_JOB ? mayBe.map((_, index) => asked.length + index) : [])]);
+  const isNeeded = needsDrawn(asked, mayBe, seed);
   const leads = jobs.map((job) => (job.state === 'started' ? NONE : (job.leadDays ?? NONE)));
   const tables = new SpanTables();
   const generator = seeded(seed, 'money-and-time');
@@ -71,31 +77,35 @@ export function moneyAndTime(worksheet: Worksheet, knowledge: Knowledge, seed: n
   for (let draw = 0; draw < draws; draw++) {
     const common = shared * normalQuantile(nextUniform(generator));
     const score = (): number => common + own * normalQuantile(nextUniform(generator));
+    const needed = isNeeded();
     for (const [index, thing] of bought.entries()) {
       const price = tables.at(thing.price, score());
       for (const { job, count } of thing.uses) {
+        if (!needed[job]) continue;
         costs[job]![draw]! += price * count;
         things[index]![draw]! += price * count;
       }
     }
     const planned = jobs.map((job, index): PlannedJob => {
       const whole = tables.at(job.hours, score());
-      const left = Math.max(0, whole - (job.hoursSpent ?? 0));
+      const left = needed[index] ? Math.max(0, whole - (job.hoursSpent ?? 0)) : 0;
+      const lead = tables.at(leads[index]!, score());
       hours[index]![draw] = left;
-      return { days: left / crew.hoursPerDay, lead: tables.at(leads[index]!, score()), after: after[index]!, outside: job.skill > crew.skill };
+      return { days: left / crew.hoursPerDay, lead: needed[index] ? lead : 0, after: after[index]!, outside: job.skill > crew.skill };
     });
     days[draw] = planDays(planned, crew.hands);
   }
-  const helped = jobs.filter((job) => job.helpers > 0);
+  const helped = asked.filter((job) => job.helpers > 0);
   return {
     currency: worksheet.currency ?? 'unit', draws, seed, cost: rangeOf(costs, draws), hours: rangeOf(hours, draws), days: rangeOf([days], draws),
     costDrivers: driversOf(costs, jobs.map((job) => ({ id: job.job, words: job.title })), draws),
     boughtDrivers: driversOf(things, bought, draws),
     hourDrivers: driversOf(hours, jobs.map((job) => ({ id: job.job, words: job.title })), draws),
-    critical: criticalPathOf(jobs, crew),
-    crew, byOthers: jobs.filter((job) => job.skill > crew.skill).map(({ job, title, skill }) => ({ job, title, skill })),
+    critical: criticalPathOf(asked, crew),
+    doubtful: jobs.flatMap((job, index) => (job.need === undefined ? [] : [{ job: job.job, title: job.title, chance: job.need.chance, cost: meanOf(costs[index]!), hours: meanOf(hours[index]!), asked: index < asked.length }])),
+    crew, byOthers: asked.filter((job) => job.skill > crew.skill).map(({ job, title, skill }) => ({ job, title, skill })),
     helpers: { most: Math.max(0, ...helped.map((job) => job.helpers)), hours: helped.reduce((sum, job) => sum + job.helpers * job.hours.likely, 0), jobs: helped.map((job) => job.job) },
-    notes: notesOf(worksheet, knowledge, jobs, crew), problems: [...worksheet.problems, ...problems],
+    notes: notesOf(worksheet, knowledge, asked, crew), problems: [...worksheet.problems, ...problems],
   };
 }
 
@@ -141,6 +151,7 @@ function notesOf(worksheet: Worksheet, knowledge: Knowledge, jobs: readonly Work
   const overrun = jobs.filter((job) => (job.hoursSpent ?? 0) > job.hours.most).map((job) => job.title);
   return [
     ...(worksheet.prices?.notes ?? []),
+    ...(jobs.some((job) => job.need !== undefined) || (worksheet.mayBe ?? []).length > 0 ? ['Whether a doubtful job is needed is drawn by its chance; findings that rest on the same reading hold or fail together.'] : []),
     ...(ids.size === 0 ? [] : [`No price was heard for ${ids.size} of the parts: their ranges are from knowledge version ${knowledge.version} and only estimates.`]),
     ...(overrun.length === 0 ? [] : [`Took longer than their range already, and what is left of them is not known: ${overrun.join(', ')}`]),
     `Reckoned with ${crew.hands === 1 ? 'one pair' : `${crew.hands} pairs`} of hands, ${crew.hoursPerDay} hours a day, and all parts ordered on the first day.`,

@@ -56,7 +56,8 @@ function nameOf(names: readonly { readonly id: string; readonly words: string }[
   return { id: name.id, words: name.words };
 }
 
-function meanOf(values: Float64Array): number {
+/** @returns 0 where there are none */
+export function meanOf(values: Float64Array): number {
   let sum = 0;
   for (const value of values) sum += value;
   return values.length === 0 ? 0 : sum / values.length;

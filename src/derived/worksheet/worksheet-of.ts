@@ -1,25 +1,22 @@
-import { TRIAL_JOB, type Job, type Knowledge } from '../../knowledge/index.ts';
+import { TRIAL_JOB, type Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { classFactor } from './class-factor.ts';
+import { mayBeNeeded, jobsAsked, othersThatDo, WEIGHT, type Chosen } from './asked-jobs.ts';
+import { usableCauses, type Cause } from './cause.ts';
+import { causesOfReadings } from './causes-of-readings.ts';
 import { costOf, sumSpans } from './cost-of.ts';
-import { findingKey, isFault } from './cure-needs.ts';
+import { findingKey, insteadOf } from './cure-needs.ts';
 import type { MoneyOptions } from './currency.ts';
+import { needOf } from './need-of.ts';
 import { orderRound } from './order-round.ts';
 import { priceBook, type PriceBook } from './price-book.ts';
-import type { Worksheet, WorksheetJob } from './worksheet.ts';
+import type { InsteadJob, MayBeJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
-type Urgency = WorksheetJob['urgency'];
-
-interface Chosen {
-  readonly job: Job;
-  readonly cures: readonly string[];
-  readonly urgency: Urgency;
-  readonly state: WorksheetJob['state'];
-  readonly again?: string;
+export interface WorksheetOptions extends MoneyOptions {
+  /** Causes beyond what the readings themselves leave open, each with its chance: from a diagnosis. */
+  readonly causes?: readonly Cause[];
 }
-
-const WEIGHT: Readonly<Record<Urgency, number>> = { watch: 0, limited: 1, 'stand-down': 2 };
 
 /** True for a job that is still to be done. */
 export const isOpen = (job: { readonly state: WorksheetJob['state'] }): boolean => job.state !== 'done' && job.state !== 'dropped';
@@ -27,59 +24,60 @@ export const isOpen = (job: { readonly state: WorksheetJob['state'] }): boolean 
 /**
  * Jobs that cure the findings, in an order that the machine allows: the datum chain first, then what each job itself
  * must wait for. Jobs that somebody planned, started or finished are on it too, and the trial wherever work is open.
- * @param options currency and rates for the sums of money
+ * What only may be needed stands apart with its chance, and so do jobs that would do in the place of others.
+ * @param options currency and rates for the sums of money, and causes of a diagnosis
  */
-export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: MoneyOptions = {}): Worksheet {
-  const problems: string[] = [];
-  const chosen = withTrial(known, knowledge, choose(known, findings, knowledge, problems));
-  const byId = new Map(chosen.map((one) => [one.job.id, one]));
+export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: WorksheetOptions = {}): Worksheet {
+  const { causes, problems } = usableCauses([...causesOfReadings(known, findings, knowledge), ...(options.causes ?? [])], knowledge);
+  const noted = [...problems];
+  const asked = jobsAsked(known, findings, knowledge, causes, noted);
+  const mayBe = mayBeNeeded(known, knowledge, causes, asked);
+  const chosen = withTrial(known, knowledge, asked);
+  const instead = othersThatDo(known, findings, knowledge, [...chosen, ...mayBe]);
+  const everything = [...chosen, ...mayBe, ...instead];
+  const byId = new Map(everything.map((one) => [one.job.id, one]));
+  const onIt = new Set(chosen.map((one) => one.job.id));
   const open = chosen.filter((one) => isOpen(one) && one.job.id !== TRIAL_JOB).map((one) => one.job.id);
-  const waitsOf = ({ job }: Chosen): readonly string[] => [...new Set([...job.after.map((before) => before.job).filter((id) => byId.has(id)), ...(job.id === TRIAL_JOB ? open : [])])];
-  const { order, after, rings } = orderRound(chosen.map((one) => ({ id: one.job.id, rank: one.job.stage * 10 - WEIGHT[one.urgency], after: waitsOf(one) })));
-  for (const ring of rings) problems.push(`These jobs each wait for the other, and no order keeps all their reasons: ${ring.join(', ')}`);
+  const waitsOf = ({ job }: Chosen, among: { has(id: string): boolean }): readonly string[] => [...new Set([...job.after.map((before) => before.job).filter((id) => among.has(id)), ...(job.id === TRIAL_JOB ? open : [])])];
+  const ordered = (some: readonly Chosen[], among: { has(id: string): boolean }) => orderRound(some.map((one) => ({ id: one.job.id, rank: one.job.stage * 10 - WEIGHT[one.urgency], after: waitsOf(one, among) })));
+  const { order, after, rings } = ordered(chosen, onIt);
+  for (const ring of rings) noted.push(`These jobs each wait for the other, and no order keeps all their reasons: ${ring.join(', ')}`);
   const book = priceBook(known, knowledge, options);
-  const jobs = order.map((id, index) => {
+  const bench = { known, knowledge, book, all: byId };
+  const entry = (id: string, number: number, waits: readonly string[]): WorksheetJob => {
     const one = byId.get(id);
     if (one === undefined) throw new Error(`job ${id} was ordered and never chosen`);
-    return entryOf({ known, knowledge, book, all: byId }, one, index + 1, after.get(id) ?? []);
-  });
+    return entryOf(bench, one, number, waits);
+  };
+  const jobs = order.map((id, index) => entry(id, index + 1, after.get(id) ?? []));
+  const whole = ordered(everything, byId);
+  const numberBefore = (id: string): number => jobs.find((job) => whole.order.indexOf(job.job) > whole.order.indexOf(id))?.number ?? jobs.length + 1;
+  const placed = whole.order.flatMap((id): readonly WorksheetJob[] => (onIt.has(id) ? [] : [entry(id, mayBe.some((one) => one.job.id === id) ? numberBefore(id) : 0, whole.after.get(id) ?? [])]));
+  const parts = new Map(findings.map((finding) => [findingKey(finding), finding.part]));
+  const makesPointless = (by: string, job: WorksheetJob): boolean => job.cures.length > 0 && job.cures.every((key) => insteadOf(job.job, parts.get(key) ?? '', knowledge).some((other) => other.id === by));
+  const spots = (id: string): readonly string[] => jobs.filter((job) => placeTaken(knowledge, id, job.job)).map((job) => job.job);
+  const maybes = placed.flatMap((job): readonly MayBeJob[] => (job.need === undefined || !mayBe.some((one) => one.job.id === job.job) ? [] : [{ ...job, need: job.need, takesPlaceOf: jobs.filter((other) => makesPointless(job.job, other)).map((other) => other.job) }]));
+  const others = placed.filter((job) => instead.some((one) => one.job.id === job.job)).map((job): InsteadJob => ({ ...job, takesPlaceOf: [...new Set([...spots(job.job), ...jobs.filter((one) => placeTaken(knowledge, one.job, job.job)).map((one) => one.job)])] }))
+    .filter((job) => isWorthAThought(job, jobs, knowledge));
   const left = jobs.filter(isOpen);
   return {
-    jobs, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), problems: [...problems, ...book.problems],
-    currency: book.currency, prices: book,
+    jobs, instead: others, mayBe: maybes, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), expected: expectedOf([...left, ...maybes]),
+    problems: [...noted, ...book.problems], currency: book.currency, prices: book,
   };
 }
 
-function choose(known: Known, findings: readonly Finding[], knowledge: Knowledge, problems: string[]): readonly Chosen[] {
-  const jobs = new Map(knowledge.jobs.map((job) => [job.id, job]));
-  const cures = new Map<string, { cures: string[]; urgency: Urgency }>();
-  for (const finding of findings) {
-    const { grade } = finding;
-    if (!isFault(finding) || grade === 'sound' || grade === 'not-known' || grade === 'does-not-apply') continue;
-    for (const id of finding.cures) {
-      const held = cures.get(id) ?? { cures: [], urgency: 'watch' };
-      held.cures.push(findingKey(finding));
-      if (WEIGHT[grade] > WEIGHT[held.urgency]) held.urgency = grade;
-      cures.set(id, held);
-    }
-  }
-  for (const id of Object.keys(known.progress)) if (!cures.has(id)) cures.set(id, { cures: [], urgency: 'watch' });
-  return [...cures].flatMap(([id, one]) => {
-    const job = jobs.get(id);
-    if (job === undefined) {
-      problems.push(`A job is named that this version does not know: ${id}`);
-      return [];
-    }
-    return job.families.includes(known.identity.family) ? [{ job, ...one, ...stateOf(known, id, one.cures.length > 0) }] : [];
-  });
-}
+const placeTaken = (knowledge: Knowledge, by: string, of: string): boolean => knowledge.jobs.find((job) => job.id === by)?.replaces?.some((other) => other.job === of) === true;
 
-/** A finding is judged only on what was seen after a repair, so one that asks for a finished job asks for it again. */
-function stateOf(known: Known, id: string, asked: boolean): Pick<Chosen, 'state' | 'again'> {
-  const progress = known.progress[id];
-  if (progress === undefined) return { state: 'open' };
-  if (progress.state !== 'done' || !asked) return { state: progress.state };
-  return { state: 'open', again: `Done on ${progress.when.slice(0, 10)}, and found again since.` };
+/** A greater job in the place of a lesser is offered only where it spares money or hours; the lesser in the place of the greater always. */
+const isWorthAThought = (job: InsteadJob, jobs: readonly WorksheetJob[], knowledge: Knowledge): boolean =>
+  jobs.filter((other) => isOpen(other) && job.takesPlaceOf.includes(other.job)).some((other) => placeTaken(knowledge, other.job, job.job) || job.cost.likely < other.cost.likely || job.hours.likely < other.hours.likely);
+
+/** Mean of a three-point estimate, by the weights of the beta distribution that the draws use. */
+const meanOf = ({ least, likely, most }: WorksheetJob['cost']): number => (least + 4 * likely + most) / 6;
+
+function expectedOf(jobs: readonly WorksheetJob[]): { readonly hours: number; readonly cost: number } {
+  const sum = (of: (job: WorksheetJob) => number): number => jobs.reduce((total, job) => total + (job.need?.chance ?? 1) * of(job), 0);
+  return { hours: sum((job) => Math.max(0, meanOf(job.hours) - (job.hoursSpent ?? 0))), cost: sum((job) => meanOf(job.cost)) };
 }
 
 /** A repair counts when the machine has shown it: any open job brings the trial with it, also where one was run before. */
@@ -91,7 +89,7 @@ function withTrial(known: Known, knowledge: Knowledge, chosen: readonly Chosen[]
   const before = known.progress[TRIAL_JOB];
   if (held !== undefined && isOpen(held)) return chosen;
   const again = before?.state === 'done' ? { again: `Run on ${before.when.slice(0, 10)}; the work now open has to be shown too.` } : {};
-  return [...others, { job, cures: held?.cures ?? [], urgency: held?.urgency ?? 'watch', state: 'open', ...again }];
+  return [...others, { job, cures: held?.cures ?? [], urgency: held?.urgency ?? 'watch', state: 'open', causes: [], ...again }];
 }
 
 interface Bench {
@@ -107,13 +105,15 @@ function entryOf({ known, knowledge, book, all }: Bench, chosen: Chosen, number:
   const stage = knowledge.stages.find((one) => one.number === job.stage);
   const because = job.after.filter((before) => after.includes(before.job)).map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
   const spent = known.progress[job.id]?.hours;
+  const hours = { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor };
+  const cost = costOf(book, job);
+  const need = needOf(chosen.causes, { cost: cost.cost.likely, hours: hours.likely });
   return {
     job: job.id, number, title: job.title, words: job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
     after, stage: job.stage,
-    hours: { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor },
-    skill: job.skill, helpers: job.helpers, ...costOf(book, job), cautions: job.cautions,
+    hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: job.cautions,
     state: chosen.state, ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
-    ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }),
+    ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }), ...(need === undefined || chosen.state === 'started' || !isOpen(chosen) ? {} : { need }),
   };
 }

@@ -1,5 +1,6 @@
 import type { Span } from '../../knowledge/index.ts';
 import type { Money } from '../../entries/index.ts';
+import type { CheckFirst, Draw } from './cause.ts';
 import type { PriceBook } from './price-book.ts';
 
 export interface WorksheetJob {
@@ -36,6 +37,32 @@ export interface WorksheetJob {
   readonly hoursSpent?: number;
   /** Said where it was done before and has to be done again. */
   readonly again?: string;
+  /** Absent where it is certain that it is needed. */
+  readonly need?: Need;
+}
+
+/** How likely it is that a job is needed at all, and what would settle it. */
+export interface Need {
+  /** Above 0, below 1. */
+  readonly chance: number;
+  /** For whoever draws whether it is needed. */
+  readonly draws: readonly Draw[];
+  readonly because: readonly string[];
+  /** The cheapest check that settles it before anything is bought, with what it spares on average at likely figures. */
+  readonly check?: CheckFirst & { readonly spares: { readonly cost: number; readonly hours: number } };
+}
+
+/** A job that is not on the worksheet and would do in the place of some that are. */
+export interface InsteadJob extends WorksheetJob {
+  /** Jobs of the worksheet whose place it takes, on some part at least. */
+  readonly takesPlaceOf: readonly string[];
+}
+
+/** A job that nothing asks for yet and that may be needed. */
+export interface MayBeJob extends WorksheetJob {
+  readonly need: Need;
+  /** Jobs of the worksheet that it would make pointless. */
+  readonly takesPlaceOf: readonly string[];
 }
 
 /** A part that a job uses up, with what it costs. */
@@ -52,8 +79,14 @@ export interface WorksheetPart {
 
 export interface Worksheet {
   readonly jobs: readonly WorksheetJob[];
+  /** Other ways: jobs that could be chosen instead; their number is 0, since they stand in no order yet. */
+  readonly instead?: readonly InsteadJob[];
+  /** What may be needed and is not asked for yet; in the order in which it would come, its number that of the job before which it would be done. */
+  readonly mayBe?: readonly MayBeJob[];
   readonly hours: Span;
   readonly cost: Span;
+  /** Hours and money on average, with what may be needed by its chance. */
+  readonly expected?: { readonly hours: number; readonly cost: number };
   /** What could not be put in order or added up, said plainly. */
   readonly problems: readonly string[];
   /** What every sum of money is in: ISO 4217 letters, or `unit` for generic units of about one US dollar. */

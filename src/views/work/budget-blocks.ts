@@ -10,6 +10,8 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
   const title = `Best use of ${exactMoney(use.budget.money, currency)}${use.budget.hours === undefined ? '' : ` and ${workHours(use.budget.hours)} of work`}`;
   if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
   const names = jobNames(picture);
+  const others = new Set((picture.worksheet.instead ?? []).map((job) => job.job));
+  const chosenInstead = use.jobs.filter((job) => others.has(job));
   const { before, after, hangsOn, promise, ifLooksFindWorse } = use.duty;
   const change = changeWords(before, after);
   return [
@@ -18,7 +20,8 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
       ? { kind: 'paragraph', text: nothingBought(picture, use) }
       : { kind: 'list', ordered: true, items: use.jobs.map((job) => names.get(job) ?? job) },
     ...(use.jobs.length === 0 ? [] : [
-      { kind: 'paragraph', text: `Likely ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, the trial included.` } as const,
+      { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, the trial included.` } as const,
+      ...chosenInstead.map((job) => ({ kind: 'paragraph', text: insteadChosen(picture, job) }) as const),
       { kind: 'verdict', words: `${VERDICT_WORDS[before.verdict]}, then ${before.verdict === after.verdict ? 'still ' : ''}${VERDICT_WORDS[after.verdict].toLowerCase()}`, sentence: change === '' ? after.sentence : change, condition: DUTY_CONDITION[after.verdict], sureWords: promise } as const,
       ...(hangsOn.length === 0 ? [] : [
         { kind: 'list', ordered: false, items: hangsOn.map((one) => `Hangs on a look: ${one.sentence}`) } as const,
@@ -30,8 +33,16 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
       ...(use.toRun === undefined ? [] : [['Least money that makes it run at all', moneyWords(use.toRun, currency)] as const]),
       ['To cure every fault', use.toCureAll === undefined ? (picture.findings.some((finding) => ['watch', 'limited', 'stand-down'].includes(finding.grade)) ? 'no figure: at least one fault has no job that cures it' : 'nothing, no fault is open') : moneyWords(use.toCureAll, currency)],
     ] },
-    { kind: 'paragraph', tone: 'small', text: use.proven ? 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict. Reckoned at likely prices and hours.' : 'The best choice found; the search was stopped before every other one was ruled out.' },
+    { kind: 'paragraph', tone: 'small', text: use.proven ? `${use.budget.wanted === 'safe to run' ? 'Only what stands it down was to be cured, for the least money.' : 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict.'} ${use.budget.reckon === 'most' ? 'Reckoned at the most that each job may cost and take.' : 'Reckoned at likely prices and hours.'}` : 'The best choice found; the search was stopped before every other one was ruled out.' },
   ];
+}
+
+/** A job chosen in the place of others, and which. */
+function insteadChosen(picture: Picture, job: string): string {
+  const other = picture.worksheet.instead?.find((one) => one.job === job);
+  const names = jobNames(picture);
+  const place = (other?.takesPlaceOf ?? []).map((id) => (names.get(id) ?? id).toLowerCase());
+  return `"${other?.title ?? job}" is chosen instead of: ${place.join('; ')}.`;
 }
 
 /** What more and more money buys, one row for each choice that differs from the one before. */
@@ -71,5 +82,5 @@ function nothingBought(picture: Picture, use: BestUse): string {
   return `Nothing can be chosen within this: even the first job with its trial wants more.${use.toRun === undefined ? '' : ` It takes ${moneyWords(use.toRun, picture.worksheet.currency ?? 'unit')} to make it run at all.`}`;
 }
 
-export const jobNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.worksheet.jobs.map((job) => [job.job, job.title]));
+export const jobNames = (picture: Picture): ReadonlyMap<string, string> => new Map([...picture.worksheet.jobs, ...(picture.worksheet.instead ?? [])].map((job) => [job.job, job.title]));
 export const findingNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, finding.at === undefined ? finding.title : `${finding.title}, ${finding.at.replaceAll('-', ' ')}`]));

@@ -12,3 +12,5 @@ export { settingBlocks, settingLines } from './setting-blocks.ts';
 export { calendarOf, dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
 export { saleOf, workPlan, type WorkPlan } from './work-plan.ts';
 export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';
+export { chanceWords } from './chance-words.ts';
+export { checkWords, insteadWords, mayBeBlocks, needWords, wouldCome } from './need-blocks.ts';

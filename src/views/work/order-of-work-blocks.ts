@@ -3,6 +3,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
 import { moneySpan } from './money-words.ts';
+import { checkWords, insteadWords, needWords } from './need-blocks.ts';
 
 export const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;
 
@@ -29,15 +30,16 @@ export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): reado
   ];
 }
 
-function cellsOf({ worksheet }: Picture, knowledge: Knowledge, job: WorksheetJob): readonly string[] {
+function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): readonly string[] {
+  const { worksheet } = picture;
   const titles = new Map(worksheet.jobs.map((one) => [one.job, `${one.number}`]));
   const reasons = knowledge.jobs.find((one) => one.id === job.job)?.after ?? [];
   const waits = reasons.filter((one) => job.after.includes(one.job)).map((one) => `${titles.get(one.job) ?? one.job}: ${one.because}`);
   const rest = job.after.filter((id) => !reasons.some((one) => one.job === id));
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
-    String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}`,
-    [job.words, job.again ?? '', waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`].filter((words) => words !== '').join(' '),
+    String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
+    [job.words, job.again ?? '', job.need === undefined ? '' : checkWords(job.need, worksheet.currency ?? 'unit'), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
   ];
 }
