@@ -1,7 +1,9 @@
 import type { Command } from 'commander';
 import type { Picture, WorksheetJob } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
-import { costWords, hoursWords } from '../views/index.ts';
+import { costWords, hoursWords, quantityWords } from '../views/index.ts';
+import { checkWords, insteadWords, mayBeBlocks, needWords } from '../views/work/index.ts';
+import { blocksText } from './blocks-text.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
 import { surveyCommand, withSurvey } from './with-survey.ts';
@@ -18,15 +20,18 @@ export const workCommand = (program: Command, door: Door, ended: (exit: number) 
 
 function workText(picture: Picture): string {
   const { worksheet, known } = picture;
+  const currency = currencyOf(picture);
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? '' : `${open} matters are not checked; what they would ask for is not on this list.\n`;
   if (worksheet.jobs.length === 0) return open === 0 ? `${known.identity.tag}: no work is wanted.\n` : `${known.identity.tag}: no work can be named yet. ${unchecked}`;
-  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${hoursWords(worksheet.hours)}; outlay ${costWords(worksheet.cost)} in units of about one US dollar where nothing was heard\n${unchecked}${worksheet.jobs.map(jobText).join('')}${listUnder('Worth knowing', worksheet.problems)}`;
+  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${hoursWords(worksheet.hours)}; outlay ${costWords(worksheet.cost, currency)}, an estimate where nothing was heard${currency === 'unit' ? ' (a unit is about one US dollar)' : ''}\n${unchecked}${worksheet.jobs.map((job) => jobText(picture, job)).join('')}${blocksText(mayBeBlocks(picture))}${listUnder('Worth knowing', worksheet.problems)}`;
 }
 
-const jobText = (job: WorksheetJob): string => `
-${job.number}. ${job.title} [${job.job}]${job.state === 'open' ? '' : `, ${job.state}`}
+const currencyOf = (picture: Picture): string => picture.worksheet.currency ?? 'unit';
+
+const jobText = (picture: Picture, job: WorksheetJob): string => `
+${job.number}. ${job.title} [${job.job}]${job.state === 'open' ? '' : `, ${job.state}`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}
    ${job.words}
    why here: ${job.whyHere}
-   cures: ${job.cures.join(', ') || 'nothing that is open'}; ${hoursWords(job.hours)}; skill ${job.skill} of 4${job.helpers === 0 ? '' : `; helpers ${job.helpers}`}; outlay ${costWords(job.cost)}
-${job.parts.map((part) => `   part: ${part.quantity} × ${part.words}, ${costWords(part.cost)}${part.heard ? ', as heard' : ', estimate'}\n`).join('')}${job.cautions.map((caution) => `   caution: ${knowledge.cautions.find((one) => one.id === caution)?.words ?? caution}\n`).join('')}`;
+   cures: ${job.cures.join(', ') || 'nothing that is open'}; ${hoursWords(job.hours)}; skill ${job.skill} of 4${job.helpers === 0 ? '' : `; helpers ${job.helpers}`}; outlay ${costWords(job.cost, currencyOf(picture))}
+${job.need === undefined || job.need.check === undefined ? '' : `   ${checkWords(job.need, currencyOf(picture))}\n`}${insteadWords(picture, job).map((words) => `   ${words}\n`).join('')}${job.parts.map((part) => `   part: ${quantityWords(part)} × ${part.words}, ${costWords(part.cost, currencyOf(picture))}${part.heard ? ', as heard' : ', estimate'}\n`).join('')}${job.cautions.map((caution) => `   caution: ${knowledge.cautions.find((one) => one.id === caution)?.words ?? caution}\n`).join('')}`;

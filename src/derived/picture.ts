@@ -64,7 +64,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     values: Object.fromEntries(ledger.values),
     findings,
     duty: dutyOf(findings),
-    worksheet: worksheetOf(known, findings, knowledge),
+    worksheet: worksheetOf(known, findings, knowledge, { asOf }),
     notChecked: notCheckedOf(known, findings),
     problems: [...known.problems, ...readingsAtOdds(known), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
     system,

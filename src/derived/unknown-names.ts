@@ -11,7 +11,7 @@ export function unknownNames(known: Known, knowledge: Knowledge): readonly strin
     return nearest === undefined ? '' : `; did you mean ${nearest}`;
   };
   return [
-    ...known.prices.filter((price) => !priced.includes(price.of)).map((price) => `A price of ${price.when.slice(0, 10)} is for a job or part that is not known, and counts nowhere${near(price.of, priced)}: ${price.of}`),
+    ...known.prices.filter((price) => !priced.includes(price.of) && !price.of.startsWith('money.')).map((price) => `A price of ${price.when.slice(0, 10)} is for a job or part that is not known, and counts nowhere${near(price.of, priced)}: ${price.of}`),
     ...Object.keys(known.progress).filter((job) => !jobs.includes(job)).map((job) => `Progress was entered for a job that is not known${near(job, jobs)}: ${job}`),
   ];
 }

@@ -93,12 +93,20 @@ export interface SettingBody extends WrittenQuantity {
   readonly words?: string;
 }
 
+/** What a quantity of something bought is counted in. */
+export const PRICE_UNITS = ['each', 'set', 'kg', 'lb', 'm', 'ft', 'hour'] as const;
+export type PriceUnit = (typeof PRICE_UNITS)[number];
+
 export interface PriceBody {
-  /** Job or part that the price is for. */
+  /** Job or part that the price is for; `money.eur` for a rate: what one of that currency costs in another. */
   readonly of: string;
   readonly price: Money;
   readonly sourceKind: 'paid' | 'quoted' | 'heard' | 'listed';
   readonly quantity: number;
+  /** Unit of the quantity; as the part is counted where left out. */
+  readonly unit?: PriceUnit;
+  /** Day of the price, year, month, day, where it is not the day on which it was entered. */
+  readonly on?: string;
   readonly saidBy?: string;
   readonly leadDays?: number;
   readonly words?: string;

@@ -14,7 +14,9 @@ export interface JobPart {
   readonly id: string;
   readonly words: string;
   readonly quantity: number;
-  /** Price each where nothing was heard, in generic units of about one US dollar; an estimate. */
+  /** What it is counted in; each where left out. */
+  readonly unit?: 'each' | 'set' | 'kg' | 'lb' | 'm' | 'ft' | 'hour';
+  /** Price of one of that unit where nothing was heard, in generic units of about one US dollar; an estimate. */
   readonly priceEach: Span;
   readonly source: string;
   readonly leadDays?: Span;

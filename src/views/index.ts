@@ -2,6 +2,6 @@ export * from './report/index.ts';
 export * from './card/index.ts';
 export * from './elevation/index.ts';
 export { CONDITION_WORDS, type Condition } from './drawing/hatch.ts';
-export { atWords, byWeight, costWords, hoursWords, partName, shownValue, timeWords, VERDICT_WORDS } from './sentences/words.ts';
+export { atWords, byWeight, costWords, hoursWords, partName, quantityWords, shownValue, timeWords, VERDICT_WORDS } from './sentences/words.ts';
 export { difference, type Change } from './difference/difference.ts';
 export * from './outlook/index.ts';

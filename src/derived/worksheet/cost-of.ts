@@ -13,9 +13,10 @@ export const sumSpans = (spans: readonly Span[]): Span =>
 
 /**
  * What a job costs in parts and outside work, in the book's currency. A price that was paid, quoted, listed or heard
- * replaces the range of its part; one for the whole job replaces all of it.
+ * replaces the range of its part; one for the whole job replaces all of it, and one by the hour its outside work.
+ * @param hours of the job on this hammer
  */
-export function costOf(book: PriceBook, job: Job): JobCost {
+export function costOf(book: PriceBook, job: Job, hours: Span): JobCost {
   const lines = new Map(book.lines.map((line) => [line.of, line]));
   const whole = lines.get(job.id);
   const parts = job.parts.map((part) => partOf(book, part, lines.get(part.id)));
@@ -23,6 +24,7 @@ export function costOf(book: PriceBook, job: Job): JobCost {
     .flatMap((line) => (line === undefined ? [] : [{ price: line.latest.price, entry: line.latest.entry, sourceKind: line.latest.sourceKind }]));
   const waits = whole?.latest.leadDays === undefined ? parts.flatMap((part) => part.leadDays ?? []) : [fixed(whole.latest.leadDays)];
   const leadDays = waits.length === 0 ? {} : { leadDays: { least: greatest(waits, 'least'), likely: greatest(waits, 'likely'), most: greatest(waits, 'most') } };
+  if (whole?.each !== undefined && whole.unit === 'hour') return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), times(hours, whole.each)]), outside: { words: 'work paid by the hour', cost: times(hours, whole.each), source: whole.latest.sourceKind }, ...leadDays };
   if (whole?.each !== undefined) return { parts, heard, cost: fixed(whole.each), wholePrice: whole.latest.sourceKind, ...leadDays };
   const outside = job.outside === undefined ? undefined : { words: job.outside.words, cost: times(job.outside.price, book.unitWorth), source: job.outside.source };
   return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), ...(outside === undefined ? [] : [outside.cost])]), ...(outside === undefined ? {} : { outside }), ...leadDays };
@@ -34,7 +36,7 @@ function partOf(book: PriceBook, part: JobPart, line: PriceLine | undefined): Wo
   const each = line?.each;
   const lead = line?.latest.leadDays === undefined ? part.leadDays : fixed(line.latest.leadDays);
   return {
-    id: part.id, words: part.words, quantity: part.quantity, heard: each !== undefined, source: each === undefined ? part.source : (line?.latest.sourceKind ?? part.source),
+    id: part.id, words: part.words, quantity: part.quantity, ...(part.unit === undefined ? {} : { unit: part.unit }), heard: each !== undefined, source: each === undefined ? part.source : (line?.latest.sourceKind ?? part.source),
     cost: times(each === undefined ? times(part.priceEach, book.unitWorth) : fixed(each), part.quantity), ...(lead === undefined ? {} : { leadDays: lead }),
   };
 }

@@ -1,7 +1,7 @@
 export * from './worksheet.ts';
 export { worksheetOf, type WorksheetOptions } from './worksheet-of.ts';
 export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts';
-export type { MoneyOptions } from './currency.ts';
+export type { MoneyOptions, RateHeard } from './currency.ts';
 export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';
 export { dutyAfter, findingsAfter, type DutyAfter } from './duty-after.ts';
 export { dutyLadder, type LadderStep } from './duty-ladder.ts';

@@ -106,7 +106,7 @@ function entryOf({ known, knowledge, book, all }: Bench, chosen: Chosen, number:
   const because = job.after.filter((before) => after.includes(before.job)).map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
   const spent = known.progress[job.id]?.hours;
   const hours = { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor };
-  const cost = costOf(book, job);
+  const cost = costOf(book, job, hours);
   const need = needOf(chosen.causes, { cost: cost.cost.likely, hours: hours.likely });
   return {
     job: job.id, number, title: job.title, words: job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,

@@ -1,5 +1,5 @@
 import type { Span } from '../../knowledge/index.ts';
-import type { Money } from '../../entries/index.ts';
+import type { Money, PriceUnit } from '../../entries/index.ts';
 import type { CheckFirst, Draw } from './cause.ts';
 import type { PriceBook } from './price-book.ts';
 
@@ -70,6 +70,8 @@ export interface WorksheetPart {
   readonly id: string;
   readonly words: string;
   readonly quantity: number;
+  /** What it is counted in; each where left out. */
+  readonly unit?: PriceUnit;
   readonly cost: Span;
   readonly heard: boolean;
   /** Source id of the range, or the kind of the price heard. */

@@ -1,4 +1,5 @@
-import type { JobProgressBody, Money, PriceBody } from '../entry.ts';
+import { PRICE_UNITS, type JobProgressBody, type Money, type PriceBody } from '../entry.ts';
+import { instantMs } from '../instant.ts';
 import { namesAllowed } from '../names-allowed.ts';
 import { addDraft, STAMP_FIELDS, type FileReading, type Visit } from './file-reading.ts';
 import { RecordReader } from './record-reader.ts';
@@ -7,7 +8,7 @@ import { stamped } from './stamped.ts';
 import { nodeWords, type SurveyNode } from './survey-tree.ts';
 import { readWrittenField, readWrittenNode } from './read-written.ts';
 
-export const PRICE_FIELDS: readonly string[] = ['of', 'price', 'source', 'quantity', 'told by', 'lead days', 'words', ...STAMP_FIELDS];
+export const PRICE_FIELDS: readonly string[] = ['of', 'price', 'source', 'quantity', 'unit', 'on', 'told by', 'lead days', 'words', ...STAMP_FIELDS];
 export const PRICE_SOURCES = ['paid', 'quoted', 'heard', 'listed'] as const;
 export const JOB_FIELDS: readonly string[] = ['state', 'hours', 'words', ...STAMP_FIELDS];
 export const JOB_STATES = ['planned', 'started', 'done', 'dropped'] as const;
@@ -27,6 +28,9 @@ export function readPrice(reading: FileReading, visit: Visit, node: SurveyNode, 
   const price = readMoney(reader);
   const sourceKind = reader.word('source', PRICE_SOURCES) ?? 'heard';
   const quantity = readNumber(reader, 'quantity', 0.001, 1e6, 'how many the price is for');
+  const unit = reader.word('unit', PRICE_UNITS);
+  const on = reader.text('on', 'the day of the price, such as 2026-05-12');
+  if (on !== undefined && instantMs(`${on}T00:00:00Z`) === undefined) reader.refuse('on', on, 'a day of the calendar such as 2026-05-12');
   const leadDays = readNumber(reader, 'lead days', 0, 3650, 'days until it is there');
   const saidBy = reader.text('told by');
   const words = reader.text('words');
@@ -34,7 +38,7 @@ export function readPrice(reading: FileReading, visit: Visit, node: SurveyNode, 
   if (of === undefined || !DOTTED.test(of) || price === undefined) return;
   const body: PriceBody = {
     of, price, sourceKind, quantity: quantity ?? 1,
-    ...(saidBy === undefined ? {} : { saidBy }), ...(leadDays === undefined ? {} : { leadDays }), ...(words === undefined ? {} : { words }),
+    ...(unit === undefined ? {} : { unit }), ...(on === undefined || instantMs(`${on}T00:00:00Z`) === undefined ? {} : { on }), ...(saidBy === undefined ? {} : { saidBy }), ...(leadDays === undefined ? {} : { leadDays }), ...(words === undefined ? {} : { words }),
   };
   addDraft<'price'>(reading, { kind: 'price', ...stamped(reader, visit), name: of, path, span: node.span, body });
 }

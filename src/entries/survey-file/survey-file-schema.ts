@@ -1,6 +1,7 @@
 import { LINKAGE_FAMILIES, PARTS } from '../../hammer/index.ts';
 import { RUNS } from './read-blobs.ts';
 import { OVERRIDE_GRADES } from './read-overrides.ts';
+import { PRICE_UNITS } from '../entry.ts';
 import { JOB_STATES, PRICE_SOURCES } from './read-work.ts';
 import { defined, DEFINITIONS, lookProperties, placeProperties, record, STAMP, TEXT, WORDS, type Schema } from './schema-values.ts';
 
@@ -41,7 +42,7 @@ const visitProperties = (): Readonly<Record<string, Schema>> => ({
   recordings: list(record({ sha256: SHA256, type: { type: 'string', pattern: '^(audio|video)/' }, words: WORDS, run: { enum: RUNS }, ...STAMP }, ['sha256', 'type']), 'Sound recordings by their SHA-256.'),
   hours: { description: 'Running time since the last such line, such as 6 h.', anyOf: [TEXT, record({ value: TEXT, ...STAMP }, ['value'])] },
   jobs: named({ anyOf: [{ enum: JOB_STATES }, record({ state: { enum: JOB_STATES }, hours: TEXT, words: WORDS, ...STAMP }, ['state'])] }, 'How far each job has come.'),
-  prices: list(record({ of: { type: 'string', pattern: NAME }, price: { ...TEXT, examples: ['120 USD', '120'] }, source: { enum: PRICE_SOURCES }, quantity: { type: ['number', 'string'] }, 'told by': WORDS, 'lead days': { type: ['number', 'string'] }, words: WORDS, ...STAMP }, ['of', 'price']), 'Prices paid, quoted, heard or listed.'),
+  prices: list(record({ of: { type: 'string', pattern: NAME }, price: { ...TEXT, examples: ['120 USD', '120'] }, source: { enum: PRICE_SOURCES }, quantity: { type: ['number', 'string'] }, unit: { enum: PRICE_UNITS }, on: { type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' }, 'told by': WORDS, 'lead days': { type: ['number', 'string'] }, words: WORDS, ...STAMP }, ['of', 'price']), 'Prices paid, quoted, heard or listed; money.eur for what one EUR costs in other money.'),
   overrides: named(record({ from: TEXT, grade: { enum: OVERRIDE_GRADES }, author: WORDS, reason: WORDS, ...STAMP }, ['reason']), 'The owner\'s own limits, by criterion.'),
   corrections: list(record({ visit: { type: 'string' }, of: WORDS, entry: defined('id'), why: WORDS, ...STAMP }, ['why']), 'Entries that were wrong: the day of the visit, the name in it, and why.'),
 });

@@ -57,9 +57,9 @@ export function writeRecord(entry: KnownEntry, own: OwnStamp): WrittenRecord {
       return { section: `${entry.kind}s`, short: filled({ sha256, type: mediaType, ...rest, ...own }) };
     }
     case 'price': {
-      const { of, price, sourceKind, quantity, saidBy, leadDays, words } = entry.body;
+      const { of, price, sourceKind, quantity, unit, on, saidBy, leadDays, words } = entry.body;
       const money = price.currency === 'unit' ? String(price.amount) : `${price.amount} ${price.currency}`;
-      return { section: 'prices', short: filled({ of, price: money, source: sourceKind, quantity: quantity === 1 ? undefined : quantity, 'told by': saidBy, 'lead days': leadDays, words, ...own }) };
+      return { section: 'prices', short: filled({ of, price: money, source: sourceKind, quantity: quantity === 1 ? undefined : quantity, unit, on, 'told by': saidBy, 'lead days': leadDays, words, ...own }) };
     }
     case 'job-progress': {
       const { job, state, hours, words } = entry.body;

@@ -149,7 +149,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     replaces: [{ job: 'keys.drive', on: ['keys'] }],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'key-steel', words: 'key steel, 3/8 by 1/2 in, per foot', quantity: 1, priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
+      { id: 'key-steel', words: 'key steel, 3/8 by 1/2 in', quantity: 1, unit: 'ft', priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-keys',
   },

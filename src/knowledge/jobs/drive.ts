@@ -33,7 +33,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     replaces: [{ job: 'belt.dress', on: ['belt'] }],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'flat-belt', words: 'flat belt 3 in, metre', quantity: 4, priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
+      { id: 'flat-belt', words: 'flat belt 3 in', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'pinch'], source: 'common-practice',
   },

@@ -66,7 +66,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'guide-bolts', words: 'bolts, washers, lock nuts, set', quantity: 1, priceEach: { least: 10, likely: 25, most: 50 }, source: 'price-guess' },
+      { id: 'guide-bolts', words: 'bolts, washers, lock nuts, set', quantity: 1, unit: 'set', priceEach: { least: 10, likely: 25, most: 50 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
   },
@@ -113,7 +113,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     replaces: [{ job: 'pins.oil', on: ['toggle-pins'] }, { job: 'pins.hold', on: ['toggle-pins'] }],
     hours: { least: 4, likely: 7, most: 10 }, skill: 3, helpers: 0,
     parts: [
-      { id: 'pin-set', words: 'pin and bush set', quantity: 1, priceEach: { least: 200, likely: 350, most: 600 }, source: 'price-guess' },
+      { id: 'pin-set', words: 'pin and bush set', quantity: 1, unit: 'set', priceEach: { least: 200, likely: 350, most: 600 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload'], source: 'common-practice',
     cheaper: 'Oversize pins in reamed holes, without bushes.',
@@ -275,7 +275,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     after: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'strap-belting', words: 'belting or strap steel, set', quantity: 1, priceEach: { least: 30, likely: 70, most: 150 }, source: 'price-guess' },
+      { id: 'strap-belting', words: 'belting or strap steel, set', quantity: 1, unit: 'set', priceEach: { least: 30, likely: 70, most: 150 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'], source: 'common-practice',
   },
@@ -287,7 +287,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     ],
     hours: { least: 3, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
-      { id: 'eye-bushes', words: 'bushes and pins, set', quantity: 1, priceEach: { least: 60, likely: 130, most: 260 }, source: 'price-guess' },
+      { id: 'eye-bushes', words: 'bushes and pins, set', quantity: 1, unit: 'set', priceEach: { least: 60, likely: 130, most: 260 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload'], source: 'common-practice',
   },
@@ -321,7 +321,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     ],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'head-bolts', words: 'bolts and lock nuts, set', quantity: 1, priceEach: { least: 25, likely: 60, most: 120 }, source: 'price-guess' },
+      { id: 'head-bolts', words: 'bolts and lock nuts, set', quantity: 1, unit: 'set', priceEach: { least: 25, likely: 60, most: 120 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'page-other-families',
   },
@@ -331,7 +331,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     after: [],
     hours: { least: 1, likely: 1.5, most: 3 }, skill: 1, helpers: 0,
     parts: [
-      { id: 'cushions', words: 'rubber cushions, set', quantity: 1, priceEach: { least: 30, likely: 80, most: 180 }, source: 'price-guess' },
+      { id: 'cushions', words: 'rubber cushions, set', quantity: 1, unit: 'set', priceEach: { least: 30, likely: 80, most: 180 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'page-other-families',
   },
@@ -341,7 +341,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     after: [],
     hours: { least: 3, likely: 5, most: 8 }, skill: 3, helpers: 1,
     parts: [
-      { id: 'pivot-bushes', words: 'bushes and pins, set', quantity: 1, priceEach: { least: 80, likely: 180, most: 350 }, source: 'price-guess' },
+      { id: 'pivot-bushes', words: 'bushes and pins, set', quantity: 1, unit: 'set', priceEach: { least: 80, likely: 180, most: 350 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'top-heavy'], source: 'common-practice',
   },

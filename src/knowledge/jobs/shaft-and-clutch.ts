@@ -99,7 +99,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     replaces: [{ job: 'bearings.take-out-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.even-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.scrape', on: ['main-bearings', 'bearing-caps', 'pouring'] }, { job: 'bearings.clean', on: ['main-bearings'] }],
     hours: { least: 8, likely: 12, most: 16 }, skill: 4, helpers: 1,
     parts: [
-      { id: 'babbitt', words: 'babbitt, lb', quantity: 12, priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
+      { id: 'babbitt', words: 'babbitt', quantity: 12, unit: 'lb', priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
       { id: 'dam-putty', words: 'dam putty and lamp-black', quantity: 1, priceEach: { least: 15, likely: 25, most: 40 }, source: 'price-guess' },
       { id: 'cap-shims', words: 'shim stock', quantity: 1, priceEach: { least: 10, likely: 20, most: 40 }, source: 'price-guess' },
     ],
@@ -112,7 +112,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'cap-bolts', words: 'cap bolts and nuts, set', quantity: 1, priceEach: { least: 15, likely: 35, most: 70 }, source: 'price-guess' },
+      { id: 'cap-bolts', words: 'cap bolts and nuts, set', quantity: 1, unit: 'set', priceEach: { least: 15, likely: 35, most: 70 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
   },
@@ -178,7 +178,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     replaces: [{ job: 'clutch.wash', on: ['clutch-facing'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 1,
     parts: [
-      { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
+      { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, unit: 'set', priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'asbestos'], source: 'page-clutch',
     cheaper: 'Packing behind the old facing where it is thick enough.',
@@ -221,7 +221,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     ],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
-      { id: 'babbitt', words: 'babbitt, lb', quantity: 1, priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
+      { id: 'babbitt', words: 'babbitt', quantity: 1, unit: 'lb', priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },
     ],
     cautions: ['isolate', 'block-ram', 'molten-metal', 'babbitt-lead'], source: 'page-clutch',
   },

@@ -33,7 +33,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     { kind: 'heading', level: 2, text: 'What it would take' },
     jobs.length === 0
       ? { kind: 'paragraph', text: duty.verdict === 'not-known-yet' ? 'Not known yet: no work follows from what was read so far, and much of it was not looked at.' : 'Nothing beyond oil and the usual round.' }
-      : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost)} (generic units of about one US dollar; an estimate wherever no price was heard).` },
+      : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
       { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${one.how}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,

@@ -24,8 +24,11 @@ export const hoursWords = (span: Span): string => spanWords(span, timeWords);
 /** One time of work: `35 min`, `5.5 h`. */
 export const timeWords = (hours: number): string => (hours < 1.25 ? `${Math.max(5, Math.round(hours * 12) * 5)} min` : `${round2(hours)} h`);
 
-/** A range of money in generic units of about one US dollar. */
-export const costWords = (span: Span): string => (span.most === 0 ? 'no outlay' : span.least === span.most ? `${Math.round(span.likely * 100) / 100} units` : spanWords(span, (amount) => `${roundMoney(amount)} units`));
+/** A range of money. @param currency ISO 4217 letters, or `unit` for generic units of about one US dollar */
+export function costWords(span: Span, currency: string): string {
+  const name = currency === 'unit' ? 'units' : currency;
+  return span.most === 0 ? 'no outlay' : span.least === span.most ? `${Math.round(span.likely * 100) / 100} ${name}` : spanWords(span, (amount) => `${roundMoney(amount)} ${name}`);
+}
 
 function spanWords(span: Span, print: (value: number) => string): string {
   if (span.least === span.most) return print(span.likely);
@@ -34,6 +37,9 @@ function spanWords(span: Span, print: (value: number) => string): string {
 
 const round2 = (value: number): number => (value < 10 ? Math.round(value * 2) / 2 : Math.round(value));
 const roundMoney = (value: number): number => (value < 100 ? Math.round(value / 5) * 5 : value < 1000 ? Math.round(value / 10) * 10 : Math.round(value / 50) * 50);
+
+/** How many of a part, with the unit that it is counted in: `4 m`, `2`. */
+export const quantityWords = ({ quantity, unit }: { readonly quantity: number; readonly unit?: string }): string => (unit === undefined || unit === 'each' || unit === 'set' ? String(quantity) : `${quantity} ${unit}`);
 
 /** The value behind a key as a person reads it. */
 export function shownValue(picture: Picture, key: string): string {

@@ -7,7 +7,7 @@ import { exactMoney, moneyWords, workHours } from './money-words.ts';
 /** The best use of one budget: what to do, what it buys in duty, what stays, and on what it hangs. */
 export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
   const currency = picture.worksheet.currency ?? 'unit';
-  const title = `Best use of ${exactMoney(use.budget.money, currency)}${use.budget.hours === undefined ? '' : ` and ${workHours(use.budget.hours)} of work`}`;
+  const title = titleOf(use, currency);
   if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
   const names = jobNames(picture);
   const others = new Set((picture.worksheet.instead ?? []).map((job) => job.job));
@@ -35,6 +35,15 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
     ] },
     { kind: 'paragraph', tone: 'small', text: use.proven ? `${use.budget.wanted === 'safe to run' ? 'Only what stands it down was to be cured, for the least money.' : 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict.'} ${use.budget.reckon === 'most' ? 'Reckoned at the most that each job may cost and take.' : 'Reckoned at likely prices and hours.'}` : 'The best choice found; the search was stopped before every other one was ruled out.' },
   ];
+}
+
+/** More than this is no bound. */
+const UNBOUND = 1e8;
+
+function titleOf({ budget: { money, hours, wanted } }: BestUse, currency: string): string {
+  const bounds = [...(money >= UNBOUND ? [] : [exactMoney(money, currency)]), ...(hours === undefined ? [] : [`${workHours(hours)} of work`])].join(' and ');
+  if (wanted === 'safe to run') return `Only what makes it safe to run${bounds === '' ? '' : `, within ${bounds}`}`;
+  return `Best use of ${bounds}`;
 }
 
 /** A job chosen in the place of others, and which. */

@@ -10,7 +10,7 @@ export { rangeDrawing, type DrawnRange, type DrawnWidth } from './range-drawing.
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
 export { settingBlocks, settingLines } from './setting-blocks.ts';
 export { calendarOf, dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
-export { saleOf, workPlan, type WorkPlan } from './work-plan.ts';
+export { saleOf, withMoney, workPlan, type WorkPlan } from './work-plan.ts';
 export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';
 export { chanceWords } from './chance-words.ts';
 export { checkWords, insteadWords, mayBeBlocks, needWords, wouldCome } from './need-blocks.ts';

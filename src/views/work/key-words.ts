@@ -6,7 +6,7 @@ export function keyWords(key: string): string {
   const [whole = key, made] = key.split('#');
   const [id = whole, at] = whole.split('@');
   const place = placeOf(id);
-  const name = place === undefined ? quoted(lookOf(id)?.look.question ?? id) : place.place.name.toLowerCase().startsWith(place.part.name.us.toLowerCase()) ? place.place.name : `${place.part.name.us}, ${place.place.name}`;
+  const name = place === undefined ? quoted(lookOf(id)?.look.question ?? id) : place.place.name.toLowerCase().startsWith((place.part.name.us.split(',')[0] ?? place.part.name.us).toLowerCase()) ? place.place.name : `${place.part.name.us}, ${place.place.name}`;
   return `${name}${atWords(at)}${made === undefined ? '' : `, ${made.replaceAll('-', ' ')}`}`;
 }
 

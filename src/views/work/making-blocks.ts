@@ -3,6 +3,7 @@ import { partsToMake, type Making, type PartToMake } from '../../derived/making/
 import { notMadeWords } from '../making/index.ts';
 import { sizeWords } from '../making/size-words.ts';
 import type { Block } from '../report/block.ts';
+import { quantityWords } from '../sentences/words.ts';
 import { moneySpan } from './money-words.ts';
 
 /** Parts that have a drawing. */
@@ -28,7 +29,7 @@ export function makingBlocks(picture: Picture): readonly Block[] {
 export function buyBlocks({ worksheet }: Picture): readonly Block[] {
   const currency = worksheet.currency ?? 'unit';
   const open = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
-  const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, String(part.quantity), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
+  const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, quantityWords(part), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
   const outside = open.filter((job) => job.outside !== undefined);
   if (rows.length === 0 && outside.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' }];
   return [

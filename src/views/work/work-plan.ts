@@ -1,4 +1,4 @@
-import { bestUse, dutyLadder, moneyAndTime, priceBook, saleValue, type BestUse, type Budget, type LadderStep, type MoneyAndTime, type Picture, type SaleValue } from '../../derived/index.ts';
+import { bestUse, dutyLadder, moneyAndTime, priceBook, saleValue, worksheetOf, type BestUse, type Budget, type Crew, type LadderStep, type MoneyAndTime, type MoneyOptions, type Picture, type SaleValue } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 
 /** Everything that a person who plans the work asks of a picture. */
@@ -16,16 +16,20 @@ export interface WorkPlan {
 const SHARES = [0, 0.1, 0.25, 0.5, 0.75] as const;
 
 /** The plan of a picture: money and time, what may be run meanwhile, what a budget buys, what the hammer is worth. */
-export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget): WorkPlan {
+export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget, crew?: Partial<Crew>): WorkPlan {
   const { known, findings, worksheet, provenance } = picture;
   return {
-    money: moneyAndTime(worksheet, knowledge, provenance.seed),
+    money: moneyAndTime(worksheet, knowledge, provenance.seed, crew === undefined ? {} : { crew }),
     ladder: dutyLadder(known, findings, worksheet, knowledge),
     ...(budget === undefined ? {} : { use: bestUse(known, findings, worksheet, knowledge, budget) }),
     steps: budgetSteps(picture, knowledge),
     sale: saleOf(picture, knowledge),
   };
 }
+
+/** The same picture with its worksheet reckoned in other money, or with old prices brought up. */
+export const withMoney = (picture: Picture, knowledge: Knowledge, options: MoneyOptions): Picture =>
+  ({ ...picture, worksheet: worksheetOf(picture.known, picture.findings, knowledge, { asOf: picture.provenance.asOf, ...options }) });
 
 export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => saleValue(picture.known, picture.findings, picture.worksheet.prices ?? priceBook(picture.known, knowledge), picture.provenance.seed);
 
