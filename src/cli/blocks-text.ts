@@ -15,6 +15,8 @@ function blockText(block: Block): string {
       return `  ${block.text}\n`;
     case 'verdict':
       return `  ${block.words.toUpperCase()}\n  ${block.sentence}\n${block.sureWords === '' ? '' : `  ${block.sureWords}\n`}`;
+    case 'answer':
+      return `  ${block.words}\n${block.sentence === '' ? '' : `  ${block.sentence}\n`}  ${block.estimate ? 'Estimate. ' : ''}${block.rests}\n`;
     case 'list':
       return block.items.map((item, index) => `  ${block.ordered ? `${index + 1}.` : '-'} ${item}\n`).join('');
     case 'facts':

@@ -2,6 +2,7 @@ import type { Estimate } from '../../methods/chance/index.ts';
 import { firstKnown, knownNumber, put, workOut, type Ledger } from '../ledger.ts';
 import type { Outcome } from '../value.ts';
 import { LEAST_REDUCTION } from './assumptions.ts';
+import type { CapacityInput } from './capacity-input.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
 import type { Ranged } from './ensemble.ts';
 import { heatColour } from './heat-colours.ts';
@@ -81,12 +82,21 @@ function putBlowEnergy(ledger: Ledger, energy: Estimate): void {
 }
 
 function answerOf(ledger: Ledger, settings: CapacitySettings): Extract<CapacityAnswer, { state: 'known' }> | Exclude<Outcome, { state: 'known' }> {
+  const input = capacityInputOf(ledger, INCH);
+  if ('state' in input) return input;
+  const answer = capacityOf({ ...input, draws: settings.draws ?? 200 }, settings.seed);
+  return answer.state === 'known' ? answer : { state: 'outside-validity', because: answer.problems.map((problem) => problem.sentence).join('; ') };
+}
+
+/**
+ * What `capacityOf` is asked for a square bar of mild steel, bright orange, under this hammer; or what is missing. After `workOutCapacity` the energy is that of its motion.
+ * @param size side of the bar, m
+ */
+export function capacityInputOf(ledger: Ledger, size: number): CapacityInput | Exclude<Outcome, { state: 'known' }> {
   const estimates = estimatesOf(ledger, { blowEnergy: 'capacity.blow-energy', ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND, upper: UPPER, lower: LOWER });
   if (!estimates.ok) return estimates.outcome;
   const { upper, lower, ...hammer } = estimates.of;
-  const orange = brightOrange();
-  const answer = capacityOf({ ...hammer, bar: { section: 'square', size: INCH, carbon: MILD }, temperature: orange, dieWidth: upper.value < lower.value ? upper : lower, draws: settings.draws ?? 200 }, settings.seed);
-  return answer.state === 'known' ? answer : { state: 'outside-validity', because: answer.problems.map((problem) => problem.sentence).join('; ') };
+  return { ...hammer, bar: { section: 'square', size, carbon: MILD }, temperature: brightOrange(), dieWidth: upper.value < lower.value ? upper : lower };
 }
 
 function brightOrange(): Estimate {

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../methods/chance/index.ts';
-import { formatQuantity, quantity } from '../../methods/quantity/index.ts';
+import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { InputProblem, Ranged } from '../capacity/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import { bearings, floorAnswer, type Bearing, type FloorAnswer } from './floor.ts';
@@ -40,7 +40,7 @@ export type MovingAnswer = Moving | { readonly state: 'refused'; readonly proble
 
 /** 2,000 lb: above it a rigger does the lift (read on a public page; practice, not law). */
 export const RIGGER_MASS = 907.18474;
-const roundMass = (mass: number, system: PrintSystem): string => formatQuantity(quantity(mass, 'mass'), { system, doubt: false, resolution: system === 'inch' ? RIGGER_MASS / 200 : 10 });
+const roundMass = (mass: number, system: PrintSystem): string => formatQuantity({ dimension: 'mass', value: mass, uncertainty: mass / 8 }, { system, doubt: false });
 const SLING_ANGLE = Math.PI / 3;
 const START_OF_LIFT = 1.25;
 /** Rolling on pipes over a sound floor, share of the weight (from memory). */

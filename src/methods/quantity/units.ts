@@ -70,6 +70,7 @@ const ROWS = {
   cm3: row('volume', decimal('1e-6'), SI, ['cc', 'cm^3', 'ml', 'mL'], { symbol: 'cm³' }),
   L: row('volume', share(1, 1000), SI, ['l', 'litre', 'litres', 'liter', 'liters']),
   m3: row('volume', ONE, SI, ['m^3'], { symbol: 'm³' }),
+  'fl-oz': row('volume', decimal('29.5735295625e-6'), 'United States fluid ounce of 231/128 cubic inches; NIST SP 811 (2008), appendix B.8', ['fl oz', 'fluid ounce', 'fluid ounces'], { symbol: 'fl oz' }),
 
   lb: row('mass', POUND, EXACT, ['lbs', 'pound', 'pounds', 'lbm', '#']),
   oz: row('mass', over(POUND, rational(16)), EXACT, ['ounce', 'ounces']),

@@ -35,6 +35,8 @@ function blockHtml(block: Block): string {
       return `<p class="${block.tone ?? 'plain'}">${escapeHtml(block.text)}</p>`;
     case 'verdict':
       return `<section class="verdict ${block.condition}"><p class="words"><span class="mark ${block.condition}" aria-hidden="true"></span>${escapeHtml(block.words)}</p><p>${escapeHtml(block.sentence)}</p><p class="small">${escapeHtml(block.sureWords)}</p></section>`;
+    case 'answer':
+      return `<section class="answer${block.estimate ? ' estimate' : ''}"><p class="words">${escapeHtml(block.words)}</p><p>${escapeHtml(block.sentence)}</p><p class="small">${block.estimate ? '<b>Estimate.</b> ' : ''}${escapeHtml(block.rests)}</p></section>`;
     case 'list': {
       const tag = block.ordered ? 'ol' : 'ul';
       return `<${tag}>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</${tag}>`;
@@ -48,7 +50,7 @@ function blockHtml(block: Block): string {
     case 'photograph':
       return `<p class="small">${escapeHtml(block.caption)}</p>`;
     case 'caution':
-      return `<p class="caution"><b>Caution.</b> ${escapeHtml(block.text)} <span class="small">(${escapeHtml(block.source)})</span></p>`;
+      return `<p class="caution"><b>Caution.</b> ${escapeHtml(block.text)}${block.source === '' ? '' : ` <span class="small">(${escapeHtml(block.source)})</span>`}</p>`;
     case 'new-page':
       return '<div class="new-page"></div>';
   }

@@ -19,6 +19,9 @@ tr{break-inside:avoid}
 .verdict{border:var(--thick);padding:.7rem .9rem;margin:1rem 0;break-inside:avoid}
 .verdict .words{font-size:1.7rem;font-weight:700;line-height:1.1;margin:0 0 .3rem}
 .verdict.stand-down{background:var(--ink);color:var(--paper);-webkit-print-color-adjust:exact;print-color-adjust:exact}
+.answer{border:var(--thick);padding:.6rem .9rem;margin:1rem 0;break-inside:avoid}
+.answer .words{font-size:1.35rem;font-weight:700;line-height:1.15;margin:0 0 .3rem}
+.answer.estimate{border-style:dashed}
 .mark{display:inline-block;width:1.05em;height:1.05em;border:1.5px solid currentColor;vertical-align:-.16em;margin-right:.45em;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .mark.not-checked,.mark.not-known{border-style:dotted;border-width:2px}
 .mark.does-not-apply{border-color:transparent}

@@ -31,6 +31,13 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   })
 }
 
+#let answer(b) = block(width: 100%, breakable: false, stroke: if b.estimate { (paint: ink, thickness: 0.5mm, dash: (2.2mm, 1.4mm)) } else { thick }, inset: (x: 4mm, y: 3.2mm), above: 3.5mm, below: 3.5mm, {
+  set par(spacing: 2.2mm)
+  par(text(size: 15pt, weight: "bold", b.words))
+  if b.sentence != "" { par(b.sentence) }
+  par(text(size: 8.5pt, { if b.estimate [*Estimate.* ]; b.rests }))
+})
+
 #let rows-table(b) = {
   let marked = b.rows.any(row => row.condition != none)
   let columns = (if marked { (30mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
@@ -46,7 +53,7 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
 
 #let drawing(b) = context {
   let whole = page.height - (if data.block.invented { 34mm } else { 29mm }) - 14mm - 24mm
-  figure(kind: image, caption: b.caption, image(b.file, width: calc.min(page.width - 32mm, whole * b.aspect), alt: b.words))
+  figure(kind: image, caption: b.caption, image(b.file, width: calc.min(page.width - 32mm, (if b.tallest == none { whole } else { calc.min(whole, b.tallest * 1mm) }) * b.aspect), alt: b.words))
 }
 
 #let photograph(b) = if b.file == none { par(text(size: 8.5pt, b.caption)) } else {
@@ -65,11 +72,12 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   if b.kind == "heading" { heading(level: b.level, outlined: true, b.text) }
   else if b.kind == "paragraph" { par(text(size: if b.at("tone", default: "plain") == "small" { 8.5pt } else { 1em }, fill: if b.at("tone", default: "plain") == "next" { chalk } else { ink }, b.text)) }
   else if b.kind == "verdict" { verdict(b) }
+  else if b.kind == "answer" { answer(b) }
   else if b.kind == "list" { if b.ordered { enum(..b.items.map(item => enum.item(item))) } else { list(..b.items.map(item => list.item(item))) } }
   else if b.kind == "facts" { facts(b.rows) }
   else if b.kind == "table" { rows-table(b) }
   else if b.kind == "figure" { drawing(b) }
-  else if b.kind == "caution" { block(width: 100%, breakable: false, inset: (left: 3mm), stroke: (left: 1mm + chalk), par([*Caution.* #b.text #text(size: 8.5pt, [(#b.source)])])) }
+  else if b.kind == "caution" { block(width: 100%, breakable: false, inset: (left: 3mm), stroke: (left: 1mm + chalk), par({ [*Caution.* #b.text]; if b.source != "" { text(size: 8.5pt, [ (#b.source)]) } })) }
   else if b.kind == "photographs" { grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 3mm, ..b.items.map(photograph)) }
   else if b.kind == "new-page" { pagebreak(weak: true) }
 }
@@ -79,5 +87,8 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   set text(size: 11pt)
   for b in data.blocks.slice(0, first) { one(b) }
 }
+#set text(size: 9.2pt) if first == 0
+#set list(spacing: 1.3mm) if first == 0
+#set enum(spacing: 1.3mm) if first == 0
 #for b in data.blocks.slice(first) { one(b) }
 `;

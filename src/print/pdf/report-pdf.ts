@@ -56,7 +56,7 @@ function laidOut(block: Grouped, index: number, gathered: Gathered, files: Map<s
     case 'figure': {
       const { svg, aspect } = printSvg(block.svg, 180);
       files.set(`drawing-${index}.svg`, Buffer.from(svg));
-      return { kind: 'figure', file: `drawing-${index}.svg`, aspect, words: firstSaid(block.words, block.caption, 'drawing'), caption: block.caption };
+      return { kind: 'figure', file: `drawing-${index}.svg`, aspect, words: firstSaid(block.words, block.caption, 'drawing'), caption: block.caption, tallest: block.tallest ?? null };
     }
     case 'photographs':
       return { kind: 'photographs', items: block.items.map((item) => {

@@ -11,7 +11,7 @@ interface Placed extends Anchor {
 }
 
 /** Balloons in two columns at the sides, each with a leader to its part and the number of the parts list. */
-export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, number>, radius: number): Svg {
+export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, string>, radius: number): Svg {
   const { least, most } = sheet.extent();
   const middle = (least[0] + most[0]) / 2;
   return (['left', 'right'] as const).flatMap((side) => {
@@ -26,7 +26,7 @@ export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, numbe
       if (down) sheet.reserveText([outward, y], 'stand down', side === 'left' ? 'end' : 'start');
       return group({ class: `balloon ${condition}`, 'data-part': part },
         leader([edge, y], point, radius * 0.16), circle([x, y], radius, 'thin', down ? INK : 'var(--paper,#f6f3ea)'),
-        textAt([x, y + radius * 0.36], String(numbers.get(part)), { size: radius * 1.05, anchor: 'middle', className: down ? 'white' : 'figure' }),
+        textAt([x, y + radius * 0.36], numbers.get(part) ?? '', { size: radius * ((numbers.get(part) ?? '').length > 2 ? 0.72 : 1.05), anchor: 'middle', className: down ? 'white' : 'figure' }),
         ...(down ? [plate(side === 'left' ? outward - textWidth('stand down', size) : outward, y - size * 0.8, ['stand down'], size)] : []));
     });
   }).join('');

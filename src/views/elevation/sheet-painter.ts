@@ -61,8 +61,7 @@ export class SheetPainter {
   /** One part: a group that can be touched and read aloud. `anchor` is where its balloon points. */
   part(id: string, anchor: readonly [x: number, z: number], draw: (pen: PartPen) => readonly Svg[]): void {
     const condition = this.condition(id);
-    const inPart = this.#conditions.get(id)?.inPart === true;
-    const label = `${partName(id)}: ${CONDITION_WORDS[condition]}${inPart ? ', in part not known yet' : ''}`;
+    const label = `${partName(id)}: ${this.#conditions.get(id)?.words ?? CONDITION_WORDS[condition]}`;
     const point = this.at(anchor[0], anchor[1]);
     const shapes = group({ class: `part ${condition}`, 'data-part': id, ...(this.touch ? { tabindex: '0', role: 'button' } : { role: 'img' }), 'aria-label': label }, ...draw({ fill: conditionFill(condition) }));
     this.#parts.push({ point, shapes });

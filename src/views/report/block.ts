@@ -5,10 +5,12 @@ export type Block =
   | { readonly kind: 'heading'; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly kind: 'paragraph'; readonly text: string; readonly tone?: 'plain' | 'small' | 'next' }
   | { readonly kind: 'verdict'; readonly words: string; readonly sentence: string; readonly condition: Condition; readonly sureWords: string }
+  /** What a sheet is asked, answered before anything else; an estimate is framed and named as one. */
+  | { readonly kind: 'answer'; readonly words: string; readonly sentence: string; readonly estimate: boolean; readonly rests: string }
   | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly kind: 'facts'; readonly rows: readonly (readonly [label: string, text: string])[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly string[]; readonly rows: readonly TableRow[] }
-  | { readonly kind: 'figure'; readonly svg: string; readonly words: string; readonly caption: string }
+  | { readonly kind: 'figure'; readonly svg: string; readonly words: string; readonly caption: string; /** Greatest height on paper, mm; the sheet decides where it is left out. */ readonly tallest?: number }
   | { readonly kind: 'photograph'; readonly sha256: string; readonly mediaType: string; readonly words: string; readonly caption: string }
   | { readonly kind: 'caution'; readonly text: string; readonly source: string }
   | { readonly kind: 'new-page' };

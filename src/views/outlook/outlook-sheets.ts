@@ -1,0 +1,81 @@
+import type { Block, ReportTree } from '../report/block.ts';
+import { FAMILY_WORDS } from '../report/first-page.ts';
+import { sheetTree } from '../report/report-tree.ts';
+import { cautionWords } from '../sentences/caution-words.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
+import { capacitySheet } from './capacity-sheet.ts';
+import { groundSheet } from './ground-sheet.ts';
+import { movingSheet } from './moving-sheet.ts';
+import { oilingSheet } from './oiling-sheet.ts';
+import { powerSheet } from './power-sheet.ts';
+import type { OutlookGround, SheetParts } from './sheet-parts.ts';
+
+export const OUTLOOK_IDS = ['capacity', 'oiling', 'power', 'ground', 'moving'] as const;
+export type OutlookId = (typeof OUTLOOK_IDS)[number];
+
+/** What each sheet is called and whom it is for, in the order in which somebody needs them. */
+export const OUTLOOK_TITLES: Readonly<Record<OutlookId, { readonly title: string; readonly words: string }>> = {
+  capacity: { title: 'What it forges', words: 'Largest bar, what a blow takes off, blows in a heat, each with its interval. For the smith and the buyer.' },
+  oiling: { title: 'Oiling round', words: 'Numbered points on the drawing, what goes where, how much and how often, and what to open first. For whoever starts it.' },
+  power: { title: 'Power', words: 'Motor, currents, converter and belt, and what to beware of. To take to the electrician.' },
+  ground: { title: 'Ground and neighbours', words: 'What it stands on, how far that moves, what may be felt next door, and a block to talk about. For whoever lays the floor.' },
+  moving: { title: 'Moving it', words: 'Weight, centre of gravity, the lean at which it goes over, slings, floor and door. To take to the rigger.' },
+};
+
+const SHEETS: Readonly<Record<OutlookId, (ground: OutlookGround) => SheetParts>> = { capacity: capacitySheet, oiling: oilingSheet, power: powerSheet, ground: groundSheet, moving: movingSheet };
+
+/** One sheet of the outlook as a tree, for paper or screen: the answer first, and what it rests on behind it. */
+export function outlookSheet(id: OutlookId, ground: OutlookGround): ReportTree {
+  return sheetTree(ground.picture, OUTLOOK_TITLES[id].title, [...headBlocks(ground), ...outlookSheetBlocks(id, ground), ...footBlocks(ground)]);
+}
+
+/** The same without head and foot, where the page around it says whose hammer it is. */
+export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readonly Block[] {
+  const { answer, measureFirst, body, assumed, assumedTable, doubt, cautions, defers, sources } = SHEETS[id](ground);
+  const { knowledge } = ground;
+  const told = knowledge.cautions.filter((one) => cautions.includes(one.id));
+  const title = (source: string): string => {
+    const known = knowledge.sources.find((one) => one.id === source);
+    return known === undefined ? source : `${known.title}${known.standing === '' ? '' : ` (${known.standing})`}`;
+  };
+  const list = (text: string, items: readonly string[], ordered = false): readonly Block[] => (items.length === 0 ? [] : [{ kind: 'heading', level: 2, text }, { kind: 'list', ordered, items }]);
+  return [
+    ...standingWords(ground),
+    answer,
+    ...list('Measure or look first', measureFirst, true),
+    ...body,
+    ...list('Taken and not read', assumed), ...(assumedTable === undefined ? [] : [assumedTable]), ...list('How far to trust it', doubt),
+    { kind: 'heading', level: 2, text: 'Cautions' },
+    { kind: 'paragraph', text: defers },
+    ...told.map((one) => ({ kind: 'caution', text: cautionWords(one, ground.picture.system), source: '' }) as const),
+    { kind: 'paragraph', tone: 'small', text: `Sources: ${[...new Set([...sources, ...told.map((one) => one.source)])].map(title).join('; ')}.` },
+  ];
+}
+
+/** Nobody may read a sheet on work as leave to work. */
+function standingWords({ picture }: OutlookGround): readonly Block[] {
+  const { duty } = picture;
+  if (duty.verdict === 'fit') return [];
+  const words = { 'stand-down': `It stands down today: ${duty.reasons.map((reason) => reason.sentence).slice(0, 2).join(' ')} Nothing on this sheet lets it run.`, 'not-known-yet': 'Its verdict is not known yet: nothing on this sheet lets it run.', 'fit-within-limits': `It runs within limits: ${duty.limits.length === 1 ? duty.limits[0]?.sentence ?? '' : `the card names ${duty.limits.length}, and they come before every figure here.`}` } as const;
+  return [{ kind: 'paragraph', tone: 'next', text: words[duty.verdict] }];
+}
+
+function headBlocks({ picture, program }: OutlookGround): readonly Block[] {
+  const { identity, visits } = picture.known;
+  const { provenance } = picture;
+  const last = visits.at(-1);
+  return [
+    ...(identity.invented === true ? [{ kind: 'paragraph', tone: 'small', text: 'Invented hammer, maker, place and people: made up to show the program at work.' } as const] : []),
+    { kind: 'facts', rows: [
+      ['Hammer', [identity.tag, identity.name, identity.place].filter((one) => one !== undefined).join(', ')],
+      ['Ram class and linkage', `${identity.ramClass.asWritten}, ${FAMILY_WORDS[identity.family]}`],
+      ['Last seen', last === undefined ? 'by nobody' : `${last.date} by ${last.by.join(', ')}; ${VERDICT_WORDS[picture.duty.verdict].toLowerCase()}`],
+      ['Computed from', `log ${provenance.logHash.slice(0, 12)}, knowledge ${provenance.knowledgeVersion}${program === undefined ? '' : `, program ${program}`}, as of ${provenance.asOf.slice(0, 10)}`],
+      ['On this sheet', 'the answer, what to measure first, the drawing and the figures, how far to trust them, cautions, sources'],
+    ] },
+  ];
+}
+
+const footBlocks = ({ picture: { provenance } }: OutlookGround): readonly Block[] => [
+  { kind: 'paragraph', tone: 'small', text: `To compute it again: log of ${provenance.entries} entries, SHA-256 ${provenance.logHash}; as of ${provenance.asOf}; seed ${provenance.seed}.` },
+];
