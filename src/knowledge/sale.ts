@@ -28,6 +28,12 @@ export interface PriceChange {
   readonly source: string;
 }
 
+/** Parts that stay behind when a hammer is sold, or are made anew where it goes: what is wrong with them takes nothing off the hammer. */
+export const OF_THE_PLACE: readonly string[] = ['foundation', 'hold-down-bolts', 'base', 'isolator', 'converter', 'floor'];
+
+/** A setting that is made in no more than this many hours, with nothing to buy, takes nothing off. */
+export const SMALL_SETTING_HOURS = 1.5;
+
 const span = (least: number, likely: number, most: number): Span => ({ least, likely, most });
 
 /** Deductions as buyers make them. The shares marked `common-practice` are usual; those `from-memory` are judged beside them. */

@@ -1,12 +1,13 @@
-import { draw, seeded, type Distribution } from '../../methods/chance/index.ts';
 import { interpolate } from '../../methods/numerics/index.ts';
 import { readQuantity } from '../../methods/quantity/index.ts';
-import { GRADES, PRICE_CHANGES, PRICE_DOUBT, SALE_CLASSES, type PriceChange, type Span } from '../../knowledge/index.ts';
+import { GRADES, HOUR_WORTH, PRICE_CHANGES, PRICE_DOUBT, SALE_CLASSES, type PriceChange, type Span } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { findingKey } from './cure-needs.ts';
+import { costsToCure, drawValues, scaled } from './sale-draws.ts';
 import type { PriceBook } from './price-book.ts';
 import { rangeOf, type Range } from './spread.ts';
+import type { WorksheetJob } from './worksheet.ts';
 
 /** One thing that a buyer takes off, or adds. */
 export interface NamedChange {
@@ -21,14 +22,40 @@ export interface NamedChange {
   readonly source: string;
 }
 
+/** What a buyer takes off because he has to put it right himself: what it costs, and the hours at what they are worth to him. */
+export interface CostToCure {
+  readonly job: string;
+  readonly title: string;
+  /** Money and hours together, at likely values. */
+  readonly amount: number;
+  readonly cost: Span;
+  readonly hours: Span;
+  /** Below 1 where it is doubtful that the job is needed. */
+  readonly chance: number;
+  readonly because: readonly string[];
+}
+
+/** An open finding that takes nothing off, and why. */
+export interface NothingOff {
+  readonly finding: string;
+  readonly because: string;
+}
+
 /** What the hammer would fetch as it stands. An opinion with its doubt, not an offer. */
 export interface SaleValue {
   readonly currency: string;
   readonly base: { readonly value: Span; readonly words: string; readonly estimate: boolean };
   /** The greatest first; each is taken from what the ones before it left. */
   readonly changes: readonly NamedChange[];
+  /** Taken off after the shares, for every fault that no share covers. */
+  readonly toCure: readonly CostToCure[];
+  /** Every other open finding. */
+  readonly nothingOff: readonly NothingOff[];
+  /** With the doubt of what nobody checked. */
   readonly value: Range;
-  /** What nobody checked, and what it would take off if it were there: not in the figures. */
+  /** The same if nothing of what nobody checked were there. */
+  readonly ifNoneThere: Range;
+  /** What nobody checked, and what it takes off where it is there: a buyer who cannot check takes off something between nothing and its likely share, mostly little. */
   readonly notChecked: readonly { readonly words: string; readonly share: Span; readonly criteria: readonly string[] }[];
   readonly paidForIt?: number;
   readonly notes: readonly string[];
@@ -42,12 +69,14 @@ export interface SaleOptions {
 }
 
 /**
- * Sale value by deductions, as buyers make them: from the price of such a hammer in good order each fault takes its share
- * of what is left. For the value after some work, give the findings as they would stand after it.
- * @param book prices heard; one of the hammer itself is the base, unless it is what was paid for this very one
+ * Sale value by deductions, as buyers make them: from the price of such a hammer in good order each fault that the trade
+ * has a share for takes its share of what is left; then every other takes off what it costs to cure. For the value after
+ * some work, give the findings and the worksheet as they would stand after it.
+ * @param worksheet with its prices; one of the hammer itself is the base, unless it is what was paid for this very one
  * @param seed 0 to 2^53 - 1
  */
-export function saleValue(known: Known, findings: readonly Finding[], book: PriceBook, seed: number, options: SaleOptions = {}): SaleValue {
+export function saleValue(known: Known, findings: readonly Finding[], worksheet: SoldAs, seed: number, options: SaleOptions = {}): SaleValue {
+  const { prices: book } = worksheet;
   const base = baseOf(known, book);
   const own = [...(options.farOrHeavy === true ? ['far-or-heavy'] : []), ...((options.shownOnHotSteel ?? wasShown(known)) ? ['shown-on-hot-steel'] : [])];
   const found = PRICE_CHANGES.flatMap((change) => {
@@ -55,33 +84,38 @@ export function saleValue(known: Known, findings: readonly Finding[], book: Pric
     return because.length > 0 || own.includes(change.id) ? [{ change, because }] : [];
   }).filter((one, _, all) => one.change.id !== 'crack-suspected' || !all.some((other) => other.change.id === 'crack-in-load-path'));
   found.sort((a, b) => Number(a.change.adds ?? false) - Number(b.change.adds ?? false) || b.change.share.likely - a.change.share.likely);
-  const generator = seeded(seed, 'sale-value');
+  const { toCure, nothingOff } = costsToCure(findings, worksheet.jobs, new Set(found.flatMap((one) => one.because)), book.unitWorth);
+  const open = PRICE_CHANGES.flatMap((change) => {
+    const criteria = findings.filter((finding) => finding.grade === 'not-known' && change.id !== 'crack-suspected' && change.when.some((one) => one.criterion === finding.criterion));
+    return criteria.length === 0 || found.some((one) => one.change === change) ? [] : [{ words: change.words, share: change.share, criteria: [...new Set(criteria.map(findingKey))] }];
+  });
   const draws = Math.max(100, Math.round(options.draws ?? 10_000));
-  const values = new Float64Array(draws);
-  for (let index = 0; index < draws; index++) {
-    values[index] = found.reduce((value, { change }) => value * factorOf(change, draw(triangular(change.share), generator)), draw(triangular(base.value), generator));
-  }
+  const drawn = drawValues({ base: base.value, shares: found.map(({ change }) => ({ share: change.share, adds: change.adds === true })), toCure, open: open.map((one) => one.share.likely), hourWorth: scaled(HOUR_WORTH, book.unitWorth) }, seed, draws);
   let left = base.value.likely;
   const changes = found.map(({ change, because }): NamedChange => {
-    const next = left * factorOf(change, change.share.likely);
+    const next = left * (change.adds === true ? 1 + change.share.likely : 1 - change.share.likely);
     const amount = Math.abs(next - left);
     left = next;
     return { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount, because, source: change.source };
   });
   const paid = paidFor(known, book);
   return {
-    currency: book.currency, base, changes, value: rangeOf([values], draws), ...(paid === undefined ? {} : { paidForIt: paid }),
-    notChecked: PRICE_CHANGES.flatMap((change) => {
-      const open = findings.filter((finding) => finding.grade === 'not-known' && change.id !== 'crack-suspected' && change.when.some((one) => one.criterion === finding.criterion));
-      return open.length === 0 || found.some((one) => one.change === change) ? [] : [{ words: change.words, share: change.share, criteria: [...new Set(open.map(findingKey))] }];
-    }),
-    notes: [...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.', 'Fresh paint adds nothing here: it hides what a buyer pays for.'],
+    currency: book.currency, base, changes, toCure, nothingOff, value: rangeOf([drawn.value], draws), ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
+    notes: [
+      ...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.',
+      ...(toCure.length === 0 ? [] : [`Hours to cure are reckoned at ${whole(HOUR_WORTH.least, book)} to ${whole(HOUR_WORTH.most, book)} an hour, likely ${whole(HOUR_WORTH.likely, book)}: what they are worth to a buyer who does the work himself; from memory.`]),
+      'Fresh paint adds nothing here: it hides what a buyer pays for.',
+    ],
   };
 }
 
-const factorOf = (change: PriceChange, share: number): number => (change.adds === true ? 1 + share : 1 - share);
+/** Jobs and prices of the hammer as it is sold. */
+export interface SoldAs {
+  readonly jobs: readonly WorksheetJob[];
+  readonly prices: PriceBook;
+}
 
-const triangular = ({ least, likely, most }: Span): Distribution => (least < most ? { kind: 'triangular', least, likely, most } : { kind: 'certain', value: likely });
+const whole = (units: number, book: PriceBook): string => `${Math.round(units * book.unitWorth)} ${book.currency === 'unit' ? 'units' : book.currency}`;
 
 function brings(known: Known, change: PriceChange, finding: Finding): boolean {
   return change.when.some((one) => {

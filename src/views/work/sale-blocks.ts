@@ -1,8 +1,9 @@
 import type { Picture, SaleValue } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
-import { VERDICT_WORDS } from '../sentences/words.ts';
+import { hoursWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION } from './ladder-blocks.ts';
+import { chanceWords } from './chance-words.ts';
 import { moneySpan, moneyWords, rangeSentence, shareWords } from './money-words.ts';
 import { rangeDrawing } from './range-drawing.ts';
 
@@ -21,16 +22,32 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
       ['Base', `${sale.base.words}: ${moneySpan(sale.base.value, sale.currency)}${sale.base.estimate ? ' (estimate)' : ''}`],
       ...(sale.paidForIt === undefined ? [] : [['Paid for this one', moneyWords(sale.paidForIt, sale.currency)] as const]),
     ] },
-    ...(sale.changes.length === 0
+    ...(sale.changes.length === 0 && sale.toCure.length > 0 ? [] : sale.changes.length === 0
       ? [{ kind: 'paragraph', text: 'Nothing was found that a buyer takes off.' } as const]
       : [{ kind: 'table', caption: 'What a buyer takes off or adds, the greatest first, each from what those before it left', columns: ['What', 'Share', 'Money', 'Because of'], rows: sale.changes.map((change) => ({
           cells: [change.words, `${change.adds ? 'adds' : 'off'} ${shareWords(change.share.likely)} (${shareWords(change.share.least)} to ${shareWords(change.share.most)})`, `${change.adds ? '+' : '−'} ${cash(change.amount)}`, change.because.map((key) => names.get(key) ?? key).join('; ')],
         })) } as const]),
-    ...(sale.notChecked.length === 0 ? [] : [{ kind: 'list', ordered: false, items: sale.notChecked.map((one) => `Not checked, and not in the figures: ${one.words}; if it is there, ${shareWords(one.share.least)} to ${shareWords(one.share.most)} off.`) } as const]),
+    ...(sale.toCure.length === 0 ? [] : [{ kind: 'table', caption: 'What a buyer takes off because he has to put it right: money to lay out and hours of his own, each job once', columns: ['Work', 'Money and hours', 'Taken off', 'Because of'], rows: sale.toCure.map((line) => ({
+      cells: [`${line.title}${line.chance < 1 ? `, ${chanceWords(line.chance)}` : ''}`, `${moneySpan(line.cost, sale.currency)}; ${hoursWords(line.hours)}`, `− ${cash(line.amount)}`, line.because.map((key) => names.get(key) ?? key).join('; ')],
+    })) } as const]),
+    ...(sale.nothingOff.length === 0 ? [] : [{ kind: 'list', ordered: false, items: grouped(sale.nothingOff).map(([because, keys]) => `Takes nothing off: ${keys.map((key) => lowered(names.get(key) ?? key)).join('; ')}; because ${because}.`) } as const]),
+    ...(sale.notChecked.length === 0 ? [] : [
+      { kind: 'list', ordered: false, items: sale.notChecked.map((one) => `Not checked: ${one.words}; if it is there, ${shareWords(one.share.least)} to ${shareWords(one.share.most)} off. A buyer who cannot check it takes off something, and the range is the wider for it.`) } as const,
+      { kind: 'paragraph', text: `If none of what is not checked were there: ${rangeSentence('', sale.ifNoneThere, cash).replace(/^: /, '')}` } as const,
+    ]),
     ...(open === 0 ? [] : [{ kind: 'paragraph', text: `${open === 1 ? 'One matter is' : `${open} matters are`} not checked; a careful buyer asks about each.` } as const]),
     ...sale.notes.map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     { kind: 'paragraph', tone: 'small', text: 'An opinion with its doubt, not an offer and not a valuation for an insurer.' },
   ];
+}
+
+const lowered = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+
+/** Findings that take nothing off for the same reason, together. */
+function grouped(some: SaleValue['nothingOff']): readonly (readonly [because: string, findings: readonly string[]])[] {
+  const by = new Map<string, string[]>();
+  for (const { because, finding } of some) by.set(because, [...(by.get(because) ?? []), finding]);
+  return [...by];
 }
 
 /** The sale sheet: what a buyer should know before he drives over, then the value and how it comes about. */

@@ -1,0 +1,79 @@
+import { draw, nextUniform, normalQuantile, seeded, type Distribution } from '../../methods/chance/index.ts';
+import { HOUR_WORTH, LOOKING_JOBS, OF_THE_PLACE, SMALL_SETTING_HOURS, TRIAL_JOB, type Span } from '../../knowledge/index.ts';
+import type { Finding } from '../condition/index.ts';
+import { findingKey, isFault } from './cure-needs.ts';
+import { SpanTables } from './quantile-table.ts';
+import type { CostToCure, NothingOff } from './sale-value.ts';
+import { isOpen } from './worksheet-of.ts';
+import type { WorksheetJob } from './worksheet.ts';
+
+export const scaled = (span: Span, factor: number): Span => ({ least: span.least * factor, likely: span.likely * factor, most: span.most * factor });
+
+/**
+ * What every open finding that no share covers takes off, job by job, each job once; and why the others take nothing.
+ * @param covered findings that a share of the price covers
+ * @param unitWorth of the generic unit in the currency of the jobs
+ */
+export function costsToCure(findings: readonly Finding[], jobs: readonly WorksheetJob[], covered: ReadonlySet<string>, unitWorth: number): { readonly toCure: readonly CostToCure[]; readonly nothingOff: readonly NothingOff[] } {
+  const open = jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB);
+  const curing = (key: string): readonly WorksheetJob[] => open.filter((job) => job.cures.includes(key));
+  const paid = new Set([...covered].flatMap((key) => curing(key).map((job) => job.job)));
+  const lines = new Map<string, WorksheetJob>();
+  const nothingOff: NothingOff[] = [];
+  for (const finding of findings.filter(isFault)) {
+    const key = findingKey(finding);
+    if (covered.has(key)) continue;
+    const because = nothingBecause(finding, curing(key), paid);
+    if (because !== undefined) nothingOff.push({ finding: key, because });
+    else for (const job of curing(key)) if (!paid.has(job.job) && !isSmallSetting(job)) lines.set(job.job, job);
+  }
+  const toCure = open.filter((job) => lines.has(job.job)).map((job): CostToCure => {
+    const chance = job.need?.chance ?? 1;
+    return { job: job.job, title: job.title, cost: job.cost, hours: job.hours, chance, because: job.cures.filter((key) => !covered.has(key)), amount: chance * (job.cost.likely + job.hours.likely * HOUR_WORTH.likely * unitWorth) };
+  });
+  return { toCure: toCure.sort((a, b) => b.amount - a.amount), nothingOff };
+}
+
+const isSmallSetting = (job: WorksheetJob): boolean => job.cost.most === 0 && job.hours.likely <= SMALL_SETTING_HOURS;
+
+/** Why a finding takes nothing off; undefined where it does. */
+function nothingBecause(finding: Finding, curing: readonly WorksheetJob[], paid: ReadonlySet<string>): string | undefined {
+  if (OF_THE_PLACE.includes(finding.part)) return 'it belongs to the place and not to the hammer: it is made anew where the hammer goes';
+  if (curing.length === 0) return finding.cures.length === 0 && finding.grade === 'watch' ? 'it is only to be watched, and nothing has to be done yet' : 'nothing that is still open cures it; a buyer bargains about it without a figure';
+  if (curing.every((job) => paid.has(job.job))) return `it comes right with work that is taken off already: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
+  if (curing.every((job) => LOOKING_JOBS.includes(job.job))) return `it only asks for a look, which decides: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
+  if (curing.every((job) => isSmallSetting(job) || paid.has(job.job))) return `it is set right with nothing to buy: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
+  return undefined;
+}
+
+interface Draws {
+  readonly base: Span;
+  readonly shares: readonly { readonly share: Span; readonly adds: boolean }[];
+  readonly toCure: readonly CostToCure[];
+  /** Likely share of each thing that nobody checked. */
+  readonly open: readonly number[];
+  readonly hourWorth: Span;
+}
+
+/** Draws the value with and without what nobody checked. It never falls below nought: a hammer is worth its iron at least. */
+export function drawValues({ base, shares, toCure, open, hourWorth }: Draws, seed: number, draws: number): { readonly value: Float64Array; readonly ifNoneThere: Float64Array } {
+  const generator = seeded(seed, 'sale-value');
+  const tables = new SpanTables();
+  const score = (): number => normalQuantile(nextUniform(generator));
+  const value = new Float64Array(draws);
+  const ifNoneThere = new Float64Array(draws);
+  for (let index = 0; index < draws; index++) {
+    const start = draw(triangular(base), generator);
+    const shared = shares.reduce((left, { share, adds }) => { const part = draw(triangular(share), generator); return left * (adds ? 1 + part : 1 - part); }, start);
+    const hour = toCure.length === 0 ? 0 : draw(triangular(hourWorth), generator);
+    const cured = toCure.reduce((left, line) => {
+      const amount = tables.at(line.cost, score()) + tables.at(line.hours, score()) * hour;
+      return left - (line.chance === 1 || nextUniform(generator) < line.chance ? amount : 0);
+    }, shared);
+    ifNoneThere[index] = Math.max(0, cured);
+    value[index] = Math.max(0, open.reduce((left, likely) => left * (1 - draw({ kind: 'triangular', least: 0, likely: 0, most: likely }, generator)), cured));
+  }
+  return { value, ifNoneThere };
+}
+
+const triangular = ({ least, likely, most }: Span): Distribution => (least < most ? { kind: 'triangular', least, likely, most } : { kind: 'certain', value: likely });
