@@ -1,29 +1,38 @@
 import type { Command } from 'commander';
 import { knowledge } from '../knowledge/index.ts';
-import { outlook } from '../derived/index.ts';
-import { cardHtml, fontFace, reportHtml } from '../print/index.ts';
-import { elevation, limitsCard, reportTree, type ElevationView, type LimitsCard } from '../views/index.ts';
+import { cardHtml, cardPdf, fontFace, wholeReport } from '../print/index.ts';
+import { elevation, limitsCard, type ElevationView, type LimitsCard } from '../views/index.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
+import { paperOf, PAPER_OPTION } from './paper-asked.ts';
+import { photographsIn } from './photographs-in.ts';
 import type { SurveyOptions } from './survey-input.ts';
 import { surveyCommand, withSurvey } from './with-survey.ts';
 import { listUnder } from './words.ts';
+import { writeBytes, writePaper } from './write-paper.ts';
 import { writeText } from './write-text.ts';
 
 interface PaperOptions extends SurveyOptions {
   readonly output?: string;
   readonly view?: string;
   readonly balloons?: boolean;
+  readonly paper?: string;
+  readonly photographs?: string;
+  readonly address?: string;
 }
 
 /** `report FILE`: everything, as one page that prints. */
 export const reportCommand = (program: Command, door: Door, ended: (exit: number) => void): void => {
   surveyCommand(program.command('report <file>'))
-    .description('write the report as one HTML page: verdict, limits, findings, work, what was not checked, and how to compute it again')
-    .option('-o, --output <file>', 'file to write; standard output where it is left out')
+    .description('write the report: verdict, limits, findings, work, what was not checked, and how to compute it again')
+    .option('-o, --output <file>', 'file to write, as PDF where its name ends so, else as one HTML page; the page to standard output where it is left out')
+    .option(...PAPER_OPTION)
+    .option('--photographs <folder>', 'folder with the photographs of the survey, for the PDF; they are known by what is in them')
     .action(async (file: string, options: PaperOptions) => {
+      const paper = paperOf(options.paper, options.metric === true);
+      const photographs = options.photographs === undefined ? undefined : await photographsIn(options.photographs);
       ended(await withSurvey(file, options, door, ({ picture }) => {
-        const tree = reportTree(picture, knowledge, { elevation: elevation(picture), outlook: outlook(picture, picture.provenance.seed) });
-        return { text: async () => written(options, reportHtml(tree, { fontFace: await fontFace() }), door), json: () => ({ report: tree }), exit: EXIT.fine };
+        const tree = wholeReport(picture, knowledge);
+        return { text: async () => { await writePaper(options.output, tree, paper, door, photographs); return ''; }, json: () => ({ report: tree }), exit: EXIT.fine };
       }));
     });
 };
@@ -31,13 +40,21 @@ export const reportCommand = (program: Command, door: Door, ended: (exit: number
 /** `card FILE`: the limits card, as text, or as a page to hang up. */
 export const cardCommand = (program: Command, door: Door, ended: (exit: number) => void): void => {
   surveyCommand(program.command('card <file>'))
-    .description('print the limits card as text, or write it as an HTML page to hang beside the hammer')
-    .option('-o, --output <file>', 'HTML file to write')
+    .description('print the limits card as text, or write it as one sheet to hang beside the hammer')
+    .option('-o, --output <file>', 'file to write, as PDF where its name ends so, else as an HTML page')
+    .option(...PAPER_OPTION)
+    .option('--address <address>', 'address of the hammer\'s page, for the code on the PDF')
     .action(async (file: string, options: PaperOptions) => {
+      const paper = paperOf(options.paper, options.metric === true);
       ended(await withSurvey(file, options, door, ({ picture }) => {
         const card = limitsCard(picture);
         return {
-          text: async () => (options.output === undefined ? cardText(card) : written(options, cardHtml(card, { fontFace: await fontFace() }), door)),
+          text: async () => {
+            if (options.output === undefined) return cardText(card);
+            if (!/\.pdf$/iu.test(options.output)) return written(options, cardHtml(card, { fontFace: await fontFace() }), door);
+            await writeBytes(options.output, await cardPdf(card, { paper, ...(options.address === undefined ? {} : { address: options.address }) }), door);
+            return '';
+          },
           json: () => ({ card }),
           exit: EXIT.fine,
         };

@@ -9,6 +9,7 @@ import { makeCommand } from './make.ts';
 import { motionCommand } from './motion.ts';
 import { newCommand } from './new.ts';
 import { cardCommand, drawCommand, reportCommand } from './papers.ts';
+import { outlookCommands } from './outlook.ts';
 import { planCommand } from './plan.ts';
 import { reckonCommand } from './reckon/reckon.ts';
 import { schemaCommand } from './schema.ts';
@@ -18,7 +19,7 @@ import { whyCommand } from './why.ts';
 import { workCommand } from './work.ts';
 import { yardCommand } from './yard.ts';
 
-const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, planCommand, makeCommand, upkeepCommand, handoverCommand, motionCommand, listenCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
+const COMMANDS = [newCommand, judgeCommand, reportCommand, cardCommand, drawCommand, workCommand, planCommand, makeCommand, upkeepCommand, outlookCommands, handoverCommand, motionCommand, listenCommand, whyCommand, checkCommand, yardCommand, reckonCommand, schemaCommand, serveCommand];
 
 /** Failures of the yard's folder and database whose message is already a sentence. */
 const SAID_IN_WORDS: readonly string[] = ['FolderInUse', 'NewerSchema'];

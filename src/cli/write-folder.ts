@@ -4,7 +4,7 @@ import { BadInput } from './door.ts';
 import { reasonOf } from './read-text.ts';
 
 /** Puts a file into the folder that is being made; `name` may lie in a folder below, with `/` between. */
-export type Put = (name: string, content: string | Uint8Array) => Promise<void>;
+export type Put = (name: string, content: string | Uint8Array | AsyncIterable<Uint8Array>) => Promise<void>;
 
 /**
  * Makes a folder whole or not at all: everything is written beside it first, then it takes its name.

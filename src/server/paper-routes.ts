@@ -1,13 +1,13 @@
 import { Hono, type Context } from 'hono';
-import { picture, type Picture, type PrintSystem } from '../derived/index.ts';
+import { outlook, picture, type Picture, type PrintSystem } from '../derived/index.ts';
 import { partsToMake, type PartToMake } from '../derived/making/index.ts';
 import { instantMs, writeSurveyFile, type Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { makingDxf } from '../print/dxf/index.ts';
 import { logJson, partPdf } from '../print/hand-over/index.ts';
-import { cardHtml, cardPdf, fontFace, reportHtml, reportPdf, withFont, type Paper, type Photographs } from '../print/index.ts';
+import { cardHtml, cardPdf, fontFace, PROGRAM, reportHtml, reportPdfParts, wholeReport, withFont, type Paper, type Photographs } from '../print/index.ts';
 import { START } from '../stores/index.ts';
-import { elevation, limitsCard, reportTree, type ReportTree } from '../views/index.ts';
+import { elevation, limitsCard, OUTLOOK_IDS, outlookSheet, type ReportTree } from '../views/index.ts';
 import { makingSheets } from '../views/making/index.ts';
 import { calendarOf, drawnParts, handOverSheet, SHEET_IDS } from '../views/work/index.ts';
 import type { ServerSettings } from './server-settings.ts';
@@ -42,19 +42,19 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
     });
   const photographs: Photographs = async (sha256) => store.getBlob(sha256);
 
-  routes.get('/:hammer/report', (context) => withPicture(context, async ({ found }) => context.html(reportHtml(reportTree(found, knowledge, { elevation: elevation(found) }), { fontFace: await fontFace() }))));
-  routes.get('/:hammer/report.pdf', (context) => withPicture(context, async ({ found, paper }) => pdf(found, 'report', await reportPdf(reportTree(found, knowledge, { elevation: elevation(found) }), { paper, photographs }))));
+  const sheet = (id: string, tree: (asked: Asked) => ReportTree): void => {
+    routes.get(`/:hammer/${id}`, (context) => withPicture(context, async (asked) => context.html(reportHtml(tree(asked), { fontFace: await fontFace() }))));
+    routes.get(`/:hammer/${id}.pdf`, (context) => withPicture(context, (asked) => pdfInParts(asked.found, id, reportPdfParts(tree(asked), { paper: asked.paper, photographs }))));
+  };
+  sheet('report', ({ found }) => wholeReport(found, knowledge));
   routes.get('/:hammer/card', (context) => withPicture(context, async ({ found }) => context.html(cardHtml(limitsCard(found), { fontFace: await fontFace() }))));
   routes.get('/:hammer/card.pdf', (context) => withPicture(context, async ({ found, paper }) => pdf(found, 'limits-card', await cardPdf(limitsCard(found), { paper }))));
   routes.get('/:hammer/elevation.svg', (context) => withPicture(context, async ({ found }) => svg(withFont(elevation(found), await fontFace()))));
   routes.get('/:hammer/survey.yaml', (context) => withPicture(context, ({ found, entries }) => kept(found, 'survey.yaml', 'application/yaml; charset=utf-8', writeSurveyFile(entries))));
   routes.get('/:hammer/log.json', (context) => withPicture(context, ({ found, entries }) => kept(found, 'log.json', 'application/json; charset=utf-8', logJson(found, entries))));
   routes.get('/:hammer/calendar.ics', (context) => withPicture(context, ({ found, entries }) => kept(found, 'calendar.ics', 'text/calendar; charset=utf-8', calendarOf(found, entries))));
-  for (const id of SHEET_IDS) {
-    const tree = ({ found, entries }: Asked): ReportTree => handOverSheet(id, { picture: found, entries, knowledge });
-    routes.get(`/:hammer/${id}`, (context) => withPicture(context, async (asked) => context.html(reportHtml(tree(asked), { fontFace: await fontFace() }))));
-    routes.get(`/:hammer/${id}.pdf`, (context) => withPicture(context, async (asked) => pdf(asked.found, id, await reportPdf(tree(asked), { paper: asked.paper, photographs }))));
-  }
+  for (const id of SHEET_IDS) sheet(id, ({ found, entries }) => handOverSheet(id, { picture: found, entries, knowledge }));
+  for (const id of OUTLOOK_IDS) sheet(id, ({ found }) => outlookSheet(id, { picture: found, outlook: outlook(found, found.provenance.seed), knowledge, program: PROGRAM }));
   routes.get('/:hammer/part/:part/drawing.pdf', (context) => withPart(context, async ({ found, paper }, part) => pdf(found, part.id, await partPdf(found, part, paper))));
   routes.get('/:hammer/part/:part/drawing.dxf', (context) => withPart(context, ({ found }, part) => kept(found, `${part.id}.dxf`, 'image/vnd.dxf', makingDxf(found, part))));
   routes.get('/:hammer/part/:part/drawing.svg', (context) => withPart(context, async ({ found, paper }, part) => {
@@ -69,8 +69,23 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
 
 const plainTag = (found: Picture): string => found.known.identity.tag.replace(/[^A-Za-z0-9-]+/g, '-');
 
-const pdf = (found: Picture, name: string, bytes: Uint8Array): Response =>
-  new Response(new Uint8Array(bytes), { headers: { 'content-type': 'application/pdf', 'content-disposition': `inline; filename="${plainTag(found)}-${name}.pdf"` } });
+const pdfHeaders = (found: Picture, name: string): Record<string, string> => ({ 'content-type': 'application/pdf', 'content-disposition': `inline; filename="${plainTag(found)}-${name}.pdf"` });
+
+const pdf = (found: Picture, name: string, bytes: Uint8Array): Response => new Response(new Uint8Array(bytes), { headers: pdfHeaders(found, name) });
+
+/** A paper that is sent piece by piece. The first piece is waited for, so that what cannot be set is an error and not half a file. */
+async function pdfInParts(found: Picture, name: string, parts: AsyncGenerator<Uint8Array, void, undefined>): Promise<Response> {
+  let waiting: IteratorResult<Uint8Array, void> | undefined = await parts.next();
+  return new Response(new ReadableStream<Uint8Array>({
+    pull: async (stream) => {
+      const part = waiting ?? await parts.next();
+      waiting = undefined;
+      if (part.done === true) stream.close();
+      else stream.enqueue(part.value);
+    },
+    cancel: async () => { await parts.return(); },
+  }), { headers: pdfHeaders(found, name) });
+}
 
 const svg = (drawing: string): Response => new Response(drawing, { headers: { 'content-type': 'image/svg+xml' } });
 

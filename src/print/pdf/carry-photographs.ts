@@ -28,11 +28,15 @@ const SPACES = { 1: '/DeviceGray', 3: '/DeviceRGB', 4: '/DeviceCMYK' } as const;
 /**
  * Puts the photographs in the place of their stand-ins, byte for byte and one at a time, as an incremental update
  * (ISO 32000-1, 7.5.6). The typesetter would unpack each of them whole: 36 MB for a picture of 12 million pixels.
+ * The file is handed on piece by piece, so that the photographs never all lie in memory.
  * @param pdf a finished file with a classic cross-reference table
  * @throws where a stand-in or the trailer is not found, or a photograph changed since its header was read
  */
-export async function withPhotographs(pdf: Buffer, carried: readonly Carried[]): Promise<Uint8Array> {
-  if (carried.length === 0) return pdf;
+export async function* withPhotographs(pdf: Buffer, carried: readonly Carried[]): AsyncGenerator<Uint8Array, void, undefined> {
+  if (carried.length === 0) {
+    yield pdf;
+    return;
+  }
   const objects = carried.map((one) => objectOf(pdf, one));
   const before = /startxref\s+(\d+)\s+%%EOF\s*$/u.exec(pdf.toString('latin1', Math.max(0, pdf.length - 64)))?.[1];
   const trailer = pdf.toString('latin1', pdf.lastIndexOf('trailer', undefined, 'latin1'), pdf.length);
@@ -46,20 +50,16 @@ export async function withPhotographs(pdf: Buffer, carried: readonly Carried[]):
   }).sort((a, b) => a.number - b.number);
   const sections = rows.map((row) => `${row.number} 1\n${String(row.at).padStart(10, '0')} 00000 n \n`).join('');
   const foot = Buffer.from(`xref\n${sections}trailer\n<< ${kept.join(' ')} /Prev ${before} >>\nstartxref\n${at}\n%%EOF\n`, 'latin1');
-  const out = new Uint8Array(at + foot.length);
-  out.set(pdf);
-  let place = pdf.length;
+  yield pdf;
   for (const [index, { head, length, tail }] of objects.entries()) {
     const parts = withoutNotes(await (carried[index] as Carried).fetch());
     const now = parts.reduce((sum, part) => sum + part.length, 0);
     if (now !== length) throw new Error(`a photograph changed while its paper was made; it had ${length} bytes: ${now}`);
-    for (const part of [head, ...parts, tail]) {
-      out.set(part, place);
-      place += part.length;
-    }
+    yield head;
+    yield* parts;
+    yield tail;
   }
-  out.set(foot, place);
-  return out;
+  yield foot;
 }
 
 interface Replacement {

@@ -1,4 +1,4 @@
-export { reportPdf, type ReportPdfOptions } from './report-pdf.ts';
+export { reportPdf, reportPdfParts, type ReportPdfOptions } from './report-pdf.ts';
 export { cardPdf, LEAST_LIMIT_SIZE, type CardPdfOptions } from './card-pdf.ts';
 export { drawingPdf, type DrawingPdfOptions } from './drawing-pdf.ts';
 export { type Photograph, type Photographs } from './gather-photographs.ts';

@@ -20,11 +20,21 @@ export interface ReportPdfOptions {
  * @returns the file
  */
 export async function reportPdf(tree: ReportTree, options: ReportPdfOptions): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  for await (const part of reportPdfParts(tree, options)) parts.push(part);
+  return parts.length === 1 && parts[0] !== undefined ? parts[0] : Buffer.concat(parts);
+}
+
+/**
+ * The same file piece by piece, for a disk or a socket: a report with thirty photographs is a hundred megabytes, and no more
+ * than one of them is held.
+ */
+export async function* reportPdfParts(tree: ReportTree, options: ReportPdfOptions): AsyncGenerator<Uint8Array, void, undefined> {
   const gathered = await gatherPhotographs(tree.blocks, options.photographs);
   const files = new Map(gathered.files);
   const blocks = grouped(tree.blocks).map((block, index) => laidOut(block, index, gathered, files));
   const pdf = await typeset({ layout: REPORT_LAYOUT, data: { ...sheetData(tree.title, tree.titleBlock, options.paper), blocks }, files });
-  return withPhotographs(pdf, gathered.carried);
+  yield* withPhotographs(pdf, gathered.carried);
 }
 
 type Photo = Extract<Block, { kind: 'photograph' }>;

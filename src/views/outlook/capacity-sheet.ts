@@ -33,21 +33,24 @@ export function capacitySheet(ground: OutlookGround): SheetParts {
   const input = capacityInputOf(ledger, 0.0254);
   const largest = values['capacity.largest-bar'];
   const inch = 'state' in input ? undefined : capacityOf({ ...input, draws: DRAWS }, picture.provenance.seed);
-  const rows: readonly BarRow[] = 'state' in input ? [] : BARS[system].flatMap((size) => {
+  const barRows = (): readonly BarRow[] => ('state' in input ? [] : BARS[system].flatMap((size) => {
     const answer = capacityOf({ ...input, bar: { ...input.bar, size }, draws: DRAWS }, picture.provenance.seed);
     return answer.state === 'known' && answer.reductionHot.state === 'known' ? [{ size, answer }] : [];
-  });
+  }));
   const capacity = inch?.state === 'known' ? inch : undefined;
   const missing = missingOf(picture, READ.map(([key]) => key));
   return {
     answer: answerOf(ground, capacity),
     measureFirst: READ.flatMap(([key, why]) => missing.filter((one) => key.split('|')[0] === one).map((one) => `${keyWords(one)}: ${why}.`)),
-    body: [
-      ...(rows.length < 2 ? [] : graphBlocks(ground, rows)),
-      ...(rows.length === 0 ? [] : [tableOf(rows, system)]),
-      ...(capacity === undefined ? [] : blowBlocks(ground, capacity)),
-      ...strikeBlocks(ground),
-    ],
+    body: () => {
+      const rows = barRows();
+      return [
+        ...(rows.length < 2 ? [] : graphBlocks(ground, rows)),
+        ...(rows.length === 0 ? [] : [tableOf(rows, system)]),
+        ...(capacity === undefined ? [] : blowBlocks(ground, capacity)),
+        ...strikeBlocks(ground),
+      ];
+    },
     assumed: [`Mild steel of 0.2 % carbon at bright orange (${formatQuantity({ dimension: 'temperature', value: 1343, uncertainty: 30 }, { system, doubt: false })}), struck between flat dies; tool steels and stainless take two to three times the work (from memory).`],
     ...(capacity === undefined ? {} : { assumedTable: assumptionTable(capacity.assumed, system) }),
     doubt: [

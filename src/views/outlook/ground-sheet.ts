@@ -24,7 +24,7 @@ export function groundSheet(ground: OutlookGround): SheetParts {
   return {
     answer: found === undefined ? unknownAnswer(ground, answer, pour) : foundAnswer(found, system),
     measureFirst: missing.map((key) => `${keyWords(key)}.`),
-    body: [
+    body: () => [
       ...sectionBlocks(ground, asked, found, pour),
       ...(found === undefined ? [] : [...soilBlocks(found, system), ...ruleBlocks(found, system), ...feltBlocks(found, system)]),
       ...pourBlocks(pour, system),

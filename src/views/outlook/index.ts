@@ -1,5 +1,5 @@
 export { outlookBlocks } from './outlook-blocks.ts';
-export { OUTLOOK_IDS, OUTLOOK_TITLES, outlookSheet, outlookSheetBlocks, type OutlookId } from './outlook-sheets.ts';
+export { outlookSheet, outlookSheetBlocks } from './outlook-sheets.ts';
+export { OUTLOOK_IDS, OUTLOOK_TITLES, partsOfSheet, type OutlookId } from './sheet-by-id.ts';
 export { numberedRound, type NumberedPoint } from './oiling-sheet.ts';
-export type { MovingAsked } from './moving-sheet.ts';
-export type { OutlookGround } from './sheet-parts.ts';
+export type { MovingAsked, OutlookGround, SheetParts } from './sheet-parts.ts';

@@ -8,15 +8,9 @@ import { keyWords } from '../work/key-words.ts';
 
 const READ = ['whole-machine.mass', 'anvil.kind', 'frame.height', 'frame.base-length', 'frame.base-width', 'main-shaft.height', 'frame.seat-height'] as const;
 
-/** Door and floor on the way, which belong to places and not to the hammer. SI. */
-export interface MovingAsked {
-  readonly door?: { readonly width: number; readonly height: number };
-  readonly floor?: { readonly rating: number };
-}
-
 /** Weight, centre of gravity, tipping, slings, floor and door. */
-export function movingSheet(ground: OutlookGround, asked: MovingAsked = {}): SheetParts {
-  const { picture, outlook } = ground;
+export function movingSheet(ground: OutlookGround): SheetParts {
+  const { picture, outlook, moving: asked = {} } = ground;
   const { system } = picture;
   const input = movingInputOf(outlook.values, picture.known, asked);
   const answer = movingOf(input, picture.provenance.seed, system);
@@ -25,7 +19,7 @@ export function movingSheet(ground: OutlookGround, asked: MovingAsked = {}): She
   return {
     answer: answerOf(answer, input, system),
     measureFirst: [...missing.map((key) => `${keyWords(key)}.`), ...(asked.door === undefined ? ['Door: width and height in the clear.'] : []), ...(asked.floor === undefined ? ['Floor: what it carries, from somebody who knows, and what lies below it.'] : [])],
-    body: moving === undefined ? [] : [...drawingBlocks(ground, input, moving), ...weightBlocks(input, moving, system), ...adviceBlocks(moving), ...floorBlocks(moving, system)],
+    body: () => moving === undefined ? [] : [...drawingBlocks(ground, input, moving), ...weightBlocks(input, moving, system), ...adviceBlocks(moving), ...floorBlocks(moving, system)],
     assumed: [...(moving === undefined ? [] : [`${moving.basis[0]!.toUpperCase()}${moving.basis.slice(1)}.`]), ...(moving?.notKnown.map((one) => `Not known: ${one}.`) ?? [])],
     doubt: ['Angles hold for a machine that stands still on hard level ground; a jolt, a soft floor or a sling that slips takes it over sooner. A third of the least of them is kept.', 'The weight is the whole of it: motor, block and dies may or may not be counted in a weight that was told.'],
     cautions: moving?.cautions ?? ['top-heavy', 'two-people'],

@@ -51,7 +51,7 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
       ...(unprobed.length === 0 ? [] : [`Push a wire through the oil ways that nobody probed: ${unprobed.map((one) => `${one.number}, ${one.point.words}`).join('; ')}. A drop must run in by itself.`]),
       ...(temperatureRead(ground) ? [] : ['Feel the bearings after ten minutes of running, or read them: a warm bearing wants a thicker oil.']),
     ],
-    body: [
+    body: () => [
       ...mapBlocks(ground, points),
       ...tableBlocks(points),
       { kind: 'heading', level: 2, text: 'How it is done' },

@@ -3,26 +3,8 @@ import { FAMILY_WORDS } from '../report/first-page.ts';
 import { sheetTree } from '../report/report-tree.ts';
 import { cautionWords } from '../sentences/caution-words.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
-import { capacitySheet } from './capacity-sheet.ts';
-import { groundSheet } from './ground-sheet.ts';
-import { movingSheet } from './moving-sheet.ts';
-import { oilingSheet } from './oiling-sheet.ts';
-import { powerSheet } from './power-sheet.ts';
-import type { OutlookGround, SheetParts } from './sheet-parts.ts';
-
-export const OUTLOOK_IDS = ['capacity', 'oiling', 'power', 'ground', 'moving'] as const;
-export type OutlookId = (typeof OUTLOOK_IDS)[number];
-
-/** What each sheet is called and whom it is for, in the order in which somebody needs them. */
-export const OUTLOOK_TITLES: Readonly<Record<OutlookId, { readonly title: string; readonly words: string }>> = {
-  capacity: { title: 'What it forges', words: 'Largest bar, what a blow takes off, blows in a heat, each with its interval. For the smith and the buyer.' },
-  oiling: { title: 'Oiling round', words: 'Numbered points on the drawing, what goes where, how much and how often, and what to open first. For whoever starts it.' },
-  power: { title: 'Power', words: 'Motor, currents, converter and belt, and what to beware of. To take to the electrician.' },
-  ground: { title: 'Ground and neighbours', words: 'What it stands on, how far that moves, what may be felt next door, and a block to talk about. For whoever lays the floor.' },
-  moving: { title: 'Moving it', words: 'Weight, centre of gravity, the lean at which it goes over, slings, floor and door. To take to the rigger.' },
-};
-
-const SHEETS: Readonly<Record<OutlookId, (ground: OutlookGround) => SheetParts>> = { capacity: capacitySheet, oiling: oilingSheet, power: powerSheet, ground: groundSheet, moving: movingSheet };
+import { OUTLOOK_TITLES, partsOfSheet, type OutlookId } from './sheet-by-id.ts';
+import type { OutlookGround } from './sheet-parts.ts';
 
 /** One sheet of the outlook as a tree, for paper or screen: the answer first, and what it rests on behind it. */
 export function outlookSheet(id: OutlookId, ground: OutlookGround): ReportTree {
@@ -31,7 +13,7 @@ export function outlookSheet(id: OutlookId, ground: OutlookGround): ReportTree {
 
 /** The same without head and foot, where the page around it says whose hammer it is. */
 export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readonly Block[] {
-  const { answer, measureFirst, body, assumed, assumedTable, doubt, cautions, defers, sources } = SHEETS[id](ground);
+  const { answer, measureFirst, body, assumed, assumedTable, doubt, cautions, defers, sources } = partsOfSheet(id, ground);
   const { knowledge } = ground;
   const told = knowledge.cautions.filter((one) => cautions.includes(one.id));
   const title = (source: string): string => {
@@ -43,7 +25,7 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
     ...standingWords(ground),
     answer,
     ...list('Measure or look first', measureFirst, true),
-    ...body,
+    ...body(),
     ...list('Taken and not read', assumed), ...(assumedTable === undefined ? [] : [assumedTable]), ...list('How far to trust it', doubt),
     { kind: 'heading', level: 2, text: 'Cautions' },
     { kind: 'paragraph', text: defers },

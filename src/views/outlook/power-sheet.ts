@@ -18,7 +18,7 @@ export function powerSheet(ground: OutlookGround): SheetParts {
   return {
     answer: power === undefined ? { kind: 'answer', words: 'The plate cannot be as read', sentence: answer.state === 'refused' ? answer.problems.map((problem) => problem.sentence).join('. ') : '', estimate: true, rests: 'Read the plate again.' } : answerOf(ground, input, power),
     measureFirst: missing.map((key) => `${keyWords(key)}.`),
-    body: [
+    body: () => [
       ...chainBlocks(ground, input),
       ...(power === undefined ? [] : [...cautionsFound(power), ...currentBlocks(ground, input, power), ...converterBlocks(ground, power)]),
     ],

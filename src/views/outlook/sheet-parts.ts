@@ -9,8 +9,17 @@ export interface OutlookGround {
   readonly knowledge: Knowledge;
   /** Version of the program, for whoever computes the sheet again. */
   readonly program?: string;
+  /** Door and floor on the way, for the sheet on moving. */
+  readonly moving?: MovingAsked;
   /** `phone` sets drawings for a narrow page, with larger letters. */
   readonly width?: 'sheet' | 'phone';
+}
+
+/** Door and floor on the way, which belong to places and not to the hammer. SI. */
+export interface MovingAsked {
+  readonly door?: { readonly width: number; readonly height: number };
+  /** Pa, as somebody who knows the floor says it */
+  readonly floor?: { readonly rating: number };
 }
 
 /** What one sheet says, before it is put in the order that all of them have. */
@@ -19,7 +28,7 @@ export interface SheetParts {
   /** Readings and looks that would make the answer better, the most telling first, in words. */
   readonly measureFirst: readonly string[];
   /** Drawing and figures. */
-  readonly body: readonly Block[];
+  readonly body: () => readonly Block[];
   /** What was taken and not read, and figures of the trade with their ranges. */
   readonly assumed: readonly string[];
   readonly assumedTable?: Block;

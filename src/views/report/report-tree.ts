@@ -17,6 +17,8 @@ export interface ReportOptions {
   readonly elevation?: string;
   /** What lies further off than the verdict; left out where nobody worked it out. */
   readonly outlook?: Outlook;
+  /** Version of the program, for whoever computes the report again. */
+  readonly program?: string;
 }
 
 /** The whole report as a tree: first page for the reader in a hurry, then everything behind it. */
@@ -28,11 +30,11 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     ...elevationBlocks(picture, options.elevation),
     ...findingBlocks(picture, knowledge),
     ...worksheetBlocks(picture),
-    ...(options.outlook === undefined ? [] : outlookBlocks(options.outlook, picture.system)),
+    ...(options.outlook === undefined ? [] : outlookBlocks({ picture, outlook: options.outlook, knowledge })),
     ...photographBlocks(picture),
     ...measurementBlocks(picture),
     ...cautionBlocks(picture, knowledge),
-    ...provenanceBlocks(picture, knowledge),
+    ...provenanceBlocks(picture, knowledge, options.program),
   ];
   return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks };
 }
