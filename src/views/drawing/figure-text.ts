@@ -3,15 +3,28 @@ import { coordinate, escapeText, type Point, type Svg } from './svg.ts';
 /** Width of lettering against its height, rather more than less. */
 const LETTER = 0.56;
 
-/** About how wide a text stands, in the units of `size`. */
-export const textWidth = (text: string, size: number): number => text.length * LETTER * size;
+/** The doubt behind a figure stands smaller than the figure. */
+const SECOND_RANK = 0.7;
+const DOUBT = ' ±';
 
-/** A figure with its fractions set as fractions: the numbers small, above and below their stroke. */
+/** About how wide a text stands, in the units of `size`; a doubt behind it counts as small as it is set. */
+export function textWidth(text: string, size: number): number {
+  const doubt = text.includes(DOUBT) ? text.length - text.indexOf(DOUBT) : 0;
+  return (text.length - doubt * (1 - SECOND_RANK)) * LETTER * size;
+}
+
+/** A figure with its fractions set as fractions, the numbers small, above and below their stroke, and its doubt (` ± 1/64`, last) in second rank. */
 export function figureText([x, y]: Point, text: string, size: number, anchor: 'start' | 'middle' | 'end', className = 'figure'): Svg {
+  const at = text.indexOf(DOUBT);
+  const figure = at < 0 ? text : text.slice(0, at);
+  const doubt = at < 0 ? '' : `<tspan font-size="${coordinate(size * SECOND_RANK)}" class="doubt">${withFractions(text.slice(at), size * SECOND_RANK)}</tspan>`;
+  return `<text class="${className}" x="${coordinate(x)}" y="${coordinate(y)}" font-size="${coordinate(size)}" text-anchor="${anchor}">${withFractions(figure, size)}${doubt}</text>`;
+}
+
+function withFractions(text: string, size: number): string {
   const small = `font-size="${coordinate(size * 0.72)}"`;
   const lift = coordinate(size * 0.28);
-  const written = escapeText(text).replace(/(\d+)\/(\d+)/g, (_whole, top: string, bottom: string) => `<tspan ${small} dy="-${lift}">${top}</tspan><tspan dy="${lift}">⁄</tspan><tspan ${small}>${bottom}</tspan><tspan>\u200a</tspan>`);
-  return `<text class="${className}" x="${coordinate(x)}" y="${coordinate(y)}" font-size="${coordinate(size)}" text-anchor="${anchor}">${written}</text>`;
+  return escapeText(text).replace(/(\d+)\/(\d+)/g, (_whole, top: string, bottom: string) => `<tspan ${small} dy="-${lift}">${top}</tspan><tspan dy="${lift}">⁄</tspan><tspan ${small}>${bottom}</tspan><tspan>\u200a</tspan>`);
 }
 
 /** Breaks words into lines of at most `width`, in the units of `size`. */

@@ -1,5 +1,6 @@
 import type { PrintSystem } from '../../derived/index.ts';
 import type { MotionRan, MotionSpec, MotionTrial } from '../../derived/motion/index.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { BEAT_WORDS } from './class-words.ts';
 import { shownEnergy, shownLength, shownShare } from './shown.ts';
 
@@ -26,7 +27,7 @@ export function trialSentences(run: MotionRan, spec: MotionSpec, trials: readonl
     }
     if (second !== undefined && cell.beatClass === 'clean' && cell.either === undefined) return [`${TRIED[trial.id]}: ${WHAT[second]} is gone${energy}.`];
     return [`${TRIED[trial.id]}: ${same ? 'the same beat' : BEAT_WORDS[cell.beatClass].words}${either}${energy}.`];
-  }).concat(ledgeSentence(spec, system));
+  }).concat(ledgeSentence(spec, system)).map((words) => inSystem(words, system));
 }
 
 /** What short dies leave between linkage and guide, where it is little. */

@@ -1,6 +1,7 @@
 import type { Finding, Picture, Verdict } from '../../derived/index.ts';
 import { partOf } from '../../hammer/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
+import { inOtherUnits } from './in-system.ts';
 import type { Span } from '../../knowledge/index.ts';
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -49,7 +50,7 @@ export function shownValue(picture: Picture, key: string): string {
     case 'known': {
       const printed = formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true });
       const estimate = value.rests === 'assumed' ? ', estimate' : value.rests === 'told' ? ', told' : '';
-      return `${value.asWritten ?? printed}${estimate}`;
+      return `${value.asWritten === undefined || inOtherUnits(value.asWritten, picture.system) ? printed : value.asWritten}${estimate}`;
     }
     case 'not-known':
       return 'not known yet';

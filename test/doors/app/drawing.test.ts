@@ -18,7 +18,7 @@ afterAll(async () => {
   built.remove();
 });
 
-const CONDITION = /: (not checked|not known yet|sound|worth watching|limited|stand down)(, in part not known yet)?$/;
+const CONDITION = /: (not checked|not known yet|sound|(sound so far|worth watching|limited|stand down), \d+ matters? not known yet|worth watching|limited|stand down)$/;
 
 test.each([['coil spring and toggles', 'SF-40'], ['bow spring', 'DT-90'], ['helve', 'TW-150']])('every part of the drawing is reached by Tab, names its condition, and opens by Enter: %s', { timeout: 120_000 }, async (_family, tag) => {
   const { page, context, problems } = await watchedPage(browser, yard.address, LAPTOP);
