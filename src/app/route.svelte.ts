@@ -28,16 +28,23 @@ class Router {
   now = $state.raw<Route>(read());
   /** True from a move until the new sheet's heading has taken the reader. */
   moved = false;
+  /** Key of the reading or look that the reader comes for; taken by the form that has it. */
+  place: string | undefined = location.hash === '' ? undefined : decodeURIComponent(location.hash.slice(1));
 
   constructor() {
     addEventListener('popstate', () => (this.now = read()));
   }
 
+  /** @param path of a sheet; with `#` and the key of a reading or look it brings the reader to where that is entered */
   go(path: string): void {
-    if (path === location.pathname) return;
+    const [sheet = path, place] = path.split('#');
+    const elsewhere = sheet !== location.pathname;
+    if (!elsewhere && place === undefined) return;
     history.pushState(null, '', path);
-    this.moved = true;
+    this.place = place;
     this.now = read();
+    if (!elsewhere) return;
+    this.moved = true;
     scrollTo(0, 0);
   }
 }

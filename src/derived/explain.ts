@@ -1,4 +1,5 @@
 import type { Entry } from '../entries/index.ts';
+import { lookOf, placeOf } from '../hammer/index.ts';
 import type { Knowledge, Source } from '../knowledge/index.ts';
 import { formatQuantity } from '../methods/quantity/index.ts';
 import type { Picture } from './picture.ts';
@@ -41,25 +42,40 @@ export function explain(picture: Picture, knowledge: Knowledge, entries: readonl
 function explainValue(picture: Picture, knowledge: Knowledge, entries: ReadonlyMap<string, Entry>, key: string, depth: number): Explanation {
   const look = picture.known.looks[key];
   if (look !== undefined) {
-    return { key, title: key, shown: look.answer.replaceAll('-', ' '), standing: `${look.standing} on ${look.when.slice(0, 10)} by ${look.by}`, sources: [], children: [], ...(look.words === undefined ? {} : { words: look.words }) };
+    const asked = lookOf(baseOf(key))?.look;
+    return { key, title: nameOf(key), shown: asked?.answers.find((one) => one.id === look.answer)?.words ?? look.answer.replaceAll('-', ' '), standing: `${look.standing} on ${look.when.slice(0, 10)} by ${look.by}`, sources: [], children: [], ...(look.words === undefined ? {} : { words: look.words }) };
   }
   const value = picture.values[key];
-  if (value === undefined) return { key, title: key, shown: 'not checked', standing: 'nobody has entered it', sources: [], children: [] };
+  if (value === undefined) return { key, title: nameOf(key), shown: 'not checked', standing: 'nobody has entered it', sources: [], children: [] };
   return {
-    key, title: value.title, shown: shownOutcome(picture, value), standing: standingOf(value, entries), sources: sourcesOf(knowledge, value.sources),
+    key, title: `${value.title}${placed(key)}`, shown: shownOutcome(picture, value), standing: standingOf(value, entries), sources: sourcesOf(knowledge, value.sources),
     children: depth >= DEEPEST ? [] : value.from.filter((from) => from !== key).map((from) => explainValue(picture, knowledge, entries, from, depth + 1)),
     ...(value.formula === undefined ? {} : { formula: value.formula }), ...(value.words === undefined && value.warning === undefined ? {} : { words: [value.words, value.warning].filter((words) => words !== undefined).join(' ') }),
   };
+}
+
+const baseOf = (key: string): string => key.split(/[@#]/)[0] ?? key;
+
+/** Where on the part, from the key: `, front left`. */
+function placed(key: string): string {
+  const [, at] = /@([^#]+)/.exec(key) ?? [];
+  return at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`;
+}
+
+/** A reading or look by the name that a person knows; what has none keeps its key. */
+function nameOf(key: string): string {
+  const name = lookOf(baseOf(key))?.look.question ?? placeOf(baseOf(key))?.place.name;
+  return name === undefined ? key : `${name}${key.includes('#as-made') ? ', as made' : ''}${placed(key)}`;
 }
 
 function shownOutcome(picture: Picture, value: Value): string {
   switch (value.outcome.state) {
     case 'known': {
       const printed = formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true });
-      return value.asWritten === undefined ? printed : `${value.asWritten} (${printed})`;
+      return value.asWritten === undefined || value.asWritten === printed ? printed : `${value.asWritten} (${printed})`;
     }
     case 'not-known':
-      return `not known; missing: ${value.outcome.missing.join(', ')}`;
+      return `not known; missing: ${value.outcome.missing.map(nameOf).join('; ')}`;
     case 'does-not-apply':
       return `does not apply: ${value.outcome.because}`;
     case 'outside-validity':
