@@ -1,12 +1,16 @@
 import { knowledge } from '../../knowledge/index.ts';
 import { picture, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { decodeEntries, makeEntryId, mergeLogs, type Entry, type EntryBodies, type EntryKind, type Problem } from '../../entries/index.ts';
+import { who } from '../pieces/who.svelte.ts';
 import { keepYard, readKeptYard } from './kept-yard.ts';
 import { fetchSince, sendEntries } from './wire.ts';
 import { keepWaiting, readWaiting } from './waiting.ts';
 
 /** How the page stands with its server. */
 export type Standing = 'opening' | 'in-step' | 'apart';
+
+/** What is said where somebody is asked for a name and goes back. */
+export const TURNED_BACK: Problem = { field: 'name', value: '', message: 'It was not entered; a name, or an entry without one', expected: 'a name, or an entry without one' };
 
 const SEED = 1;
 const UNITS = 'tupwise.units';
@@ -94,9 +98,10 @@ class YardLog {
     this.#setWaiting(this.waiting.filter((entry) => !sent.includes(entry)));
   }
 
-  /** Makes an entry of what somebody entered, shows it at once and sends it. */
+  /** Makes an entry of what somebody entered, shows it at once and sends it. Asks for a name first where there is none. */
   async enter<K extends EntryKind>(hammer: string, kind: K, body: EntryBodies[K], by: string): Promise<readonly Problem[]> {
-    return this.keep(this.draft(hammer, kind, body, by));
+    if (by === '' && !(await who.known())) return [TURNED_BACK];
+    return this.keep(this.draft(hammer, kind, body, by === '' ? who.name : by));
   }
 
   /** Takes an entry into the log, shows it and sends it on. @returns what is wrong with it; nothing is kept then */

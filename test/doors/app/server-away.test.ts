@@ -44,7 +44,17 @@ test('a server that dies while readings are entered loses none of them, and the 
   const hammer = await yard.hammer('WH-65');
   const before = (await yard.store.readSince(START)).entries.length;
   await page.goto(`${yard.address}/hammer/${hammer}/part/lower-die`);
-  await enter(page, 'lower die height', '2 11/16 in');
+  await page.getByRole('button', { name: /^lower die height (not measured|\d)/ }).tap();
+  await page.getByLabel('lower die height', { exact: true }).fill('2 11/16 in');
+  await page.getByRole('button', { name: 'Enter it' }).tap();
+  // Nobody has said who they are: asked once, before the first entry; going back enters nothing and loses nothing.
+  await page.getByRole('dialog', { name: 'Who is entering this?' }).getByRole('button', { name: 'go back' }).tap();
+  await page.getByText('It was not entered; a name, or an entry without one').waitFor();
+  expect(await page.getByLabel('lower die height', { exact: true }).inputValue()).toBe('2 11/16 in');
+  await page.getByRole('button', { name: 'Enter it' }).tap();
+  await page.getByLabel('Name, as it shall stand on the report').fill('Ada Quill');
+  await page.getByRole('button', { name: 'Enter it under this name' }).tap();
+  await page.locator('.after').first().waitFor();
   await expect.poll(() => status(page)).toBe('kept');
   await kept(page);
 
@@ -82,6 +92,8 @@ test('a server that dies while readings are entered loses none of them, and the 
   await expect.poll(() => status(page), { timeout: 20_000 }).toBe('kept');
   const { entries } = await yard.store.readSince(START);
   expect(entries.slice(before).map((entry) => (entry.body as { asWritten: string }).asWritten)).toEqual(['2 11/16 in', '3 3/32 in', '12 thou']);
+  // The name was asked once, and kept through the reload without a server.
+  expect(entries.slice(before).map((entry) => entry.by)).toEqual(['Ada Quill', 'Ada Quill', 'Ada Quill']);
   expect(await page.evaluate(() => localStorage.getItem('tupwise.waiting'))).toBe('[]');
   expect(problems).toEqual([]);
   await context.close();
