@@ -61,7 +61,7 @@ export const MAY_USE: Readonly<Record<string, readonly string[]>> = {
   views: ['qrcode'],
   print: ['node:', 'qrcode', '@myriaddreamin/typst-ts-node-compiler', '@tarikjabiri/dxf'],
   stores: ['node:', 'pg', '@electric-sql/pglite', '@electric-sql/pglite/'],
-  'sound-files': ['node:'],
+  'sound-files': ['node:', '@audio/decode-amr'],
   server: ['node:', 'hono', 'hono/', '@hono/node-server', '@hono/node-server/'],
   cli: ['node:', 'commander'],
   app: ['svelte', 'svelte/', '@fontsource/', 'qrcode'],
