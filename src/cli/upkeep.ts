@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { inspectionRecord, wearOf, type Picture } from '../derived/index.ts';
+import { inspectionRecord, looksOverTime, wearOf, type Picture } from '../derived/index.ts';
 import type { Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
-import { acceptanceBlocks, acceptanceOf, calendarOf, dueBlocks, inspectionBlocks, planOfUpkeep, settingBlocks, settingLines, wearBlocks } from '../views/work/index.ts';
+import { acceptanceBlocks, acceptanceOf, blowToExpect, calendarOf, dueBlocks, inspectionBlocks, looksBlocks, planOfUpkeep, settingBlocks, settingLines, wearBlocks } from '../views/work/index.ts';
 import { blocksText } from './blocks-text.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
@@ -31,12 +31,12 @@ function upkeepText(picture: Picture, entries: readonly Entry[]): string {
   const { identity } = picture.known;
   return [
     `${identity.tag}: upkeep\n`, inventedLine(identity.invented),
-    blocksText([...dueBlocks(picture, entries), ...acceptanceBlocks(picture), ...wearBlocks(picture, entries, knowledge), { kind: 'heading', level: 2, text: 'Setting sheet' }, ...settingBlocks(picture, knowledge), ...inspectionBlocks(picture, knowledge)]),
+    blocksText([...dueBlocks(picture, entries), ...acceptanceBlocks(picture, blowToExpect(picture)), ...wearBlocks(picture, entries, knowledge), ...looksBlocks(picture, entries), { kind: 'heading', level: 2, text: 'Setting sheet' }, ...settingBlocks(picture, knowledge), ...inspectionBlocks(picture, knowledge)]),
   ].join('');
 }
 
 const upkeepJson = (picture: Picture, entries: readonly Entry[]): unknown => ({
-  plan: planOfUpkeep(picture, entries), acceptance: acceptanceOf(picture),
+  plan: planOfUpkeep(picture, entries), acceptance: acceptanceOf(picture, blowToExpect(picture)), looks: looksOverTime(entries, picture.provenance.asOf),
   wear: wearOf(picture.known, entries, knowledge, picture.provenance.asOf).map(({ forecast, ...wear }) => ({ ...wear, forecast: forecast.state === 'fitted' ? { state: forecast.state, rate: forecast.rate, rateInterval: forecast.rateInterval, wearShown: forecast.wearShown } : forecast })),
   settings: settingLines(picture), inspection: inspectionRecord(picture.known, picture.findings, picture.duty) ?? null,
 });

@@ -1,6 +1,11 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { calendarText, type CalendarEvent } from '../../src/derived/upkeep/index.ts';
+import { picture } from '../../src/derived/index.ts';
+import { calendarText, upkeepEvents, upkeepPlan, type CalendarEvent } from '../../src/derived/upkeep/index.ts';
+import { readSurveyFile } from '../../src/entries/index.ts';
+import { knowledge } from '../../src/knowledge/index.ts';
 import { dateOf, dayNumber, daysLater, monthsLater } from '../../src/derived/upkeep/calendar-day.ts';
 
 test('days and dates are those of the Gregorian calendar', () => {
@@ -47,6 +52,31 @@ test('whatever is written comes back whole: commas, line breaks, letters of any 
       UID: row.uid, DTSTAMP: '20260512T225959Z', 'DTSTART;VALUE=DATE': '20270228', 'DTEND;VALUE=DATE': '20270301', SUMMARY: row.summary, DESCRIPTION: row.description, TRANSP: 'TRANSPARENT',
     })));
   }), { numRuns: 200 });
+});
+
+const PYTHON = '/usr/bin/python3';
+const READERS = ['icalendar', 'vobject'].filter((name) => spawnSync(PYTHON, ['-c', `import ${name}`]).status === 0);
+if (READERS.length < 2) console.log(`the calendar file is read by ${READERS.length} independent readers of two (Debian: python3-icalendar, python3-vobject)`);
+
+/** Uid, start, end and summary as an independent reader finds them, and how far ahead it reminds. */
+const SCRIPTS: Readonly<Record<string, string>> = {
+  icalendar: 'import sys, json, icalendar\nc = icalendar.Calendar.from_ical(sys.stdin.buffer.read())\nassert not c.errors and c["VERSION"] == "2.0" and c["PRODID"]\nprint(json.dumps([[str(e["UID"]), e["DTSTART"].dt.isoformat(), e["DTEND"].dt.isoformat(), str(e["SUMMARY"]), str(e["DESCRIPTION"]), [a["TRIGGER"].dt.days for a in e.walk("VALARM")], e.errors] for e in c.walk("VEVENT")]))',
+  vobject: 'import sys, json, vobject\nc = vobject.readOne(sys.stdin.buffer.read().decode("utf-8"))\nc.validate(raiseException=True)\nprint(json.dumps([[e.uid.value, e.dtstart.value.isoformat(), e.dtend.value.isoformat(), e.summary.value, e.description.value, [a.trigger.value.days for a in e.contents.get("valarm", [])], []] for e in c.contents["vevent"]]))',
+};
+
+test.each(READERS)('the calendar of an invented hammer is read whole and without a fault by %s', (reader) => {
+  const entries = readSurveyFile(readFileSync(new URL('../../examples/kettlebrae-50-simply-good.yaml', import.meta.url), 'utf8')).entries;
+  const found = picture(entries, knowledge, '2026-06-01T00:00:00Z', 1);
+  if (found === undefined) throw new Error('the example enrols no hammer');
+  const hammer = { id: found.known.hammer, tag: found.known.identity.tag };
+  const events = [
+    ...upkeepEvents(upkeepPlan(found.known, entries, '2026-06-01T00:00:00Z'), hammer, '2026-06-01T00:00:00Z'),
+    { uid: 'odd@tupwise.invalid', date: '2027-12-31', summary: `Commas, semicolons; and a back\\slash, ${'å'.repeat(60)}`, description: 'First line\nsecond line: with a colon', remindDaysBefore: 2 },
+  ];
+  expect(events.length).toBeGreaterThan(2);
+  const run = spawnSync(PYTHON, ['-c', SCRIPTS[reader] ?? ''], { input: calendarText(events, '2026-06-01T08:00:00Z'), encoding: 'utf8' });
+  expect(run.stderr).toBe('');
+  expect(JSON.parse(run.stdout)).toEqual(events.map((event) => [event.uid, event.date, daysLater(event.date, 1), event.summary, event.description, [-(event.remindDaysBefore ?? 0)], []]));
 });
 
 test('a stamp that is no instant is a mistake of the caller', () => {

@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { acceptance, settingSheet } from '../../src/derived/upkeep/index.ts';
+import { acceptance, expectedBlow, looksOverTime, settingSheet, type ExpectedBlow } from '../../src/derived/upkeep/index.ts';
 import { SETTINGS, TRIAL_POINTS, UPKEEP_TASKS, knowledge } from '../../src/knowledge/index.ts';
+import { picture } from '../../src/derived/index.ts';
+import { readSurveyFile } from '../../src/entries/index.ts';
 import { lookOf } from '../../src/hammer/index.ts';
 import { LogOf } from '../cases/log-of.ts';
 import { gatesSound, pictureOf, wornHammer } from '../worksheet/worn-hammer.ts';
@@ -62,7 +65,9 @@ function goodTrial(log = gatesSound(new LogOf('50 lb', 'coil-and-toggle'))): Log
   return log.look('keys.secure', 'tight').look('hold-down-bolts.state', 'tight');
 }
 
-const accept = (log: LogOf, since?: string) => acceptance({ ...pictureOf(log), ...(since === undefined ? {} : { since }) });
+/** What the motion lets expect, as if it had been reckoned: the middle of what a bar of 0.583 in reads back as. */
+const EXPECTED: ExpectedBlow = { low: 700, middle: 850, high: 1_000 };
+const accept = (log: LogOf, expected: ExpectedBlow = EXPECTED) => acceptance({ ...pictureOf(log), expected });
 const point = (log: LogOf, id: string) => accept(log).points.find((one) => one.id === id);
 
 test('a good trial is accepted, point by point', () => {
@@ -92,14 +97,54 @@ test.each([['0.583 in', 'green'], ['0.614 in', 'green'], ['0.616 in', 'red']])('
   expect(point(goodTrial().read('running.test-bar-thickness@rear-left', corner), 'strike-test')?.state).toBe(state);
 });
 
-test('a bar thicker than a sledge leaves it is red, and so is one thicker than before the repair', () => {
-  const weak = goodTrial();
-  for (const corner of ['front-left', 'front-right', 'rear-left', 'rear-right']) weak.read(`running.test-bar-thickness@${corner}`, '0.69 in');
-  expect(point(weak, 'strike-test')).toMatchObject({ state: 'red', shown: 'mean 0.690 in, corners within 0.000 in' });
+test('a bar thicker than before the repair is red', () => {
   const worse = goodTrial();
   worse.put('job-progress', { job: 'spring.renew', state: 'done' });
   for (const corner of ['front-left', 'front-right', 'rear-left', 'rear-right']) worse.read(`running.test-bar-thickness@${corner}`, '0.66 in');
   expect(point(worse, 'strike-test')).toMatchObject({ state: 'red', reason: 'The bar is thicker than before the repair, 0.583 in: it hits more weakly.' });
+});
+
+test('the strike test is read back as energy: red where it is weaker than the motion lets expect, grey where it was not tried', () => {
+  const energy = (log: LogOf, expected?: ExpectedBlow) => accept(log, expected).points.find((one) => one.id === 'strike-energy');
+  expect(energy(goodTrial())).toMatchObject({ state: 'green' });
+  expect(energy(goodTrial())?.shown).toMatch(/^6\d\d ft·lbf a blow, 95 % between /);
+  expect(energy(goodTrial(), { low: 2_000, middle: 2_200, high: 2_400 })).toMatchObject({ state: 'red', reason: expect.stringContaining('Weaker than its motion as set lets expect') });
+  expect(accept(goodTrial(), { low: 2_000, middle: 2_200, high: 2_400 })).toMatchObject({ verdict: 'refused', sentence: 'Not right yet: blow as strong as its motion lets expect.' });
+  expect(energy(goodTrial(), { low: 90, middle: 100, high: 110 })).toMatchObject({ state: 'green', reason: expect.stringContaining('rather was the test not as said') });
+  expect(energy(gatesSound(new LogOf('50 lb', 'coil-and-toggle')))).toMatchObject({ state: 'not-done', missing: expect.arrayContaining(['running.test-bar-thickness@front-left']) });
+  // Half the length under the dies is about half the energy; one blow on a bar needs its count.
+  const value = (log: LogOf): number => Number(/^(\d+)/.exec(energy(log)?.shown ?? '')?.[1]);
+  expect(value(goodTrial().read('running.test-bar-length', '1 in')) / value(goodTrial())).toBeLessThan(0.65);
+  expect(value(goodTrial().read('running.test-bar-blows', '10')) / value(goodTrial())).toBeLessThan(0.65);
+});
+
+test('the invented hammer whose trial is complete delivers what its motion lets expect', () => {
+  const file = readFileSync(new URL('../../examples/kettlebrae-50-simply-good.yaml', import.meta.url), 'utf8');
+  const found = picture(readSurveyFile(file).entries, knowledge, '2026-06-01T00:00:00Z', 1);
+  if (found === undefined) throw new Error('the example enrols no hammer');
+  const expected = expectedBlow(found.known, found.values, 1);
+  expect(expected?.middle).toBeGreaterThan(150);
+  expect(acceptance({ ...found, ...(expected === undefined ? {} : { expected }) }).verdict).toBe('accepted');
+});
+
+test('looks over time: every answer with its day, those that changed first, corrections obeyed', () => {
+  const log = new LogOf('50 lb', 'coil-and-toggle').look('belt.state', 'sound').look('keys.secure', 'tight');
+  for (const [look, answer] of [['belt.state', 'glazed'], ['keys.secure', 'tight']] as const) Object.assign(log.put('sighting', { look, answer, standing: 'seen' }), { at: '2026-09-01T09:00:00.000Z' });
+  const all = looksOverTime(log.entries, '2027-01-01T00:00:00Z');
+  expect(all.map((one) => [one.look, one.changed, one.answers.map((answer) => answer.answer)])).toEqual([['belt.state', true, ['sound', 'glazed']], ['keys.secure', false, ['tight', 'tight']]]);
+  const wrong = log.entries.find((entry) => entry.kind === 'sighting' && entry.at.startsWith('2026-09'));
+  if (wrong === undefined) throw new Error('no second look');
+  Object.assign(log.put('correction', { entry: wrong.id, why: 'the other belt' }), { at: '2026-09-02T09:00:00.000Z' });
+  expect(looksOverTime(log.entries, '2027-01-01T00:00:00Z').map((one) => one.look)).toEqual(['keys.secure']);
+  expect(looksOverTime(log.entries, '2026-06-01T00:00:00Z')).toEqual([]);
+});
+
+test('the clutch is adjusted after everything that must be clean or tight before it is tried', () => {
+  const oily = pictureOf(gatesSound(new LogOf('50 lb', 'coil-and-toggle')).look('running.oil', 'on-dies').look('running.creep', 'drifts').look('clutch-facing.state', 'flooded').look('keys.secure', 'loose'));
+  const order = oily.worksheet.jobs.map((job) => job.job);
+  expect(order).toEqual(expect.arrayContaining(['keys.dry', 'keys.renew', 'clutch.wash', 'clutch.adjust']));
+  for (const before of ['keys.dry', 'keys.renew', 'clutch.wash']) expect(order.indexOf(before)).toBeLessThan(order.indexOf('clutch.adjust'));
+  expect(oily.worksheet.problems).toEqual([]);
 });
 
 test('what was looked at before the repair, or before the running, does not count', () => {

@@ -48,7 +48,29 @@ test('the interval holds the next reading as often as it says: 95 in 100', () =>
 test('readings that happen to lie on a line keep their own doubt', () => {
   const forecast = fitted([0, 1, 2].map((at) => ({ at, value: at, uncertainty: 0.1 })));
   expect(forecast.scatter).toBeCloseTo(0.1, 12);
-  expect(forecast.at(3).high).toBeGreaterThan(3 + 0.1 * 12.7);
+  expect(forecast.freedom).toBe(Number.POSITIVE_INFINITY);
+  // Known doubt, so the normal factor: 1.96 x 0.1 x sqrt(1 + 1/3 + 4/2) at 3, two beyond the middle of 0, 1, 2.
+  expect(forecast.at(3).high - 3).toBeCloseTo(1.959964 * 0.1 * Math.sqrt(1 + 1 / 3 + 2), 6);
+  // Scatter that the doubt does not explain takes Student's t with one degree of freedom instead.
+  const wild = fitted([[0, 0], [1, 1.9], [2, 2]].map(([at = 0, value = 0]) => ({ at, value, uncertainty: 0.1 })));
+  expect(wild.freedom).toBe(1);
+});
+
+test('the band of the line holds the place at which a true line reaches a limit, 95 in 100', () => {
+  const generator = seeded(12, 'wear');
+  const rounds = 4_000;
+  let held = 0;
+  let student = 0;
+  for (let round = 0; round < rounds; round++) {
+    const forecast = fitted([0, 1, 2, 3].map((at) => ({ at, value: 1 + at + draw({ kind: 'normal', mean: 0, deviation: 0.05 }, generator), uncertainty: 0.05 })));
+    if (Number.isFinite(forecast.freedom)) student += 1;
+    // The true line is at 6 at 5.
+    const { earliest, latest } = forecast.reaches(6, 'more');
+    if ((earliest ?? 0) <= 5 && (latest ?? Number.POSITIVE_INFINITY) >= 5) held += 1;
+  }
+  console.log(`${((100 * held) / rounds).toFixed(1)} % of ${rounds} bands hold the true place; in ${((100 * student) / rounds).toFixed(1)} % the readings scattered more than their doubt and Student's t was taken`);
+  expect(held / rounds).toBeGreaterThan(0.94);
+  expect(held / rounds).toBeLessThan(0.98);
 });
 
 test('the earliest day is never after the likely one, and nothing is claimed far beyond the readings', () => {
@@ -56,11 +78,12 @@ test('the earliest day is never after the likely one, and nothing is claimed far
     const readings = rows.map(([at, value]) => ({ at, value, uncertainty: 0.1 }));
     const forecast = wearForecast(readings);
     if (forecast.state !== 'fitted') return;
-    const { already, likely, earliest } = forecast.reaches(limit, worse);
+    const { already, likely, earliest, latest } = forecast.reaches(limit, worse);
     const last = Math.max(...readings.map((one) => one.at));
     const span = last - Math.min(...readings.map((one) => one.at));
     if (likely !== undefined) expect(earliest).toBeLessThanOrEqual(likely + 1e-9);
-    for (const place of [likely, earliest]) if (place !== undefined) expect(place).toBeLessThanOrEqual(last + 3 * span + 1e-9);
+    if (latest !== undefined && likely !== undefined) expect(latest).toBeGreaterThanOrEqual(likely - 1e-9);
+    for (const place of [likely, earliest, latest]) if (place !== undefined) expect(place).toBeLessThanOrEqual(last + 3 * span + 1e-9);
     if (!already && likely !== undefined) expect(forecast.at(likely).value).toBeCloseTo(limit, 6);
   }));
 });

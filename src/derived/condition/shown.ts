@@ -7,7 +7,7 @@ import type { Graded } from './grade-measured.ts';
 export function shownReading(value: Value, system: PrintSystem): string {
   if (value.outcome.state !== 'known') return '';
   const printed = formatQuantity(value.outcome.quantity, { system, doubt: true });
-  return value.asWritten === undefined ? printed : `${value.asWritten} (${printed})`;
+  return value.asWritten === undefined || value.asWritten === printed ? printed : `${value.asWritten} (${printed})`;
 }
 
 /** How sure, in words. */

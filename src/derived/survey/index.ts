@@ -1,3 +1,4 @@
 export * from './known.ts';
 export { foldEntries, foldOrdered } from './fold.ts';
 export { readingsAtOdds } from './at-odds.ts';
+export { struckOut } from './struck-out.ts';

@@ -1,9 +1,8 @@
 import { GRADES, TRIAL_JOB, TRIAL_POINTS, type TrialPoint } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
-import type { PrintSystem } from '../print-system.ts';
-import type { Value } from '../value.ts';
-import type { AcceptancePoint } from './acceptance-point.ts';
+import type { AcceptanceInputs, AcceptancePoint } from './acceptance-point.ts';
+import { strikeEnergy } from './strike-energy.ts';
 import { strikeTest } from './strike-test.ts';
 
 /** Whether the hammer is right again. */
@@ -13,16 +12,6 @@ export interface Acceptance {
   readonly points: readonly AcceptancePoint[];
   /** Only what was entered from this instant on counts; absent where no job was ever done. */
   readonly since?: string;
-}
-
-export interface AcceptanceInputs {
-  readonly known: Known;
-  readonly values: Readonly<Record<string, Value>>;
-  readonly findings: readonly Finding[];
-  /** Instant from which readings and looks count; the last finished job where left out. */
-  readonly since?: string;
-  /** Units of the sentences; `inch` where left out. */
-  readonly system?: PrintSystem;
 }
 
 /**
@@ -35,6 +24,7 @@ export function acceptance(inputs: AcceptanceInputs): Acceptance {
   const points = [
     ...TRIAL_POINTS.map((point) => pointOf(inputs, point, since, point.afterRunning === true ? ran : undefined)),
     strikeTest(inputs.known, since, inputs.system ?? 'inch'),
+    strikeEnergy(inputs, since),
     standsDown(inputs.findings),
   ];
   const red = points.filter((point) => point.state === 'red');
@@ -81,7 +71,7 @@ const shownOf = (finding: Finding): string => (finding.at === undefined ? findin
 function standsDown(findings: readonly Finding[]): AcceptancePoint {
   const down = findings.filter((finding) => finding.grade === 'stand-down');
   return {
-    id: 'stand-down', title: 'Nothing else stands it down', state: down.length > 0 ? 'red' : 'green', shown: '', missing: [], source: 'common-practice',
+    id: 'stand-down', title: down.length === 0 ? 'Nothing else stands it down' : 'Something else stands it down', state: down.length > 0 ? 'red' : 'green', shown: '', missing: [], source: 'common-practice',
     reason: down.length === 0 ? 'No finding stands the hammer down.' : down.map((finding) => `${finding.title}: ${finding.reason}`).join(' '),
   };
 }

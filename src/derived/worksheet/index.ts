@@ -11,5 +11,6 @@ export { moneyAndTime, type MoneyAndTime, type MoneyTimeOptions } from './money-
 export type { Driver, Range } from './spread.ts';
 export type { CriticalPath, CriticalStep } from './longest-way.ts';
 export type { Crew } from './crew-plan.ts';
-export { saleValue, type CostToCure, type NamedChange, type NothingOff, type SaleOptions, type SaleValue, type SoldAs } from './sale-value.ts';
+export type { CostToCure, NothingOff } from './cost-to-cure.ts';
+export { saleValue, type NamedChange, type SaleOptions, type SaleValue, type SoldAs } from './sale-value.ts';
 export { progressOf, type DoneJob, type FoundAndLeft } from './progress-of.ts';

@@ -3,7 +3,7 @@ import { HOUR_WORTH, LOOKING_JOBS, OF_THE_PLACE, SMALL_SETTING_HOURS, TRIAL_JOB,
 import type { Finding } from '../condition/index.ts';
 import { findingKey, isFault } from './cure-needs.ts';
 import { SpanTables } from './quantile-table.ts';
-import type { CostToCure, NothingOff } from './sale-value.ts';
+import type { CostToCure, NothingOff } from './cost-to-cure.ts';
 import { isOpen } from './worksheet-of.ts';
 import type { WorksheetJob } from './worksheet.ts';
 

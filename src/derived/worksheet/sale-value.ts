@@ -5,6 +5,7 @@ import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { findingKey } from './cure-needs.ts';
 import { costsToCure, drawValues, scaled } from './sale-draws.ts';
+import type { CostToCure, NothingOff } from './cost-to-cure.ts';
 import type { PriceBook } from './price-book.ts';
 import { rangeOf, type Range } from './spread.ts';
 import type { WorksheetJob } from './worksheet.ts';
@@ -20,25 +21,6 @@ export interface NamedChange {
   /** Findings behind it; none for what the seller says himself. */
   readonly because: readonly string[];
   readonly source: string;
-}
-
-/** What a buyer takes off because he has to put it right himself: what it costs, and the hours at what they are worth to him. */
-export interface CostToCure {
-  readonly job: string;
-  readonly title: string;
-  /** Money and hours together, at likely values. */
-  readonly amount: number;
-  readonly cost: Span;
-  readonly hours: Span;
-  /** Below 1 where it is doubtful that the job is needed. */
-  readonly chance: number;
-  readonly because: readonly string[];
-}
-
-/** An open finding that takes nothing off, and why. */
-export interface NothingOff {
-  readonly finding: string;
-  readonly because: string;
 }
 
 /** What the hammer would fetch as it stands. An opinion with its doubt, not an offer. */

@@ -184,10 +184,14 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     cheaper: 'Packing behind the old facing where it is thick enough.',
   },
   {
-    id: 'clutch.adjust', title: 'Adjust the clutch', part: 'clutch-facing', families: EVERY, stage: 8,
+    id: 'clutch.adjust', title: 'Adjust the clutch', part: 'clutch-facing', families: EVERY, stage: 13,
     words: 'Back off until it just slips, a small drop of oil; then try release and creep; one change at a time.',
     after: [
       { job: 'clutch.reline', because: 'a new facing is set last' },
+      { job: 'clutch.wash', because: 'an oily or dirty facing cannot be set' },
+      { job: 'keys.dry', because: 'the clutch is tried running, and nothing runs with oil in a dovetail' },
+      { job: 'keys.drive', because: 'the clutch is tried running, and nothing runs with a loose key' },
+      { job: 'keys.renew', because: 'the clutch is tried running, and nothing runs with a loose key' },
       { job: 'return-spring.renew', because: 'a lazy return looks like a tight clutch' },
     ],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 1, helpers: 0,

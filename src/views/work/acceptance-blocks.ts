@@ -1,4 +1,4 @@
-import { acceptance, type Acceptance, type AcceptancePoint, type Picture } from '../../derived/index.ts';
+import { acceptance, expectedBlow, type Acceptance, type AcceptancePoint, type ExpectedBlow, type Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import type { Block } from '../report/block.ts';
 import { keysWords } from './key-words.ts';
@@ -7,11 +7,17 @@ const VERDICT = { accepted: 'Right again', refused: 'Not right yet', 'not-finish
 const MARK: Readonly<Record<Acceptance['verdict'], Condition>> = { accepted: 'sound', refused: 'stand-down', 'not-finished': 'not-known' };
 const STATE: Readonly<Record<AcceptancePoint['state'], string>> = { green: 'Green', red: 'RED', 'not-done': 'Not done' };
 
-export const acceptanceOf = (picture: Picture): Acceptance => acceptance({ known: picture.known, values: picture.values, findings: picture.findings, system: picture.system });
+/** @param expected what the motion lets expect of a full blow, where it was reckoned */
+export const acceptanceOf = (picture: Picture, expected?: ExpectedBlow): Acceptance =>
+  acceptance({ known: picture.known, values: picture.values, findings: picture.findings, system: picture.system, seed: picture.provenance.seed, ...(expected === undefined ? {} : { expected }) });
+
+/** What the motion lets expect of a full blow, where a strike test was made: the population takes some tenths of a second. */
+export const blowToExpect = (picture: Picture): ExpectedBlow | undefined =>
+  Object.keys(picture.known.history).some((key) => key.startsWith('running.test-bar-thickness')) ? expectedBlow(picture.known, picture.values, picture.provenance.seed) : undefined;
 
 /** Whether the last trial accepts the hammer, point by point, red or green with the reason. */
-export function acceptanceBlocks(picture: Picture): readonly Block[] {
-  const { verdict, sentence, points, since } = acceptanceOf(picture);
+export function acceptanceBlocks(picture: Picture, expected?: ExpectedBlow): readonly Block[] {
+  const { verdict, sentence, points, since } = acceptanceOf(picture, expected);
   return [
     { kind: 'heading', level: 2, text: 'Acceptance of the last trial' },
     { kind: 'verdict', words: VERDICT[verdict], sentence, condition: MARK[verdict], sureWords: since === undefined ? 'No job was finished yet, so everything in the log counts.' : `Only what was entered since the last finished job, on ${since.slice(0, 10)}, counts.` },

@@ -4,7 +4,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block, ReportTree } from '../report/block.ts';
 import { sheetTree } from '../report/report-tree.ts';
 import { cautionBlocks } from '../report/caution-blocks.ts';
-import { acceptanceBlocks } from './acceptance-blocks.ts';
+import { acceptanceBlocks, blowToExpect } from './acceptance-blocks.ts';
 import { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
 import { ladderBlocks } from './ladder-blocks.ts';
 import { buyBlocks, makingBlocks, orderBlocks } from './making-blocks.ts';
@@ -13,7 +13,7 @@ import { orderOfWorkBlocks } from './order-of-work-blocks.ts';
 import { saleSheetBlocks } from './sale-blocks.ts';
 import { mayBeBlocks } from './need-blocks.ts';
 import { settingBlocks } from './setting-blocks.ts';
-import { dueBlocks, inspectionBlocks, wearBlocks } from './upkeep-blocks.ts';
+import { dueBlocks, inspectionBlocks, looksBlocks, wearBlocks } from './upkeep-blocks.ts';
 import { saleOf, workPlan, type WorkPlan } from './work-plan.ts';
 
 export const SHEET_IDS = ['worksheet', 'settings', 'parts', 'order', 'upkeep', 'inspection', 'sale'] as const;
@@ -51,7 +51,7 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
     case 'order':
       return orderBlocks(picture);
     case 'upkeep':
-      return [...dueBlocks(picture, entries), ...acceptanceBlocks(picture), ...wearBlocks(picture, entries, knowledge)];
+      return [...dueBlocks(picture, entries), ...acceptanceBlocks(picture, blowToExpect(picture)), ...wearBlocks(picture, entries, knowledge), ...looksBlocks(picture, entries)];
     case 'inspection':
       return inspectionBlocks(picture, knowledge);
     case 'sale':

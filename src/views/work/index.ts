@@ -1,4 +1,4 @@
-export { acceptanceBlocks, acceptanceOf } from './acceptance-blocks.ts';
+export { acceptanceBlocks, acceptanceOf, blowToExpect } from './acceptance-blocks.ts';
 export { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
 export { handOverSheet, planBlocks, SHEET_IDS, SHEET_TITLES, type SheetGround, type SheetId } from './hand-over-sheets.ts';
 export { keysWords, keyWords } from './key-words.ts';
@@ -9,7 +9,7 @@ export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords,
 export { rangeDrawing, type DrawnRange, type DrawnWidth } from './range-drawing.ts';
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
 export { settingBlocks, settingLines } from './setting-blocks.ts';
-export { calendarOf, dueBlocks, inspectionBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
+export { calendarOf, dueBlocks, inspectionBlocks, looksBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
 export { saleOf, withMoney, workPlan, type WorkPlan } from './work-plan.ts';
 export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';
 export { chanceWords } from './chance-words.ts';

@@ -1,4 +1,4 @@
-import { calendarText, upkeepEvents, upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear } from '../../derived/index.ts';
+import { calendarText, looksOverTime, upkeepEvents, upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear, type WearStep } from '../../derived/index.ts';
 import type { Entry } from '../../entries/index.ts';
 import { placeOf } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
@@ -37,7 +37,7 @@ export function wearBlocks(picture: Picture, entries: readonly Entry[], knowledg
   const few = all.filter((wear) => wear.forecast.state === 'refused');
   return [
     { kind: 'heading', level: 2, text: 'Wear' },
-    ...(fitted.length === 0 ? [] : [{ kind: 'table', caption: 'Straight line through the readings, with the 95 % interval of its slope', columns: ['Place', 'Readings', 'Wears', 'Comes to'], rows: fitted.map((wear) => ({ cells: [keyWords(wear.key), String(wear.readings), rateWords(picture, wear), stepWords(wear)] })) } as const]),
+    ...(fitted.length === 0 ? [] : [{ kind: 'table', caption: 'Straight line through the readings of a place since the last work on it, with 95 % intervals', columns: ['Place', 'Readings', 'Wears', 'Comes to'], rows: fitted.map((wear) => ({ cells: [keyWords(wear.key), `${wear.readings}, ${wear.dates.map((date) => date.slice(0, 10)).join(', ')}`, rateWords(picture, wear), stepWords(wear)] })) } as const]),
     { kind: 'paragraph', text: few.length === 0 && fitted.length === 0 ? 'No place was read twice yet; a forecast wants three readings of the same place, taken the same way.' : few.length === 0 ? 'Nothing is claimed further ahead than three times the span of the readings.' : `Read twice, and a forecast wants three readings of the same place, taken the same way: ${keysWords(few.map((wear) => wear.key))}.` },
   ];
 }
@@ -51,12 +51,44 @@ function rateWords({ system }: Picture, wear: Wear): string {
   const [stretch, words] = wear.over === 'running time' ? [100 * HOUR, 'in 100 h run'] : [365, 'a year'];
   const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false })}`;
   const [low, high] = forecast.rateInterval;
-  return `${print(forecast.rate)} ${words} (${print(low)} to ${print(high)})${forecast.wearShown ? '' : '; the readings do not show that it wears at all'}`;
+  return forecast.wearShown ? `${print(forecast.rate)} ${words} (${print(low)} to ${print(high)})` : `the readings do not show that it wears: between ${print(low)} and ${print(high)} ${words}`;
 }
 
-function stepWords({ steps }: Wear): string {
-  if (steps.length === 0) return 'no rule judges it';
-  return steps.map((step) => `${step.grade.replace('-', ' ')} from ${step.from}: ${step.already ? 'already there' : step.likely === undefined && step.earliest === undefined ? 'not within sight' : `${step.likely === undefined ? 'not likely within sight' : `likely ${step.likely}`}${step.earliest === undefined ? '' : `, ${step.earliest} at the earliest`}`}`).join('; ');
+const GRADE: Readonly<Record<string, string>> = { watch: 'to be watched', limited: 'limits use', 'stand-down': 'stops it' };
+
+/** `in 210 to 600 h of running, likely 340`; what lies beyond three times the span of the readings is not claimed. */
+function reachedIn({ ahead }: WearStep, over: Wear['over']): string {
+  const [unit, stretch] = over === 'running time' ? ['h of running', HOUR] : ['days', 1];
+  const figure = (value: number): string => String(roundTwo(Math.max(0, value / stretch)));
+  const { earliest, likely, latest } = ahead;
+  if (earliest === undefined) return 'not within sight';
+  if (likely !== undefined && likely <= 0) return 'should be there by now; measure it';
+  if (latest !== undefined && likely !== undefined) return `in ${figure(earliest)} to ${figure(latest)} ${unit}, likely ${figure(likely)}`;
+  if (likely !== undefined) return `in ${figure(earliest)} ${unit} at the earliest, likely ${figure(likely)}; how late is not within sight`;
+  return `in ${figure(earliest)} ${unit} at the earliest; no likely figure within sight`;
+}
+
+/** Two figures of a forecast mean something. */
+const roundTwo = (value: number): number => (value === 0 ? 0 : Number(value.toPrecision(2)));
+
+function stepWords({ steps, over }: Wear): string {
+  if (steps.length === 0) return 'no rule judges it by itself';
+  return steps.map((step) => `${GRADE[step.grade] ?? step.grade} at ${step.from}: ${step.already ? 'already there' : reachedIn(step, over)}`).join('; ');
+}
+
+/** Looks that were taken on more than one day, with every answer: what changed, and what was always the same. */
+export function looksBlocks(picture: Picture, entries: readonly Entry[]): readonly Block[] {
+  const all = looksOverTime(entries, picture.provenance.asOf);
+  if (all.length === 0) return [];
+  const changed = all.filter((one) => one.changed);
+  const same = all.filter((one) => !one.changed);
+  const key = (one: (typeof all)[number]): string => keyWords(one.at === undefined ? one.look : `${one.look}@${one.at}`);
+  const answers = (one: (typeof all)[number]): string => one.answers.map(({ when, answer }) => `${when.slice(0, 10)} ${answer.replaceAll('-', ' ')}`).join('; ');
+  return [
+    { kind: 'heading', level: 2, text: 'Looked at more than once' },
+    ...(changed.length === 0 ? [] : [{ kind: 'table', caption: 'What changed between looks, oldest answer first', columns: ['Look', 'Answers'], rows: changed.map((one) => ({ cells: [key(one), answers(one)] })) } as const]),
+    ...(same.length === 0 ? [] : [{ kind: 'table', caption: 'The same answer each time', columns: ['Look', 'Answers'], rows: same.map((one) => ({ cells: [key(one), answers(one)] })) } as const]),
+  ];
 }
 
 /** Record of the last inspection, with room for the signature. */
