@@ -42,4 +42,38 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'timber-depth', title: 'depth of a sole timber under a 50 lb hammer', dimension: 'length', text: '9 in', source: 'page-foundation' },
   { id: 'timber-depth-light', title: 'depth of a timber pad under a 25 lb hammer', dimension: 'length', text: '3 in', source: 'page-foundation' },
   { id: 'oak-across', title: 'stress that oak stands across its grain, dry', dimension: 'pressure', text: '5 MPa ± 2', source: 'from-memory' },
+  { id: 'bush-wall-least', title: 'least wall of a bronze bush that is pressed in', dimension: 'length', text: '1/16 in', source: 'from-memory' },
+  { id: 'oil-hole', title: 'oil hole of a bush', dimension: 'length', text: '3/16 in', source: 'common-practice' },
+  { id: 'chamfer', title: 'chamfer that leads a pressed part in', dimension: 'length', text: '1/16 in', source: 'common-practice' },
+  { id: 'helve-clearance-least', title: 'least clearance of a helve on its pivot', dimension: 'length', text: '0.004 in', source: 'from-memory' },
+  { id: 'helve-clearance-most', title: 'most clearance of a helve on its pivot, new', dimension: 'length', text: '0.010 in', source: 'from-memory' },
+  { id: 'rod-end-play', title: 'end play of the rod on its crank pin', dimension: 'length', text: '1/32 in', source: 'from-memory' },
+  { id: 'collar-thickness', title: 'collar of a crank pin', dimension: 'length', text: '3/8 in', source: 'from-memory' },
+  { id: 'washer', title: 'washer behind a split pin', dimension: 'length', text: '1/8 in', source: 'from-memory' },
+  { id: 'fillet', title: 'fillet where a pin meets its collar', dimension: 'length', text: '1/16 in', source: 'from-memory' },
+  { id: 'pin-ahead-of-plate', title: 'plate proud of the shank, so that the nut pulls on the collar', dimension: 'length', text: '1/32 in', source: 'from-memory' },
+  { id: 'nut-and-washer', title: 'thread behind the plate over its diameter: nut, washer and a turn to spare', dimension: 'ratio', text: '1.3', source: 'from-memory' },
+  { id: 'eye-roll', title: 'length rolled into an eye over its mean circumference', dimension: 'ratio', text: '0.9 ± 0.1', source: 'from-memory' },
+  { id: 'leaf-stress', title: 'bending that a leaf stands, repeated', dimension: 'pressure', text: '600 MPa', source: 'bhandari-springs' },
+  { id: 'key-room', title: 'room over a parallel key in its hub', dimension: 'length', text: '0.005 in', source: 'asme-b17-1' },
+  { id: 'countershaft-pulley-least', title: 'least driver on a countershaft over its belt’s thickness', dimension: 'ratio', text: '20', source: 'from-memory' },
 ];
+
+/** kg/m³ of what parts are made from, for a blank's weight. */
+export const STOCK_DENSITIES = { steel: 7850, bronze: 8900, iron: 7200, oak: 750, brass: 8500, source: 'from-memory' } as const;
+
+/** Split pins by the pin that they keep: hole, and least distance from its middle to the end, m. */
+export interface SplitPin {
+  readonly upTo: number;
+  readonly hole: number;
+  readonly fromEnd: number;
+}
+
+export const SPLIT_PINS: { readonly source: string; readonly rows: readonly SplitPin[] } = {
+  source: 'iso-2340',
+  rows: [
+    { upTo: 0.008, hole: 0.002, fromEnd: 0.0035 }, { upTo: 0.01, hole: 0.0032, fromEnd: 0.0045 }, { upTo: 0.012, hole: 0.0032, fromEnd: 0.0055 }, { upTo: 0.016, hole: 0.004, fromEnd: 0.006 },
+    { upTo: 0.018, hole: 0.005, fromEnd: 0.007 }, { upTo: 0.022, hole: 0.005, fromEnd: 0.008 }, { upTo: 0.027, hole: 0.0063, fromEnd: 0.009 }, { upTo: 0.04, hole: 0.008, fromEnd: 0.01 },
+    { upTo: 0.05, hole: 0.01, fromEnd: 0.012 }, { upTo: 0.06, hole: 0.01, fromEnd: 0.014 }, { upTo: 0.1, hole: 0.013, fromEnd: 0.018 },
+  ],
+};

@@ -51,4 +51,7 @@ export const SOURCES: readonly Source[] = [
   { id: 'zimmerli', title: 'Endurance of spring wire, Zimmerli', kind: 'handbook', where: 'as quoted in Shigley, Mechanical Engineering Design, section 10-9: 35 ksi about a mean of 55 ksi, not peened', standing: 'from memory' },
   { id: 'spring-tolerances', title: 'Commercial tolerances of coil springs', kind: 'memory', where: '', standing: 'from memory' },
   { id: 'barkan-soils', title: 'D. D. Barkan, Dynamics of Bases and Foundations', kind: 'handbook', where: 'coefficient of elastic uniform compression by soil category', standing: 'from memory' },
+  { id: 'iso-2340', title: 'ISO 2340, clevis pins without head', kind: 'standard', where: 'holes for split pins and their distance from the end', standing: 'from memory' },
+  { id: 'iso-1101', title: 'ISO 1101, tolerances of form, direction and run-out', kind: 'standard', where: 'signs and frames', standing: 'from memory' },
+  { id: 'iso-21920', title: 'ISO 21920-1, surface texture on drawings', kind: 'standard', where: 'sign and place of the figure', standing: 'from memory' },
 ];

@@ -47,6 +47,32 @@ def slopes(entities):
     return sorted(out)
 
 
+def points(entities):
+    """Corners, centres, and outermost points of circles and arcs."""
+    found = []
+    for entity in entities:
+        kind = entity.dxftype()
+        if kind == 'LINE':
+            found += [entity.dxf.start, entity.dxf.end]
+        elif kind in ('CIRCLE', 'ARC'):
+            centre, radius = entity.dxf.center, entity.dxf.radius
+            found.append(centre)
+            turns = range(0, 360, 90)
+            if kind == 'ARC':
+                found += [entity.start_point, entity.end_point]
+                start, sweep = entity.dxf.start_angle, (entity.dxf.end_angle - entity.dxf.start_angle) % 360
+                turns = [turn for turn in turns if (turn - start) % 360 <= sweep]
+            found += [centre + type(centre)(radius * math.cos(math.radians(turn)), radius * math.sin(math.radians(turn)), 0) for turn in turns]
+    return [[point[0], point[1]] for point in found]
+
+
+def chamfers(entities):
+    """Lines at 45 degrees, by their length across."""
+    lines = [entity for entity in entities if entity.dxftype() == 'LINE']
+    spans = [(abs(line.dxf.end.x - line.dxf.start.x), abs(line.dxf.end.y - line.dxf.start.y)) for line in lines]
+    return sorted(dx for dx, dy in spans if dx > 0 and abs(dx - dy) < 1e-6)
+
+
 for path in sys.argv[1:]:
     document = ezdxf.readfile(path)
     audit = document.audit()
@@ -63,4 +89,9 @@ for path in sys.argv[1:]:
         'groups': [size(group) for group in joined(visible)],
         'circles': circles(visible),
         'slopes': slopes(visible),
+        # The outline, its centres and what a thread or a hidden edge adds: where extension lines may start.
+        'points': points([entity for entity in space if entity.dxf.layer in ('visible', 'hidden')]),
+        'tips': [list(entity.get_points('xy')[0]) for entity in space if entity.dxftype() == 'LWPOLYLINE'],
+        'arcs': sorted(entity.dxf.radius for entity in visible if entity.dxftype() == 'ARC'),
+        'chamfers': chamfers(visible),
     }))

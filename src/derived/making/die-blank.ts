@@ -1,4 +1,4 @@
-import { knowledge } from '../../knowledge/index.ts';
+import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { dieShape, neckWidth } from './die-outline.ts';
@@ -10,9 +10,7 @@ import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const THOU = shopNumber('pin-clearance-least') / 2;
 const SIXTY_FOURTH = shopNumber('plate-room');
-const STEEL_DENSITY = 7850;
-/** kg, for rounding a weight as it is printed. */
-const POUND = 0.45359237;
+const FOOT = 0.3048;
 
 type End = 'upper' | 'lower';
 const KINDS = { upper: 'upper-die', lower: 'lower-die' } as const;
@@ -23,7 +21,7 @@ const TITLES = { upper: 'Upper die blank (top tool)', lower: 'Lower die blank (b
  * floor allows beside its key, at least as wide as the pressure on the seat asks for.
  * @returns the part; not known without heights as made and the seat; cannot be where the die would be wider than its seat
  */
-export function makeLowerDie(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+export function makeLowerDie(values: Values, known: Known, context: MakingContext = ALONE): Making {
   const reader = new FigureReader(values);
   const print = printer(context);
   const height = heightOf('lower', reader, context);
@@ -50,24 +48,36 @@ export function makeLowerDie(values: Values, _known: Known, context: MakingConte
   const sunk = reader.find('stack.filler-plate');
   const bridge = context.alsoMade.has('filler-plate') && !context.floorCut ? ['It stands on the plate and on the floor beside it together: plate and floor are made flush first, tried with blue.'] : [];
   const plate = sunk !== undefined && sunk.quantity.value > 0 ? [`Height counts from the true floor: the filler plate of ${print(sunk.quantity.value)} goes in first. Without it the die must be that much higher.`] : [];
-  return die('lower', context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate, ...bridge], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
+  return die('lower', known, context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate, ...bridge], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
 }
 
 /**
- * Upper die blank: as high as restores the stack with the lower die and plate that will be there; foot as the ram's dovetail has it.
- * Depth of the ram's dovetail has no measuring place: until it is measured the foot is left square.
+ * Upper die blank: as high as restores the stack with the lower die and plate that will be there; foot as the ram's dovetail leaves room
+ * for beside its key, else as the old die has it.
+ * @returns the part; not known without heights as made and the foot; cannot be where the die is wider than the ram's dovetail
  */
-export function makeUpperDie(values: Values, _known: Known, context: MakingContext = ALONE): Making {
+export function makeUpperDie(values: Values, known: Known, context: MakingContext = ALONE): Making {
   const reader = new FigureReader(values);
+  const print = printer(context);
   const height = heightOf('upper', reader, context);
-  const width = reader.need('upper-die.width#as-made|upper-die.width');
-  const length = reader.need('upper-die.length#as-made|upper-die.length');
-  if (height === undefined || width === undefined || length === undefined) return reader.notKnown(KINDS.upper, TITLES.upper);
+  const floor = reader.find('ram.dovetail-width#as-made|ram.dovetail-width');
+  const old = reader.find('upper-die.width#as-made|upper-die.width');
+  const length = reader.need('ram.dovetail-length#as-made|upper-die.length#as-made|ram.dovetail-length|upper-die.length');
+  const any = floor ?? old ?? reader.need('upper-die.width');
+  if (height === undefined || any === undefined || length === undefined) return reader.notKnown(KINDS.upper, TITLES.upper);
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KINDS.upper, title: TITLES.upper, because, problem });
+  if (floor !== undefined && old !== undefined && old.quantity.value > floor.quantity.value + 2 * Math.hypot(old.quantity.uncertainty, floor.quantity.uncertainty)) {
+    return cannot(`A die cannot be wider than the dovetail that holds it: one of the two readings is wrong (${floor.from.join(', ')}, ${old.from.join(', ')}).`, `The upper die is wider at its foot than the ram’s dovetail; up to ${print(floor.quantity.value)} is allowed: ${print(old.quantity.value)}`);
+  }
+  const angle = reader.find('dovetail.flank-angle@upper|dovetail.flank-angle@upper#as-made');
+  const key = sturdyKey(reader, 'upper');
+  const width = floor === undefined ? any : reckon('length', [floor, key, ...(angle === undefined ? [] : [angle])], (across, thick, lean = 0) => across! - thick! / Math.cos(lean));
+  if (width.quantity.value <= 0) return cannot(`The key leaves no room for a die in the ram (${[...any.from, ...key.from].join(', ')}).`, `The ram’s dovetail must be wider than its key; above ${print(key.quantity.value)} is allowed: ${print(any.quantity.value)}`);
   const made = reader.find('upper-die.height#as-made');
   const taller = made !== undefined && height.quantity.value > made.quantity.value + 4 * THOU ? ['Higher than as made, since it also makes good what the lower die has lost: the ram grows heavier and the key sits as before. A new lower die as well keeps both as made.'] : [];
-  return die('upper', context, reader, {
-    height, width, length, angle: reader.find('dovetail.flank-angle@upper|dovetail.flank-angle@upper#as-made'), depth: reader.find('dovetail.depth@upper'), key: sturdyKey(reader, 'upper'),
-    warnings: taller, unknowns: [], widthWhy: 'as the die has it at the ram’s dovetail, from flank to flank',
+  return die('upper', known, context, reader, {
+    height, width, length, angle, depth: reader.find('ram.dovetail-depth|ram.dovetail-depth#as-made'), key,
+    warnings: taller, unknowns: floor === undefined ? [unknownPlace('ram.dovetail-width')] : [], widthWhy: floor === undefined ? 'as the die has it at the ram’s dovetail, from flank to flank' : 'floor of the ram’s dovetail less the key',
   });
 }
 
@@ -83,33 +93,37 @@ interface DieFigures {
   readonly widthWhy: string;
 }
 
-function die(end: End, context: MakingContext, reader: FigureReader, figures: DieFigures): Making {
+function die(end: End, known: Known, context: MakingContext, reader: FigureReader, figures: DieFigures): Making {
   const { angle, depth } = figures;
   const tongue = angle === undefined || depth === undefined ? undefined : { height: reckon('length', [depth, { ...shopFigure('rim-gap'), estimate: false }], (deep, gap) => deep! + gap!), angle };
   const edge = { ...shopFigure('edge-radius'), estimate: false };
-  const base = figures.width.quantity.value;
   const dovetail = tongue === undefined ? undefined : { height: tongue.height.quantity.value, angle: tongue.angle.quantity.value };
-  const neck = neckWidth({ baseWidth: base, dovetail });
+  // A parallel seat has the taper of its key on the die: the foot is narrower where the key is driven in.
+  const onDie = tongue !== undefined && known.looks[`keys.taper-flank@${end}`]?.answer === 'die';
+  const taper = reader.find(`keys.taper@${end}#as-made|keys.taper@${end}`) ?? shopFigure('key-taper');
+  const rise = onDie ? reckon('length', [taper, figures.length, tongue.angle], (perFoot, along, lean) => ((perFoot! / FOOT) * along!) / Math.cos(lean!)) : undefined;
+  const side = known.looks[`keys.side@${end}`]?.answer === 'left' ? -1 : 1;
+  const narrow = rise === undefined ? figures.width : reckon('length', [figures.width, rise], (middle, more) => middle! - more! / 2);
+  const wide = rise === undefined ? undefined : reckon('length', [figures.width, rise], (middle, more) => middle! + more! / 2);
+  const neck = neckWidth({ baseWidth: narrow.quantity.value, dovetail });
   const face = reader.find(`${end}-die.face-width`);
   const bodyFigure = face === undefined ? undefined : reckon('length', [face, edge], (flat, radius) => flat! + 2 * radius!);
   const body = bodyFigure === undefined || Math.abs(bodyFigure.quantity.value - neck) < shopNumber('body-step') ? neck : bodyFigure.quantity.value;
   const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there`;
   const dimensions: MakingDimension[] = [
     sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`),
-    sized('base-width', 'width of the foot', figures.width, { plus: 0, minus: 10 * THOU }, figures.widthWhy),
+    sized('base-width', wide === undefined ? 'width of the foot' : 'width of the foot, key end', narrow, { plus: 0, minus: 10 * THOU }, wide === undefined ? figures.widthWhy : `${figures.widthWhy}, at the middle, less half of the key’s taper over the length`),
+    ...(wide === undefined ? [] : [sized('far-width', 'width of the foot, far end', wide, { plus: 0, minus: 10 * THOU }, `${figures.widthWhy}, at the middle, and half of the key’s taper over the length`)]),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
     sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in is practice'),
-    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [figures.width, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and shoulder')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
+    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [narrow, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and shoulder')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
       sized('dovetail-height', 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: the shoulder must not touch'),
       sized('flank-angle', 'flank from upright, both sides', tongue.angle, plusMinus(0.2 * Math.PI / 180), 'as the seat has it; makers differ'),
     ]),
   ];
   const dispute = knowledge.criteria.find((one) => one.id === `dies.${end}-hardness`)?.dispute;
-  const unknowns = [...figures.unknowns, ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [end === 'lower' ? unknownPlace('seat.depth') : RAM_DOVETAIL] : []), KEYED_SIDE];
-  const area = body * figures.height.quantity.value;
-  const unit = context.system === 'inch' ? POUND : 1;
-  const mass = printQuantity({ dimension: 'mass', value: Math.round((area * figures.length.quantity.value * STEEL_DENSITY) / unit) * unit, uncertainty: 0 }, context.system);
+  const unknowns = [...figures.unknowns, ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [unknownPlace(end === 'lower' ? 'seat.depth' : 'ram.dovetail-depth')] : []), ...keyedFlank(end, known, onDie)];
   const print = printer(context);
   const shoulder = dovetail?.height ?? 0;
   if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
@@ -118,27 +132,32 @@ function die(end: End, context: MakingContext, reader: FigureReader, figures: Di
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Tough die steel: chromium-molybdenum 4140 or 4340, shock steel S7, hot-work steel H13; or heavy rail or axle steel',
     hardness: 'About 37 to 50 HRC, by the side taken on sheet 2; never full hard, it flies',
-    dimensions,
-    shape: dieShape({ height: figures.height.quantity.value, baseWidth: base, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail }, end === 'lower' ? 'down' : 'up'),
+    mass: body * figures.height.quantity.value * figures.length.quantity.value * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
+    shape: dieShape({ height: figures.height.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU }, end === 'lower' ? 'down' : 'up'),
     notes: [
-      'Foot and face flat within 0.002 in (0.05 mm) and parallel within 0.005 in (0.12 mm).',
-      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : 'Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.',
+      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',
-      'Heat treat before the last grinding of foot and face.',
+      'Hardened and tempered before the last grinding of foot and face: 4140 and 4340 oil from 1550 F (845 °C), tempered 900 to 1100 F (480 to 590 °C); S7 and H13 by their maker’s sheet. No grinding burn.',
       ...(end === 'upper' ? [] : [`Leaves room for a key of ${printer(context)(figures.key.quantity.value)} at the middle of its length.`]),
-      `Blank weighs about ${mass}${end === 'upper' ? '; it is part of the weight of the ram' : ''}.`,
+      ...(end === 'upper' ? ['Its weight is part of the weight of the ram.'] : []),
     ],
     unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute }],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'no-cold-blow'],
-    sources: [...new Set(['common-practice', 'page-dies', ...figures.height.sources, ...figures.width.sources])],
+    sources: [...new Set(['common-practice', 'page-dies', 'iso-1101', 'iso-21920', ...figures.height.sources, ...figures.width.sources])],
     warnings: [...figures.warnings, ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
   }, context.system);
 }
 
 const wrongDie = (end: End, because: string, problem: string): Making => ({ state: 'cannot-be', kind: KINDS[end], title: TITLES[end], because, problem });
 
-const RAM_DOVETAIL: Unknown = { what: 'depth of the ram’s dovetail', how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail.' };
-const KEYED_SIDE: Unknown = { what: 'which flank carries the taper of the key', how: 'Measure the width of the seat at both ends: if it is parallel, the keyed flank of the die is cut to the taper of the key.' };
+/** Which flank is tapered, and on which side the key lies: asked until it was looked at. */
+function keyedFlank(end: End, known: Known, onDie: boolean): readonly Unknown[] {
+  const flank = known.looks[`keys.taper-flank@${end}`]?.answer;
+  return [
+    ...(flank === undefined ? [{ key: `keys.taper-flank@${end}`, what: 'which flank carries the taper of the key', how: 'Measure the width of the seat, or of the ram’s dovetail, at both ends: if it is parallel, the keyed flank of the die is cut to the taper of the key.' }] : []),
+    ...((onDie || flank === undefined) && known.looks[`keys.side@${end}`] === undefined ? [{ key: `keys.side@${end}`, what: 'on which side of the die the key lies', how: 'Stand where the key is driven in and look along it.' }] : []),
+  ];
+}
 
 /** Height that restores the stack: as-made total less the other die as it will be, plate included. */
 function heightOf(end: End, reader: FigureReader, context: MakingContext): Figure | undefined {

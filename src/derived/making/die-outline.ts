@@ -1,26 +1,33 @@
-import { arc, centreLine, line, rectangle, type DimensionMark, type Mark, type Point, type Shape, type View } from './shape.ts';
+import { arc, centreLine, line, type DimensionMark, type Mark, type Point, type Shape, type View } from './shape.ts';
 
 /** Sizes of a die, m and rad. The dovetail is undefined where it was not measured; the blank is then left square. */
 export interface DieSizes {
   readonly height: number;
-  /** Across the foot, from flank to flank. */
+  /** Across the foot, from flank to flank; where the key is driven in, if the foot is tapered. */
   readonly baseWidth: number;
+  /** At the other end; undefined for a parallel foot. */
+  readonly farWidth: number | undefined;
+  /** Where the keyed flank lies, seen from where the key is driven in. */
+  readonly keySide: 1 | -1;
   readonly bodyWidth: number;
   readonly length: number;
   readonly edge: number;
   readonly dovetail: { readonly height: number; readonly angle: number } | undefined;
+  /** Foot flat, and face parallel to it, m. */
+  readonly flatWithin: number;
+  readonly parallelWithin: number;
 }
 
 const QUARTER = Math.PI / 2;
 
 /**
- * The three views of a die, foot down for a lower one and foot up for an upper one. Names of the dimensions: height, base-width,
- * body-width, length, edge-radius, dovetail-height, flank-angle.
+ * Front and side of a die, foot down for a lower one and foot up for an upper one. Names of the dimensions: height, base-width,
+ * far-width, body-width, length, edge-radius, dovetail-height, flank-angle. The front view is seen from where the key is driven in.
  */
 export function dieShape(sizes: DieSizes, foot: 'down' | 'up'): Shape {
   const { height, bodyWidth, length } = sizes;
   const flip = (y: number): number => (foot === 'down' ? y : height - y);
-  return { views: [frontView(sizes, flip, foot), topView(sizes, foot), sideView(sizes, flip, foot, length, height, bodyWidth)] };
+  return { views: [frontView(sizes, flip, foot), sideView(sizes, flip, foot, length, height, bodyWidth)] };
 }
 
 /** Width of the dovetail where it meets the shoulder. */
@@ -31,6 +38,7 @@ function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 
   const shoulder = dovetail?.height ?? 0;
   const neck = neckWidth(sizes) / 2;
   const half = bodyWidth / 2;
+  const more = (sizes.farWidth ?? baseWidth) - baseWidth;
   const outline: Mark[] = [];
   const at = (x: number, y: number): Point => [x, flip(y)];
   outline.push(line(at(-baseWidth / 2, 0), at(baseWidth / 2, 0)));
@@ -43,11 +51,17 @@ function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 
     outline.push(corner([side * (half - edge), flip(height - edge)], edge, side === 1, foot === 'down'));
   }
   outline.push(line(at(-half + edge, height), at(half - edge, height)));
+  if (dovetail !== undefined && more > 1e-9) outline.push(line(at(sizes.keySide * (baseWidth / 2), 0), at(sizes.keySide * (baseWidth / 2 + more), 0)), line(at(sizes.keySide * (baseWidth / 2 + more), 0), at(sizes.keySide * (neck + more), shoulder)), ...(neck + more > half ? [line(at(sizes.keySide * (neck + more), shoulder), at(sizes.keySide * half, shoulder))] : []));
   const dimensions: DimensionMark[] = [
     { kind: 'straight', of: 'height', from: at(-Math.max(half, baseWidth / 2), 0), to: at(-half, height), side: 'left', row: 1 },
-    { kind: 'straight', of: 'base-width', from: at(-baseWidth / 2, 0), to: at(baseWidth / 2, 0), side: foot === 'down' ? 'below' : 'above', row: 1 },
+    { kind: 'straight', of: 'base-width', from: at(-baseWidth / 2, 0), to: at(baseWidth / 2, 0), side: foot === 'down' ? 'below' : 'above', row: 2, ...(more > 1e-9 ? { note: 'key end' } : {}) },
+    { kind: 'datum', letter: 'A', at: at(-baseWidth * 0.3, 0), side: foot === 'down' ? 'below' : 'above' },
     { kind: 'leader', of: 'edge-radius', at: [half - edge * (1 - Math.SQRT1_2), flip(height - edge * (1 - Math.SQRT1_2))], toward: [2.2, foot === 'down' ? 2.2 : -2.2], sign: 'R' },
   ];
+  if (more > 1e-9) {
+    const [left, right] = sizes.keySide > 0 ? [-baseWidth / 2, baseWidth / 2 + more] : [-baseWidth / 2 - more, baseWidth / 2];
+    dimensions.push({ kind: 'straight', of: 'far-width', from: at(left, 0), to: at(right, 0), side: foot === 'down' ? 'below' : 'above', row: 3, note: 'far end' });
+  }
   if (dovetail !== undefined) dimensions.push({ kind: 'leader', of: 'flank-angle', at: at((baseWidth / 2 + neck) / 2, shoulder / 2), toward: [3.5, foot === 'down' ? -0.6 : 0.6] });
   if (Math.abs(bodyWidth - baseWidth) > 1e-9 && (dovetail === undefined || Math.abs(half - neck) > 1e-9)) {
     dimensions.push({ kind: 'straight', of: 'body-width', from: at(-half, height - edge), to: at(half, height - edge), side: foot === 'down' ? 'above' : 'below', row: 1 });
@@ -61,14 +75,6 @@ function corner(centre: Point, radius: number, right: boolean, up: boolean): Mar
   return arc(centre, radius, from, from + QUARTER);
 }
 
-function topView({ baseWidth, bodyWidth, length }: DieSizes, foot: 'down' | 'up'): View {
-  const body = rectangle(-bodyWidth / 2, 0, bodyWidth, length, foot === 'down' || bodyWidth > baseWidth - 1e-9 ? 'visible' : 'hidden');
-  const wide = Math.abs(bodyWidth - baseWidth) < 1e-9;
-  const base = wide ? [] : [-1, 1].map((side) => line([(side * baseWidth) / 2, 0], [(side * baseWidth) / 2, length], foot === 'up' || baseWidth > bodyWidth ? 'visible' : 'hidden'));
-  const ends = !wide && baseWidth > bodyWidth ? [0, length].flatMap((y) => [line([-baseWidth / 2, y], [baseWidth / 2, y])]) : [];
-  return { name: 'top', title: 'top', marks: [...body, ...base, ...ends, centreLine([0, 0], [0, length])], dimensions: [] };
-}
-
 function sideView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 'up', length: number, height: number, bodyWidth: number): View {
   const { edge, dovetail } = sizes;
   const up = foot === 'down';
@@ -77,11 +83,16 @@ function sideView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | '
     corner([edge, flip(height - edge)], edge, false, up), corner([length - edge, flip(height - edge)], edge, true, up),
   ];
   if (dovetail !== undefined) marks.push(line([0, flip(dovetail.height)], [length, flip(dovetail.height)], Math.abs(bodyWidth - neckWidth(sizes)) > 1e-9 || dovetail.angle > 0 ? 'visible' : 'hidden'));
+  const away = up ? -1 : 1;
   return {
     name: 'right', title: 'from the right', marks,
     dimensions: [
-      { kind: 'straight', of: 'length', from: [0, flip(0)], to: [length, flip(0)], side: up ? 'below' : 'above', row: 1 },
-      ...(dovetail === undefined ? [] : [{ kind: 'straight', of: 'dovetail-height', from: [length, flip(0)], to: [length, flip(dovetail.height)], side: 'right', row: 1 } as const]),
+      { kind: 'straight', of: 'length', from: [0, flip(0)], to: [length, flip(0)], side: up ? 'below' : 'above', row: 3 },
+      ...(dovetail === undefined ? [] : [{ kind: 'straight', of: 'dovetail-height', from: [length, flip(0)], to: [length, flip(dovetail.height)], side: 'right', row: 1, turned: true } as const]),
+      { kind: 'control', geometric: 'flat', within: sizes.flatWithin, at: [length * 0.1, flip(0)], toward: [1.5, 6.2 * away] },
+      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.85, flip(0)], toward: [1.6, -5.2] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.6, flip(0)] },
+      { kind: 'control', geometric: 'parallel', within: sizes.parallelWithin, to: 'A', at: [length * 0.1, flip(height)], toward: [1.5, -6.2 * away] },
+      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.55, flip(height)] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.85, flip(height)], toward: [1.6, -5.2] },
     ],
   };
 }

@@ -1,6 +1,7 @@
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { doubtWarnings, estimateWarnings, FigureReader, reckon, sized, type Values } from './figure.ts';
+import { doubtWarnings, estimateWarnings, FigureReader, reckon, sized, unknownPlace, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -37,23 +38,29 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
   const width = { ...reckon('length', [across, room], (size, gap) => size! - gap!), estimate: across.estimate };
   const length = { ...reckon('length', [along, room], (size, gap) => size! - gap!), estimate: along.estimate };
   const old = reader.find('filler-plate.thickness');
+  // A floor cut flat over its whole width lies as deep as the cutter went, and no shallower than the die had sunk.
+  const cut = context.floorCut ? reader.find('seat.cut') : undefined;
+  if (cut !== undefined && cut.quantity.value < sunk.quantity.value - 2 * Math.hypot(cut.quantity.uncertainty, sunk.quantity.uncertainty)) {
+    return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'A floor that is flat over its whole width lies at least as deep as the die had sunk: the cut or the depth sunk is wrong (seat.cut, seat.sunk).', problem: `The floor was cut less deep than the die had sunk; ${print(sunk.quantity.value)} and more is allowed: ${print(cut.quantity.value)}` };
+  }
+  const thickness = cut ?? (context.floorCut ? { ...sunk, estimate: true } : sunk);
   const dimensions = [
-    sized('thickness', 'thickness', sunk, { plus: GRIND, minus: 0 }, 'the depth that the seat has lost; left full, then ground until it is flush with the true floor'),
+    sized('thickness', 'thickness', thickness, { plus: GRIND, minus: 0 }, cut !== undefined ? 'what was cut off the true floor; left full, then ground until it stands as high as that did' : context.floorCut ? 'the depth that the die had sunk, the least that the cutter takes off; measured again when the floor is cut' : 'the depth that the seat has lost; left full, then ground until it is flush with the true floor'),
     sized('width', 'width', width, { plus: 0, minus: SIXTY_FOURTH }, context.floorCut ? 'the whole seat floor, with room to drop in' : 'the pocket that the die has beaten, with room to drop in'),
     sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, 'full length of the seat, the way the key is driven'),
   ];
-  const thin = sunk.quantity.value < shopNumber('plate-thin');
+  const thin = thickness.quantity.value < shopNumber('plate-thin');
   return possible({
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Tough steel plate, medium carbon or low alloy', hardness: 'As supplied or hardened and drawn back tough; not glass hard',
-    dimensions, shape: plateShape(width.quantity.value, length.quantity.value, sunk.quantity.value),
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Tough steel plate: 4140 (42CrMo4) prehard, or 1045 (C45)', hardness: 'Prehard as supplied, 28 to 32 HRC, or left as rolled; not glass hard',
+    mass: width.quantity.value * length.quantity.value * thickness.quantity.value * STOCK_DENSITIES.steel, roughness: 1.6e-6, dimensions, shape: plateShape(width.quantity.value, length.quantity.value, thickness.quantity.value),
     notes: [
-      'Both faces ground, flat and parallel within 0.002 in (0.05 mm).',
+      'Both faces ground.',
       'Break all edges 1/32 in (0.8 mm); round the corners to the corners of the pocket.',
       'Bed with blue: no rock, contact over the whole face.',
       'Hold it by the die key or two dowels in the seat, never by the die alone; never a stack of shims.',
-      ...(context.floorCut ? ['The floor is cut first: add what the cutter takes off the true floor to the thickness.'] : ['Corner to corner flush with the floor beside it within 0.002 in (0.05 mm).']),
+      ...(context.floorCut ? ['The floor is cut first, and the plate made to what was cut off it.'] : ['Corner to corner flush with the floor beside it within 0.002 in (0.05 mm).']),
     ],
-    unknowns: context.floorCut ? [{ what: 'what the cutter takes off the true floor', how: 'Depth gauge from the rim to the true floor, before it is cut and after; the difference goes onto the thickness.' }] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
+    unknowns: context.floorCut && cut === undefined ? [unknownPlace('seat.cut')] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
     warnings: [
       ...(old === undefined || old.quantity.value <= 0 ? [] : [`It takes the place of the plate of ${print(old.quantity.value)} that is in the seat now: one plate, not two.`]),
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),
@@ -67,7 +74,11 @@ function plateShape(width: number, length: number, thickness: number): Shape {
     views: [
       {
         name: 'front', title: 'front', marks: [...rectangle(-width / 2, 0, width, thickness), centreLine([0, 0], [0, thickness])],
-        dimensions: [{ kind: 'straight', of: 'thickness', from: [width / 2, 0], to: [width / 2, thickness], side: 'right', row: 1 }],
+        dimensions: [
+          { kind: 'straight', of: 'thickness', from: [width / 2, 0], to: [width / 2, thickness], side: 'right', row: 1 },
+          { kind: 'datum', letter: 'A', at: [-width * 0.3, 0], side: 'below' },
+          { kind: 'control', geometric: 'parallel', within: GRIND / 5, to: 'A', at: [-width * 0.4, thickness], toward: [-2, 3] },
+        ],
       },
       {
         name: 'top', title: 'top', marks: [...rectangle(-width / 2, 0, width, length), centreLine([0, 0], [0, length])],

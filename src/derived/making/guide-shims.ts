@@ -4,7 +4,7 @@ import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
-import { breakLine, line, rectangle, type Shape } from './shape.ts';
+import { breakLine, circle, cross, line, rectangle, type DimensionMark, type Point, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'guide-shims';
@@ -41,31 +41,51 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
     return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'The packs are too thin to take up the play: the ram or the guide must be built up, or the cap planed.', problem: `More shim would have to come out than there is; up to ${print(thinner.quantity.value)} at each side is allowed: ${print(takeOut.quantity.value)}` };
   }
   const height = reader.find('ram-guide.height');
+  const width = reader.find('guide-shims.width');
+  const count = reader.find('guide-shims.holes');
+  const holes = count === undefined ? undefined : Math.round(count.quantity.value);
+  const hole = reader.find('guide-shims.hole-diameter');
+  const pitch = reader.find('guide-shims.hole-pitch');
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
+  const bored = holes !== undefined && holes > 0 ? hole : undefined;
+  if (bored !== undefined && width !== undefined && bored.quantity.value >= width.quantity.value) return cannot('A bolt hole as wide as its shim cuts it in two: one of the readings is wrong (guide-shims.hole-diameter, guide-shims.width).', `The bolt hole is as wide as the shim; below ${print(width.quantity.value)} is allowed: ${print(bored.quantity.value)}`);
+  if (bored !== undefined && pitch !== undefined && height !== undefined && holes !== undefined && (holes - 1) * pitch.quantity.value + bored.quantity.value >= height.quantity.value) return cannot('The row of bolt holes is longer than the shim: count, distance or height is wrong (guide-shims.holes, guide-shims.hole-pitch, ram-guide.height).', `The bolt holes do not fit in the shim; below ${print(height.quantity.value)} over all is allowed: ${print((holes - 1) * pitch.quantity.value + bored.quantity.value)}`);
   const taper = Math.abs(first.quantity.value - second.quantity.value);
   const dimensions: MakingDimension[] = [
     ...SIDES.map((side, index) => sized(`pack-${side}`, `thickness of the ${side} pack`, news[index]!, plusMinus(THOU), `pack as found less ${print(takeOut.quantity.value)}, which leaves 0.005 to 0.010 in of play at the tighter end`)),
     ...(height === undefined ? [] : [sized('height', 'length of the shim', height, { plus: 0, minus: 2 * shopNumber('plate-room') }, 'as high as the guide')]),
+    ...(width === undefined ? [] : [sized('width', 'width of the shim', width, { plus: 0, minus: shopNumber('plate-room') }, 'as the old shim')]),
+    ...(bored === undefined ? [] : [sized('hole', `bolt holes, ${holes} off, on the middle line`, bored, { plus: shopNumber('plate-room'), minus: 0 }, 'as the old shim')]),
+    ...(bored === undefined || pitch === undefined || holes === undefined || holes < 2 ? [] : [sized('hole-pitch', 'from hole to hole', pitch, plusMinus(shopNumber('plate-room')), 'as the old shim; the row is centred in the height')]),
   ];
   return possible({
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled',
-    dimensions, shape: shimShape(height?.quantity.value), disputes: [],
-    unknowns: [{ what: 'width of the shim and its bolt holes', how: 'Lay the old shim down and mark round it; without one, rub the seat of the cap on paper.' }, ...(height === undefined ? [unknownPlace('ram-guide.height')] : [])],
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass (C26000, CuZn30) or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled; no heat treatment',
+    dimensions, shape: shimShape({ height: height?.quantity.value, width: width?.quantity.value, hole: bored?.quantity.value, holes: pitch === undefined && (holes ?? 0) > 1 ? 0 : holes ?? 0, pitch: pitch?.quantity.value ?? 0 }), disputes: [],
+    unknowns: [
+      ...(width === undefined ? [unknownPlace('guide-shims.width')] : []), ...(height === undefined ? [unknownPlace('ram-guide.height')] : []), ...(holes === undefined ? [unknownPlace('guide-shims.holes')] : []),
+      ...(holes !== undefined && holes > 0 && hole === undefined ? [unknownPlace('guide-shims.hole-diameter')] : []), ...(holes !== undefined && holes > 1 && pitch === undefined ? [unknownPlace('guide-shims.hole-pitch')] : []),
+    ],
     notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
     cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
     warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
   }, context.system);
 }
 
-function shimShape(height: number | undefined): Shape {
-  const tall = height ?? 0.2;
-  const wide = tall * 0.24;
-  if (height !== undefined) {
-    return {
-      broken: 'Width not to scale: cut to the old shim.',
-      views: [{ name: 'front', title: 'front', marks: [...rectangleOpen(wide, tall)], dimensions: [{ kind: 'straight', of: 'height', from: [0, 0], to: [0, tall], side: 'left', row: 1 }] }],
-    };
-  }
-  return { broken: 'Not to scale: length and width as the old shim.', views: [{ name: 'front', title: 'front', marks: rectangle(0, 0, wide, tall), dimensions: [] }] };
+function shimShape({ height, width, hole, holes, pitch }: { readonly height: number | undefined; readonly width: number | undefined; readonly hole: number | undefined; readonly holes: number; readonly pitch: number }): Shape {
+  const tall = height ?? (width === undefined ? 0.2 : width * 4);
+  const wide = width ?? tall * 0.24;
+  const row = hole === undefined || height === undefined ? [] : Array.from({ length: holes }, (_, index): Point => [wide / 2, tall / 2 + (index - (holes - 1) / 2) * pitch]);
+  const outline = width === undefined && height !== undefined ? rectangleOpen(wide, tall) : rectangle(0, 0, wide, tall);
+  const [first, second] = row;
+  const last = row[row.length - 1];
+  const dimensions: DimensionMark[] = [
+    ...(height === undefined ? [] : [{ kind: 'straight', of: 'height', from: [0, 0], to: [0, tall], side: 'left', row: 1 } as const]),
+    ...(width === undefined ? [] : [{ kind: 'straight', of: 'width', from: [0, 0], to: [wide, 0], side: 'below', row: 1 } as const]),
+    ...(last === undefined || hole === undefined ? [] : [{ kind: 'leader', of: 'hole', at: [last[0] + (hole / 2) * Math.SQRT1_2, last[1] + (hole / 2) * Math.SQRT1_2], toward: [2, 3], sign: 'Ø', clear: true } as const]),
+    ...(first === undefined || second === undefined ? [] : [{ kind: 'straight', of: 'hole-pitch', from: first, to: second, side: 'right', row: 1 } as const]),
+  ];
+  const broken = width === undefined ? (height === undefined ? 'Not to scale: length and width as the old shim.' : 'Width not to scale: cut to the old shim.') : height === undefined ? 'Length not to scale: as high as the guide.' : undefined;
+  return { ...(broken === undefined ? {} : { broken }), views: [{ name: 'front', title: 'front', marks: [...outline, ...row.flatMap((centre) => [circle(centre, (hole ?? 0) / 2), ...cross(centre, (hole ?? 0) / 2)])], dimensions }] };
 }
 
 /** A strip whose right edge is cut away. */

@@ -1,3 +1,4 @@
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { driveForGap, taperHolds, taperRise } from '../../methods/elements/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
@@ -27,7 +28,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
   const kind = `${end}-key` as const;
   const title = end === 'lower' ? 'Key of the lower die (cotter)' : 'Key of the upper die (cotter)';
   const reader = new FigureReader(values);
-  const seat = reader.need(end === 'lower' ? 'seat.length|lower-die.length#as-made|lower-die.length' : 'upper-die.length#as-made|upper-die.length');
+  const seat = reader.need(end === 'lower' ? 'seat.length|lower-die.length#as-made|lower-die.length' : 'ram.dovetail-length#as-made|upper-die.length#as-made|ram.dovetail-length|upper-die.length');
   if (seat === undefined) return reader.notKnown(kind, title);
   const projection = { ...shopFigure('key-projection'), estimate: false };
   const middle = thicknessOf(end, reader, context);
@@ -41,26 +42,34 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
   if (small.quantity.value <= 0) {
     return { state: 'cannot-be', kind, title, because: 'With this taper over this length nothing is left at the small end: taper or thickness is wrong.', problem: `The taper takes more than the key is thick at its middle; up to ${print(2 * middle.quantity.value)} over the whole length is allowed: ${print(taperRise(taper.quantity.value, length.quantity.value))}` };
   }
-  const depth = reader.find(end === 'lower' ? 'seat.depth|seat.depth#as-made' : 'dovetail.depth@upper');
+  const gap = gapOf(end, reader);
+  const old = reader.find(`keys.thickness@${end}|keys.thickness@${end}#as-made`);
+  const reuses = !context.alsoMade.has(end === 'lower' ? 'lower-die' : 'upper-die');
+  if (reuses && gap !== undefined && old !== undefined && old.quantity.value > gap.quantity.value + 2 * Math.hypot(old.quantity.uncertainty, gap.quantity.uncertainty)) {
+    return { state: 'cannot-be', kind, title, because: `The key stands between die and flank: one of the readings is wrong (${[...old.from, ...gap.from].join(', ')}).`, problem: `The key is thicker than the gap that it is driven into; up to ${print(gap.quantity.value)} is allowed: ${print(old.quantity.value)}` };
+  }
+  const loose = reuses && gap !== undefined && old !== undefined && gap.quantity.value - old.quantity.value > shopNumber('key-thickness') / 3 ? [`Seat and die leave ${print(gap.quantity.value)} and the old key was ${print(old.quantity.value)}: find out what filled the rest. A key as thick as the gap is better than packing.`] : [];
+  const depth = reader.find(end === 'lower' ? 'seat.depth|seat.depth#as-made' : 'ram.dovetail-depth|ram.dovetail-depth#as-made');
+  const oldHeight = reader.find(`keys.height@${end}#as-made|keys.height@${end}`);
   const angle = reader.find(`dovetail.flank-angle@${end}|dovetail.flank-angle@${end}#as-made`);
-  const height = depth === undefined ? undefined : reckon('length', [depth, large, ...(angle === undefined ? [] : [angle])], (deep, thick, lean = 0) => (deep! - thick! * Math.sin(lean)) / Math.cos(lean) - SIXTY_FOURTH);
+  const height = depth === undefined ? oldHeight : reckon('length', [depth, large, ...(angle === undefined ? [] : [angle])], (deep, thick, lean = 0) => (deep! - thick! * Math.sin(lean)) / Math.cos(lean) - SIXTY_FOURTH);
   const dimensions: MakingDimension[] = [
     sized('length', 'length over all', length, plusMinus(16 * SIXTY_FOURTH), 'the seat and 3/4 in at each end: something to drive, and something to drive out'),
     sized('large-end', 'thickness at the large end', large, { plus: FILE, minus: 0 }, 'thickness at the middle and half of the taper; left full to be filed to blue'),
     sized('small-end', 'thickness at the small end', small, { plus: FILE, minus: 0 }, 'thickness at the middle less half of the taper'),
-    ...(height === undefined ? [] : [sized('height', 'height, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, 'depth of the seat along its flank, clear of rim and root')]),
+    ...(height === undefined ? [] : [sized('height', 'height, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, depth === undefined ? 'as the old key' : 'depth of the seat along its flank, clear of rim and root')]),
     sized('taper', 'taper, thickness over length', taper, plusMinus(taper.quantity.value * 0.05), read === undefined ? 'not measured: 1/8 to 1/4 in in a foot is practice; match the seat' : 'as the old key'),
   ];
   const unknowns: Unknown[] = [
     ...(read === undefined ? [unknownPlace(`keys.taper@${end}`)] : []),
-    ...(height !== undefined ? [] : end === 'lower' ? [unknownPlace('seat.depth')] : [{ what: 'depth of the ram’s dovetail', how: 'Upper die out, ram blocked: depth gauge from the lower face of the ram to the floor of its dovetail. Leave the key tall until then.' }]),
+    ...(height !== undefined ? [] : [unknownPlace(end === 'lower' ? 'seat.depth' : 'ram.dovetail-depth')]),
     ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []),
   ];
   const slope = taper.quantity.value;
   const drive = driveForGap(slope, 10 * (shopNumber('pin-clearance-least') / 2));
   return possible({
-    state: 'to-make', kind, id: kind, title, quantity: 1, material: 'Tough medium-carbon steel; nothing that splinters or cracks', hardness: 'Not hardened',
-    dimensions, shape: keyShape(length.quantity.value, large.quantity.value, small.quantity.value, height?.quantity.value), unknowns, disputes: [],
+    state: 'to-make', kind, id: kind, title, quantity: 1, material: 'Tough medium-carbon steel, 1045 (C45) hot rolled or normalised; nothing that splinters or cracks', hardness: 'Not hardened, about 170 to 210 HB',
+    ...(height === undefined ? {} : { mass: height.quantity.value * middle.quantity.value * length.quantity.value * STOCK_DENSITIES.steel }), roughness: 3.2e-6, dimensions, shape: keyShape(length.quantity.value, large.quantity.value, small.quantity.value, height?.quantity.value), unknowns, disputes: [],
     notes: [
       'Planed or milled, then filed to blue: contact over 80 % of the length or more, flat on the full flank.',
       'One face straight, the taper on the other. Break the long edges 1/32 in (0.8 mm).',
@@ -68,9 +77,9 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
       `Going in by ${print(drive)} takes up ten thousandths of an inch (0.25 mm).`,
       'Fit dry: dovetail, die and key washed with solvent. Try again after one hour and after ten.',
     ],
-    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'eyes'], sources: [...new Set(['page-keys', 'common-practice', 'osha-1910-218', ...middle.sources])],
+    cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'eyes'], sources: [...new Set(['page-keys', 'common-practice', 'iso-21920', 'osha-1910-218', ...middle.sources])],
     warnings: [
-      ...(small.quantity.value <= shopNumber('key-weak') ? [`At the small end the key is ${print(small.quantity.value)}: keys of ${print(shopNumber('key-weak'))} and less bend and swell. Let the new die leave more room.`] : []),
+      ...loose, ...(small.quantity.value <= shopNumber('key-weak') ? [`At the small end the key is ${print(small.quantity.value)}: keys of ${print(shopNumber('key-weak'))} and less bend and swell. Let the new die leave more room.`] : []),
       ...(taperHolds(slope, FRICTION_DRY) ? [] : ['This taper is too steep to hold dry: it works out. Friction taken as 0.15, from memory.']),
       ...(taperHolds(slope, FRICTION_DRY) && !taperHolds(slope, FRICTION_OILED) ? ['This taper holds dry and not oiled.'] : []),
       ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
@@ -83,10 +92,15 @@ function thicknessOf(end: End, reader: FigureReader, context: MakingContext): Fi
   if (context.alsoMade.has(end === 'lower' ? 'lower-die' : 'upper-die')) return sturdyKey(reader, end);
   const old = reader.find(`keys.thickness@${end}|keys.thickness@${end}#as-made`);
   if (old !== undefined) return old;
-  const seat = reader.find('seat.width');
-  const die = reader.find('lower-die.width');
-  if (end === 'upper' || seat === undefined || die === undefined || seat.quantity.value <= die.quantity.value) return shopFigure('key-thickness');
-  const angle = reader.find('dovetail.flank-angle@lower') ?? chosen(0, 'angle', 'derived');
+  return gapOf(end, reader) ?? shopFigure('key-thickness');
+}
+
+/** What die and flank leave for the key, square to it; undefined where either was not read, or where the die fills its seat. */
+function gapOf(end: End, reader: FigureReader): Figure | undefined {
+  const seat = reader.find(end === 'lower' ? 'seat.width|seat.width#as-made' : 'ram.dovetail-width|ram.dovetail-width#as-made');
+  const die = reader.find(end === 'lower' ? 'lower-die.width' : 'upper-die.width');
+  if (seat === undefined || die === undefined || seat.quantity.value <= die.quantity.value) return undefined;
+  const angle = reader.find(`dovetail.flank-angle@${end}|dovetail.flank-angle@${end}#as-made`) ?? chosen(0, 'angle', 'derived');
   return reckon('length', [seat, die, angle], (floor, foot, lean) => (floor! - foot!) * Math.cos(lean!));
 }
 
@@ -98,6 +112,7 @@ function keyShape(length: number, large: number, small: number, height: number |
       { kind: 'straight', of: 'large-end', from: [0, 0], to: [0, large], side: 'left', row: 1 },
       { kind: 'straight', of: 'small-end', from: [length, 0], to: [length, small], side: 'right', row: 1 },
       { kind: 'leader', of: 'taper', at: [length * 0.5, (large + small) / 2], toward: [2, 2.2] },
+      { kind: 'finish', roughness: 1.6e-6, at: [length * 0.25, large + (small - large) * 0.25] },
     ],
   };
   const front: View = {
@@ -108,6 +123,6 @@ function keyShape(length: number, large: number, small: number, height: number |
     ],
   };
   const below: View = { ...top, dimensions: [...top.dimensions, { kind: 'straight', of: 'length', from: [0, 0], to: [length, 0], side: 'below', row: 1 }] };
-  const across: View = { name: 'right', title: 'small end', marks: [...rectangle(0, 0, small, tallest), centreLine([small / 2, 0], [small / 2, tallest])], dimensions: [] };
+  const across: View = { name: 'right', title: 'small end', marks: [...rectangle(0, 0, small, tallest), ...rectangle(0, 0, large, tallest), centreLine([small / 2, 0], [small / 2, tallest])], dimensions: [{ kind: 'finish', roughness: 1.6e-6, at: [large, tallest * 0.7], toward: [1.6, 1.2] }] };
   return { views: height === undefined ? [{ ...below, name: 'front', title: 'the thin way: the driving end is on the left' }] : [front, top, across] };
 }

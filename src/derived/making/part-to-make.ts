@@ -34,8 +34,9 @@ export interface Unknown {
 }
 
 export type PartKind =
-  | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'toggle-pin' | 'toggle-bushing' | 'rod-bushing' | 'clutch-pulley-bushing'
-  | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley' | 'ram-prop' | 'sole-timbers';
+  | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'crank-pin' | 'toggle-pin' | 'toggle-bushing' | 'crosshead-bushing' | 'rod-bushing'
+  | 'clutch-pulley-bushing' | 'bow-leaf' | 'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bushing' | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley'
+  | 'countershaft-driven' | 'countershaft-driver' | 'ram-prop' | 'sole-timbers';
 
 /** A part that a shop can make from its drawing. */
 export interface PartToMake {
@@ -46,6 +47,10 @@ export interface PartToMake {
   readonly quantity: number;
   readonly material: string;
   readonly hardness: string;
+  /** kg each, as drawn and without what is not drawn; absent where it says nothing. */
+  readonly mass?: number;
+  /** Roughness Ra of every machined face that carries no sign of its own, m; absent where nothing is machined. */
+  readonly roughness?: number;
   /** For the machinist: on the drawing. */
   readonly notes: readonly string[];
   readonly dimensions: readonly MakingDimension[];

@@ -3,6 +3,10 @@ import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
 import type { Worksheet } from '../worksheet/index.ts';
 import { makeBelt } from './belt.ts';
+import { makeBowLeaf } from './bow-leaf.ts';
+import { makeBowClipBushing, makeBowEyeBushings, makeClutchPulleyBushing, makeCrossheadBushing, makeHelveBushings, makeRodBushing } from './bushings.ts';
+import { makeCountershaftDriven, makeCountershaftDriver, wantsCountershaft } from './countershaft.ts';
+import { makeCrankPin } from './crank-pin.ts';
 import { makeLowerDie, makeUpperDie } from './die-blank.ts';
 import type { Values } from './figure.ts';
 import { makeFillerPlate } from './filler-plate.ts';
@@ -11,7 +15,7 @@ import { makeLowerKey, makeUpperKey } from './key.ts';
 import type { MakingContext } from './making-context.ts';
 import { makeMotorPulley } from './motor-pulley.ts';
 import type { Making, PartKind } from './part-to-make.ts';
-import { makeClutchPulleyBushing, makeRodBushing, makeToggleBushings, makeTogglePins } from './pins.ts';
+import { makeToggleBushings, makeTogglePins } from './pins.ts';
 import { makeRamProp } from './ram-prop.ts';
 import { makeSoleTimbers } from './sole-timbers.ts';
 import { makeCoilSpring } from './spring-order.ts';
@@ -30,14 +34,16 @@ export type Maker = (values: Values, known: Known, context?: MakingContext) => M
 /** Every part that can be worked out, in the order of the datum chain. */
 export const MAKERS: Readonly<Record<PartKind, Maker>> = {
   'ram-prop': makeRamProp, 'sole-timbers': makeSoleTimbers, 'filler-plate': makeFillerPlate, 'lower-die': makeLowerDie, 'upper-die': makeUpperDie,
-  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'rod-bushing': makeRodBushing, 'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings,
-  'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, belt: makeBelt,
+  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'crank-pin': makeCrankPin, 'rod-bushing': makeRodBushing, 'crosshead-bushing': makeCrossheadBushing,
+  'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings, 'bow-leaf': makeBowLeaf, 'bow-eye-bushing': makeBowEyeBushings, 'bow-clip-bushing': makeBowClipBushing, 'helve-bushing': makeHelveBushings,
+  'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, 'countershaft-driven': makeCountershaftDriven, 'countershaft-driver': makeCountershaftDriver, belt: makeBelt,
 };
 
 /** Jobs that ask for a part. */
 const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
-  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'rod.bush': ['rod-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
-  'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'drive.set-speed': ['motor-pulley'], 'belt.renew': ['belt'],
+  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'crank.pin-bush': ['crank-pin', 'rod-bushing'], 'rod.bush': ['rod-bushing'], 'crosshead.bush': ['crosshead-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
+  'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'bow.replace-leaf': ['bow-leaf'],
+  'bow.bush-eyes': ['bow-eye-bushing', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-bushing'], 'belt.renew': ['belt'],
 };
 
 /** Jobs that leave the seat floor flat over its whole width. */
@@ -49,6 +55,7 @@ const POOR_GROUND = ['soil', 'trailer', 'timber'];
 export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
   const jobs = openJobs(ground);
   const kinds = new Set<PartKind>(jobs.flatMap((job) => ASKED_BY[job] ?? []));
+  if (jobs.includes('drive.set-speed')) for (const kind of wantsCountershaft(ground.values, ground.known) ? (['countershaft-driven', 'countershaft-driver'] as const) : (['motor-pulley'] as const)) kinds.add(kind);
   if (jobs.includes('keys.renew')) for (const kind of keysToRenew(ground)) kinds.add(kind);
   if (ground.worksheet.jobs.some((job) => job.state !== 'done' && job.cautions.includes('block-ram'))) kinds.add('ram-prop');
   if (POOR_GROUND.includes(ground.known.looks['foundation.kind']?.answer ?? '') && (jobs.includes('foundation.block') || ground.findings.some((one) => one.criterion.startsWith('foundation.') && ['limited', 'stand-down'].includes(one.grade)))) kinds.add('sole-timbers');

@@ -1,4 +1,5 @@
 import { propFor } from '../../methods/ground/index.ts';
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, reckon, sized, type Values } from './figure.ts';
@@ -36,7 +37,7 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
     sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: ${prop.name} in hardwood for a hammer of up to ${printQuantity({ dimension: 'mass', value: Math.round(prop.hammerMass), uncertainty: 0 }, context.system)}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
   ];
   return {
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Sound straight-grained hardwood, dry: oak, ash, hickory or maple; no knot, no shake, no pith', hardness: 'Does not apply', dimensions,
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Sound straight-grained hardwood, dry: oak, ash, hickory or maple; no knot, no shake, no pith', hardness: 'Does not apply', mass: prop.side ** 2 * length.quantity.value * STOCK_DENSITIES.oak, dimensions,
     shape: propShape(prop.side, length.quantity.value), unknowns: [], disputes: [],
     notes: [
       'Ends sawn square within 1/32 in (1 mm); grain runs with the length.',

@@ -1,9 +1,10 @@
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
-import { rectangle, type Mark, type Shape } from './shape.ts';
+import { circle, cross, rectangle, type Mark, type Point, type Shape } from './shape.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'sole-timbers';
@@ -26,6 +27,13 @@ export function makeSoleTimbers(values: Values, _known: Known, context: MakingCo
   if (ram.quantity.value > HEAVY_RAM) {
     return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'Timber has been seen under hammers up to 50 lb; a heavier one wants a block.', problem: `The ram is above what timber is known to carry; up to ${printQuantity({ dimension: 'mass', value: HEAVY_RAM, uncertainty: 0 }, context.system)} is allowed: ${printQuantity({ ...ram.quantity, uncertainty: 0 }, context.system)}` };
   }
+  const bolt = reader.find('hold-down-bolts.diameter');
+  const [boltsAlong, boltsAcross] = [reader.find('hold-down-bolts.spacing@along'), reader.find('hold-down-bolts.spacing@across')];
+  const print = (value: number): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, context.system);
+  for (const [holes, base, where] of [[boltsAlong, length, 'long'], [boltsAcross, width, 'wide']] as const) {
+    if (holes !== undefined && holes.quantity.value >= base.quantity.value) return { state: 'cannot-be', kind: KIND, title: TITLE, because: `Bolt holes of the base lie within it: one of the readings is wrong (${[...holes.from, ...base.from].join(', ')}).`, problem: `The bolt holes stand further apart than the base is ${where}; below ${print(base.quantity.value)} is allowed: ${print(holes.quantity.value)}` };
+  }
+  const hole = bolt === undefined || boltsAlong === undefined || boltsAcross === undefined ? undefined : { ...reckon('length', [bolt, shopFigure('bush-wall-least')], (across, room) => across! + room!), estimate: bolt.estimate };
   const beyond = shopFigure('timber-beyond-base');
   const exact = { ...beyond, quantity: { ...beyond.quantity, uncertainty: 0 } };
   const long = { ...reckon('length', [length, exact], (base, out) => base! + 2 * out!), estimate: length.estimate };
@@ -40,15 +48,20 @@ export function makeSoleTimbers(values: Values, _known: Known, context: MakingCo
     sized('pad-width', 'width of all timbers together', pad, plusMinus(shopNumber('sawn')), 'whole timbers, beyond the base at both sides'),
     sized('base-length', 'base of the hammer, length', length, plusMinus(0), 'as measured'),
     sized('base-width', 'base of the hammer, width', width, plusMinus(0), 'as measured'),
+    ...(hole === undefined || boltsAlong === undefined || boltsAcross === undefined ? [] : [
+      sized('bolt-hole', 'bolt holes, 4 off', hole, { plus: shopNumber('bush-wall-least'), minus: 0 }, 'bolt and 1/16 in'),
+      sized('bolts-along', 'bolt holes, along', boltsAlong, plusMinus(shopNumber('bush-wall-least')), 'as the base has them'), sized('bolts-across', 'bolt holes, across', boltsAcross, plusMinus(shopNumber('bush-wall-least')), 'as the base has them'),
+    ]),
   ];
-  const bolt = reader.find('hold-down-bolts.diameter');
   return {
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: count, material: 'White oak or another heavy rot-proof hardwood, heart down, sawn square', hardness: 'Does not apply', dimensions,
-    shape: timberShape(long.quantity.value, beam.quantity.value, count, depth.quantity.value, length.quantity.value, width.quantity.value), disputes: [{ about: 'What a hammer stands on', oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' }],
-    unknowns: [{ what: 'bolt holes of the base', how: 'Set the base on the timbers and mark through its own holes.' }, ...(bolt === undefined ? [unknownPlace('hold-down-bolts.diameter')] : [])],
+    mass: long.quantity.value * beam.quantity.value * depth.quantity.value * STOCK_DENSITIES.oak,
+    shape: timberShape(long.quantity.value, beam.quantity.value, count, depth.quantity.value, length.quantity.value, width.quantity.value, hole === undefined ? undefined : { across: hole.quantity.value, x: boltsAlong!.quantity.value, y: boltsAcross!.quantity.value }), disputes: [{ about: 'What a hammer stands on', oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' }],
+    unknowns: [...(boltsAlong === undefined ? [unknownPlace('hold-down-bolts.spacing@along')] : []), ...(boltsAcross === undefined ? [unknownPlace('hold-down-bolts.spacing@across')] : []), ...(bolt === undefined ? [unknownPlace('hold-down-bolts.diameter')] : [])],
     notes: [
       'Timbers bolted to one another through all, two rods at least; tops planed level to the base within 1/16 in (1.5 mm).',
       `Through bolts with large washers${bolt === undefined ? '; 5/8 in is usual for light hammers' : ` of ${printQuantity({ ...bolt.quantity, uncertainty: 0 }, context.system)}`}. Nip up again after one hour and after ten.`,
+      'Bolt holes marked through the base’s own holes before they are drilled: the base wins over the drawing.',
       'Ends sealed. On firm ground or on a slab, never on loose fill.', ...pressureNote(reader, length, width, context),
     ],
     cautions: ['top-heavy', 'isolate'], sources: ['page-foundation', 'common-practice', 'from-memory'],
@@ -65,21 +78,27 @@ function pressureNote(reader: FigureReader, length: Figure, width: Figure, conte
   return [`If the whole force of a hot blow came down on the base it would be ${print(pressure.quantity.value)} over it, an estimate; dry oak stands about ${print(shopNumber('oak-across'))} across the grain, from memory.`];
 }
 
-function timberShape(length: number, beam: number, count: number, depth: number, baseLength: number, baseWidth: number): Shape {
+function timberShape(length: number, beam: number, count: number, depth: number, baseLength: number, baseWidth: number, bolts: { readonly across: number; readonly x: number; readonly y: number } | undefined): Shape {
   const pad = beam * count;
   const beams: Mark[] = Array.from({ length: count }, (_, index) => rectangle(0, -pad / 2 + index * beam, length, beam)).flat();
   const left = (length - baseLength) / 2;
   const base = rectangle(left, -baseWidth / 2, baseLength, baseWidth, 'hidden');
+  const holes = bolts === undefined ? [] : [-1, 1].flatMap((x) => [-1, 1].map((y): Point => [length / 2 + (x * bolts.x) / 2, (y * bolts.y) / 2]));
   return {
     views: [
       { name: 'front', title: 'front', marks: rectangle(0, 0, length, depth), dimensions: [{ kind: 'straight', of: 'depth', from: [length, 0], to: [length, depth], side: 'right', row: 1 }, { kind: 'straight', of: 'length', from: [0, 0], to: [length, 0], side: 'below', row: 1 }] },
       {
-        name: 'top', title: 'top, base of the hammer dashed', marks: [...beams, ...base],
+        name: 'top', title: 'top, base of the hammer dashed', marks: [...beams, ...base, ...holes.flatMap((centre) => [circle(centre, bolts!.across / 2), ...cross(centre, bolts!.across / 2)])],
         dimensions: [
           { kind: 'straight', of: 'pad-width', from: [length, -pad / 2], to: [length, pad / 2], side: 'right', row: 2 },
           { kind: 'straight', of: 'timber-width', from: [length, -pad / 2], to: [length, -pad / 2 + beam], side: 'right', row: 1 },
-          { kind: 'straight', of: 'base-length', from: [left, baseWidth / 2], to: [left + baseLength, baseWidth / 2], side: 'above', row: 1 },
-          { kind: 'straight', of: 'base-width', from: [left, -baseWidth / 2], to: [left, baseWidth / 2], side: 'left', row: 1 },
+          ...(bolts === undefined ? [] : [
+            { kind: 'straight', of: 'bolts-along', from: [length / 2 - bolts.x / 2, bolts.y / 2], to: [length / 2 + bolts.x / 2, bolts.y / 2], side: 'above', row: 1 } as const,
+            { kind: 'straight', of: 'bolts-across', from: [length / 2 - bolts.x / 2, -bolts.y / 2], to: [length / 2 - bolts.x / 2, bolts.y / 2], side: 'left', row: 1 } as const,
+            { kind: 'leader', of: 'bolt-hole', at: [length / 2 + bolts.x / 2 - (bolts.across / 2) * Math.SQRT1_2, -bolts.y / 2 + (bolts.across / 2) * Math.SQRT1_2], toward: [-3, 3], sign: 'Ø' } as const,
+          ]),
+          { kind: 'straight', of: 'base-length', from: [left, baseWidth / 2], to: [left + baseLength, baseWidth / 2], side: 'above', row: bolts === undefined ? 1 : 2 },
+          { kind: 'straight', of: 'base-width', from: [left, -baseWidth / 2], to: [left, baseWidth / 2], side: 'left', row: bolts === undefined ? 1 : 2 },
         ],
       },
     ],

@@ -1,4 +1,5 @@
 import { activeCoils, EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, solidLength, springIndex, wahlFactor, type CoilEnds } from '../../methods/elements/index.ts';
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
@@ -64,6 +65,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1,
     material: `${capital((enough ?? answers.at(-1))?.words ?? 'alloy spring steel')}, quenched and tempered, shot-peened, set once solid by the maker`, hardness: 'About 45 to 50 HRC, by the spring maker',
+    mass: (Math.PI / 4) * wire.quantity.value ** 2 * Math.PI * (inside.quantity.value + wire.quantity.value) * coils.quantity.value * STOCK_DENSITIES.steel,
     dimensions, shape: springShape(wire.quantity.value, inside.quantity.value, coils.quantity.value, free.quantity.value, ends), unknowns: [], disputes: [],
     notes: [
       `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.`,

@@ -1,11 +1,11 @@
 import { DxfWriter, point2d, point3d, TextHorizontalAlignment, Units } from '@tarikjabiri/dxf';
 import type { Picture } from '../../derived/index.ts';
 import type { PartToMake } from '../../derived/making/index.ts';
-import { arrowCorners, layViews, type Extent, type Ink, type Layer, type ViewAngle } from '../../views/making/index.ts';
+import { arrowCorners, finishWords, layViews, massWords, type Extent, type Ink, type Layer, type ViewAngle } from '../../views/making/index.ts';
 import { dxfText } from './dxf-text.ts';
 
 /** Layer, colour number, line type. */
-const LAYERS: readonly (readonly [Layer, number, string])[] = [['visible', 7, 'Continuous'], ['hidden', 3, 'HIDDEN'], ['centre', 1, 'CENTER'], ['dimension', 5, 'Continuous'], ['text', 2, 'Continuous']];
+const LAYERS: readonly (readonly [Layer, number, string])[] = [['visible', 7, 'Continuous'], ['hidden', 3, 'HIDDEN'], ['centre', 1, 'CENTER'], ['hatch', 8, 'Continuous'], ['dimension', 5, 'Continuous'], ['text', 2, 'Continuous']];
 const FULL_SIZE = 1000;
 const DEGREE = Math.PI / 180;
 
@@ -17,7 +17,7 @@ const figureHeight = ({ least, most }: Extent): number => Math.max(2.5, Math.max
 
 /**
  * The drawing of a part as a DXF file: full size, one to one, in millimetres whatever the units of the figures; layers visible, hidden,
- * centre, dimension and text. Dimensions are lines, arrows and text, so that every reader shows them alike.
+ * centre, hatch, dimension and text. Dimensions are lines, arrows and text, so that every reader shows them alike.
  * @returns the text of the file, the same for the same part
  */
 export function makingDxf(picture: Picture, part: PartToMake, angle: ViewAngle = picture.system === 'inch' ? 'third-angle' : 'first-angle'): string {
@@ -41,6 +41,7 @@ function footLines(picture: Picture, part: PartToMake): readonly string[] {
     `${identity.tag}${identity.invented === true ? ' (invented)' : ''}: ${part.title}, ${part.quantity} off. CHECK BEFORE CUTTING.`,
     `Full size in millimetres; figures in ${picture.system === 'inch' ? 'inches' : 'millimetres'}.${part.shape.broken === undefined ? '' : ` ${part.shape.broken}`}`,
     `${part.material}. ${part.hardness}.`,
+    `Each about ${massWords(part, picture.system)}. Faces without a sign ${finishWords(part, picture.system)}.`,
     ...part.unknowns.map((one) => `NOT KNOWN, measure first: ${one.what}`),
     ...part.notes,
     `Log ${picture.provenance.logHash.slice(0, 32)}, ${picture.provenance.asOf.slice(0, 10)}.`,

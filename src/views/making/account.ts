@@ -1,7 +1,7 @@
 import type { Picture } from '../../derived/index.ts';
 import type { PartToMake } from '../../derived/making/index.ts';
 import { knowledge } from '../../knowledge/index.ts';
-import { cautionWords } from '../sentences/caution-words.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import { tableSize } from './size-words.ts';
 import type { Paragraph } from './text-column.ts';
@@ -17,7 +17,7 @@ export function accountParagraphs(picture: Picture, part: PartToMake): readonly 
     ...section('Not known; to be measured', part.unknowns.map((one) => `${capital(one.what)}. ${one.how}`)),
     ...section('Where each size comes from', part.dimensions.map((one) => `${capital(one.title)}, ${tableSize(one, picture.system)}: ${one.why}.${one.from.length === 0 ? '' : ` From ${one.from.map((key) => `${titleOf(picture, key)} (${shownValue(picture, key)})`).join('; ')}.`}`)),
     ...part.disputes.flatMap((one) => section(`Where the trade does not agree: ${one.about.toLowerCase()}`, [`One side: ${one.oneSide}`, `The other: ${one.otherSide}`])),
-    ...section('At the machine', cautions.map((one) => cautionWords(one, picture.system))),
+    ...section('At the machine', cautions.map((one) => inSystem(one.words, picture.system))),
     ...section('Sources', sources.map((one) => `${one.title}${one.where === '' ? '' : `: ${one.where}`} (${one.standing}).`)),
     { words: `Log ${picture.provenance.logHash}, ${picture.provenance.entries} entries up to ${picture.provenance.asOf}, knowledge ${picture.provenance.knowledgeVersion}.`, size: 2 },
   ];

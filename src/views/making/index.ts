@@ -4,3 +4,4 @@ export { layViews, type LaidOut, type LayOptions, type ViewAngle } from './lay-v
 export { arrowCorners, type Extent, type Ink, type Layer } from './ink.ts';
 export { sizeWords } from './size-words.ts';
 export type { PaperName } from './sheet-paper.ts';
+export { finishWords, massWords } from './symbol-words.ts';

@@ -1,7 +1,7 @@
 import type { Point } from '../../derived/making/index.ts';
 
 /** What a line is for; also the layer that it stands on in a drawing file. */
-export type Layer = 'visible' | 'hidden' | 'centre' | 'dimension' | 'text';
+export type Layer = 'visible' | 'hidden' | 'centre' | 'hatch' | 'dimension' | 'text';
 
 /** One stroke of a finished drawing: millimetres, y up. Paper and drawing file are both made of these. */
 export type Ink =

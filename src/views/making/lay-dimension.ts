@@ -14,15 +14,16 @@ const LIFT = 0.4;
  * @param mark with its points already in millimetres on the drawing
  * @param frame the view's outline, which the dimension keeps clear of
  * @param height of the figures, mm
+ * @param alone false where other dimensions stand on the same side: a figure that is too long for its line then runs along it, past the arrow
  */
-export function layDimension(mark: DimensionMark, words: string, frame: Extent, height: number): readonly Ink[] {
-  return mark.kind === 'leader' ? leader(mark.at, mark.toward, words, height) : straight(mark, words, frame, height);
+export function layDimension(mark: Extract<DimensionMark, { kind: 'straight' | 'leader' }>, words: string, frame: Extent, height: number, alone = true): readonly Ink[] {
+  return mark.kind === 'leader' ? leader(mark.at, mark.clear === true ? clearOf(mark.at, mark.toward, frame, height) : mark.toward, words, height) : straight(mark, words, frame, height, alone);
 }
 
 const stroke = (from: Point, to: Point): Ink => ({ kind: 'line', layer: 'dimension', from, to });
 const arrow = (tip: Point, along: number, size: number): Ink => ({ kind: 'arrow', layer: 'dimension', tip, along, size });
 
-function straight(mark: Extract<DimensionMark, { kind: 'straight' }>, words: string, frame: Extent, height: number): readonly Ink[] {
+function straight(mark: Extract<DimensionMark, { kind: 'straight' }>, words: string, frame: Extent, height: number, alone: boolean): readonly Ink[] {
   const across = mark.side === 'above' || mark.side === 'below';
   const away = (FIRST_ROW + (mark.row - 1) * NEXT_ROW) * height;
   const level = mark.side === 'above' ? frame.most[1] + away : mark.side === 'below' ? frame.least[1] - away : mark.side === 'right' ? frame.most[0] + away : frame.least[0] - away;
@@ -40,23 +41,33 @@ function straight(mark: Extract<DimensionMark, { kind: 'straight' }>, words: str
   const reach = outside ? 2 * size : 0;
   inks.push(stroke(turn([a[0] - reach, level]), turn([b[0] + reach, level])));
   inks.push(arrow(turn([a[0], level]), outside ? forward : forward + Math.PI, size), arrow(turn([b[0], level]), outside ? forward + Math.PI : forward, size));
-  inks.push(...figure(words, height, { across, inside, outside, middle: (a[0] + b[0]) / 2, end: b[0] + reach, level, out }));
+  inks.push(...figure(words, height, { across, inside, outside, middle: (a[0] + b[0]) / 2, end: b[0] + reach, level, out, alone }));
   return inks;
 }
 
 /** Figure above its line, read from below or from the right; beside the line where it is too long for it. */
-function figure(words: string, height: number, place: { readonly across: boolean; readonly inside: boolean; readonly outside: boolean; readonly middle: number; readonly end: number; readonly level: number; readonly out: number }): readonly Ink[] {
-  const { across, inside, middle, end, level, out } = place;
+function figure(words: string, height: number, place: { readonly across: boolean; readonly inside: boolean; readonly outside: boolean; readonly middle: number; readonly end: number; readonly level: number; readonly out: number; readonly alone: boolean }): readonly Ink[] {
+  const { across, inside, middle, end, level, out, alone } = place;
   const text = (at: Point, anchor: 'start' | 'middle' | 'end', turn = 0): Ink => ({ kind: 'text', layer: 'text', at, height, words, anchor, turn });
   if (across) {
     if (inside) return [text([middle, level + LIFT * height], 'middle')];
     const width = textWidth(words, height);
-    // Too long for its line: beyond the right arrow where that stands outside, else centred and let over both ends.
-    return place.outside ? [stroke([end, level], [end + width + 0.4 * height, level]), text([end + 0.4 * height, level + LIFT * height], 'start')] : [text([middle, level + LIFT * height], 'middle')];
+    // Too long for its line: beyond the right arrow, clear of the extension line.
+    const start = end + (PAST + 0.2) * height;
+    return [stroke([end, level], [start + width, level]), text([start, level + LIFT * height], 'start')];
   }
   if (inside) return [text([level - LIFT * height, middle], 'middle', Math.PI / 2)];
-  return [text([level + out * 0.7 * height, middle - 0.35 * height], out > 0 ? 'start' : 'end')];
+  if (!alone) {
+    const start = end + (PAST + 0.2) * height;
+    return [stroke([level, end], [level, start + textWidth(words, height)]), text([level - LIFT * height, start], 'start', Math.PI / 2)];
+  }
+  // Clear of the extension lines, which run past the dimension line.
+  return [text([level + out * (PAST + 0.5) * height, middle - 0.35 * height], out > 0 ? 'start' : 'end')];
 }
+
+/** The same way, but so far up or down that the shelf lies beyond the outline. */
+const clearOf = ([, y]: Point, [right, up]: readonly [number, number], frame: Extent, height: number): readonly [number, number] =>
+  [right, up > 0 ? Math.max(up, (frame.most[1] - y) / height + 1.6) : Math.min(up, (frame.least[1] - y) / height - 1.6)];
 
 function leader(at: Point, toward: readonly [number, number], words: string, height: number): readonly Ink[] {
   const elbow: Point = [at[0] + toward[0] * height, at[1] + toward[1] * height];

@@ -3,6 +3,7 @@ import type { DimensionMark, LineKind, Mark, PartToMake, Point, View, ViewName }
 import { extentOf } from './extent-of.ts';
 import { moved, type Extent, type Ink, type Layer } from './ink.ts';
 import { layDimension } from './lay-dimension.ts';
+import { laySymbol } from './lay-symbol.ts';
 import { sizeWords } from './size-words.ts';
 
 /** How the views stand to one another (ISO 5456-2). */
@@ -21,6 +22,8 @@ export interface LayOptions {
   readonly system: PrintSystem;
   readonly angle: ViewAngle;
 }
+
+type SizeMark = Extract<DimensionMark, { kind: 'straight' | 'leader' }>;
 
 const BETWEEN_VIEWS = 2;
 const VIEW_NAMES: ReadonlySet<string> = new Set(['front', 'top', 'from the right']);
@@ -53,7 +56,7 @@ function layView(view: View, part: PartToMake, options: LayOptions): LaidOut {
   // Centre lines run past the outline; the dimensions keep clear of them too.
   const frame = extentOf(shape);
   if (frame === undefined) throw new Error(`the ${view.name} view of ${part.id} is empty`);
-  const dimensions = view.dimensions.flatMap((mark) => layDimension(scaled(mark, scale), wordsOf(mark, part, system), frame, height));
+  const dimensions = view.dimensions.map((mark) => scaled(mark, scale)).flatMap((mark) => (mark.kind === 'straight' || mark.kind === 'leader' ? layDimension(mark, wordsOf(mark, part, system), frame, height, isAlone(mark, view)) : laySymbol(mark, system, height)));
   const inks = [...shape, ...dimensions];
   const extent = extentOf(inks) ?? frame;
   if (VIEW_NAMES.has(view.title)) return { inks, extent };
@@ -61,17 +64,21 @@ function layView(view: View, part: PartToMake, options: LayOptions): LaidOut {
   return { inks: [...inks, title], extent: extentOf([...inks, title]) ?? extent };
 }
 
-function wordsOf(mark: DimensionMark, part: PartToMake, system: PrintSystem): string {
-  if (mark.kind === 'leader' && mark.of === undefined) return mark.words ?? '';
+/** True where no other dimension stands on that side of the view. */
+const isAlone = (mark: SizeMark, view: View): boolean => mark.kind === 'leader' || (mark.turned !== true && view.dimensions.filter((one) => one.kind === 'straight' && one.side === mark.side).length < 2);
+
+function wordsOf(mark: SizeMark, part: PartToMake, system: PrintSystem): string {
+  if (mark.of === undefined || (mark.kind === 'straight' && mark.words !== undefined)) return mark.words ?? '';
   const dimension = part.dimensions.find((one) => one.name === mark.of);
   if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${mark.of}`);
   const words = sizeWords(dimension, system, mark.sign ?? '');
   const quantity = dimension.quantity.dimension;
-  const name = quantity === 'count' ? `${words} coils` : mark.kind === 'leader' && quantity === 'angle' ? `${words} from upright` : words;
-  return mark.kind === 'leader' && mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
+  if (mark.kind === 'straight') return mark.note === undefined ? words : `${words} ${mark.note}`;
+  const name = quantity === 'count' ? `${words} coils` : quantity === 'angle' ? `${words} from upright` : words;
+  return mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
 }
 
-const LAYERS: Readonly<Record<LineKind, Layer>> = { visible: 'visible', hidden: 'hidden', centre: 'centre', break: 'dimension' };
+const LAYERS: Readonly<Record<LineKind, Layer>> = { visible: 'visible', hidden: 'hidden', centre: 'centre', break: 'dimension', thin: 'dimension', hatch: 'hatch' };
 
 function inkOf(mark: Mark, scale: number): Ink {
   const at = ([x, y]: Point): Point => [x * scale, y * scale];

@@ -4,6 +4,7 @@ import { box, coordinate, escapeText, textAt, type Svg } from '../drawing/svg.ts
 import type { ViewAngle } from './lay-views.ts';
 import { pagesFor } from './making-pages.ts';
 import { projectionSymbol } from './projection-symbol.ts';
+import { finishWords, massWords } from './symbol-words.ts';
 import { EDGE, PAPERS, SHEET_STYLE, type PaperName } from './sheet-paper.ts';
 import { BLOCK_HEIGHT, titleBlock } from './title-block.ts';
 import { wrapped } from './text-width.ts';
@@ -33,29 +34,33 @@ export function makingSheets(picture: Picture, part: PartToMake, options: SheetO
   });
 }
 
-/** Room for the lines at the foot of a panel, mm. */
-const STRIP = 21;
-
 /**
  * The same pages without frame and title block, for a paper that brings its own: panels of a size that states itself in millimetres, so
  * that the scale holds. Material, number, scale and the rest stand at the foot.
  * @param size of a panel, mm; 170 by 225 fits A4 and letter with a frame round it
  */
 export function makingPanels(picture: Picture, part: PartToMake, size: { readonly width: number; readonly height: number }, angle: ViewAngle = usualAngle(picture)): readonly Svg[] {
-  const { bodies, scale } = pagesFor(picture, part, angle, { left: 1, top: 0, width: size.width - 2, foot: size.height - STRIP });
-  return bodies.map((body, index) => svgDocument(size.width, size.height, titleOf(picture, part, index + 1, bodies.length), body + strip(picture, part, angle, scale, size)));
+  const lines = stripLines(picture, part, size.width);
+  const tall = Math.max(19, STRIP_STEP * (lines.length + 2) + 2);
+  const { bodies, scale } = pagesFor(picture, part, angle, { left: 1, top: 0, width: size.width - 2, foot: size.height - tall });
+  return bodies.map((body, index) => svgDocument(size.width, size.height, titleOf(picture, part, index + 1, bodies.length), body + strip(picture, part, angle, scale, lines, size.width, size.height - tall)));
 }
 
-function strip(picture: Picture, part: PartToMake, angle: ViewAngle, scale: string, { width, height }: { readonly width: number; readonly height: number }): Svg {
-  const top = height - STRIP + 2;
+const STRIP_STEP = 3.5;
+
+/** Material, hardness, weight and surface under the title line of a panel, as many lines as they take. */
+const stripLines = (picture: Picture, part: PartToMake, width: number): readonly string[] => [
+  ...wrapped(`${part.material}. ${part.hardness}.`, 2.4, width - 56),
+  ...wrapped([...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}. Geometry ISO 1101, roughness ISO 21920, fits ISO 286.`])].join(' '), 2.4, width - 56),
+];
+
+function strip(picture: Picture, part: PartToMake, angle: ViewAngle, scale: string, middle: readonly string[], width: number, top: number): Svg {
   const lines = [
-    `${part.title}, ${part.quantity} off. Scale ${scale}; sizes in ${picture.system === 'inch' ? 'inches' : 'millimetres'}; ${angle.replace('-', ' ')}.`,
-    ...wrapped(`${part.material}. ${part.hardness}.`, 2.5, width - 62).slice(0, 2),
-    `Log ${picture.provenance.logHash}`,
+    `${part.title}, ${part.quantity} off. Scale ${scale}; sizes in ${picture.system === 'inch' ? 'inches' : 'millimetres'}; ${angle.replace('-', ' ')}.`, ...middle, `Log ${picture.provenance.logHash}`,
   ];
   return [
-    textAt([width - 2, top + 8], 'CHECK BEFORE CUTTING', { size: 4, className: 'limit-note', anchor: 'end' }), projectionSymbol(angle, width - 24, top + 13.5),
-    ...lines.map((words, index) => textAt([2, top + 3 + index * 3.8], words, { size: index === 0 ? 3 : 2.4, className: index === 0 ? 'strong' : 'note' })),
+    textAt([width - 2, top + 10], 'CHECK BEFORE CUTTING', { size: 4, className: 'limit-note', anchor: 'end' }), projectionSymbol(angle, width - 24, top + 15.5),
+    ...lines.map((words, index) => textAt([2, top + 4 + index * STRIP_STEP], words, { size: index === 0 ? 3 : 2.4, className: index === 0 ? 'strong' : 'note' })),
   ].join('');
 }
 

@@ -1,7 +1,7 @@
 import { circle, coordinate, line, pathOf, textAt, type Pen, type Point, type Svg } from '../drawing/svg.ts';
 import { arrowCorners, type Ink, type Layer } from './ink.ts';
 
-const PENS: Readonly<Record<Layer, Pen>> = { visible: 'edge', hidden: 'hidden', centre: 'centre', dimension: 'thin', text: 'thin' };
+const PENS: Readonly<Record<Layer, Pen>> = { visible: 'edge', hidden: 'hidden', centre: 'centre', hatch: 'thin', dimension: 'thin', text: 'thin' };
 
 /** Strokes as SVG, set down with their origin at a point of the sheet; on the sheet y runs down. */
 export function paintInk(inks: readonly Ink[], [x0, y0]: Point): Svg {

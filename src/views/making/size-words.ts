@@ -18,7 +18,7 @@ export function sizeWords(dimension: MakingDimension, system: PrintSystem, sign 
     const words = plainWords(quantity, system);
     return isReference(dimension) ? `(${words})${guess}` : `${words} ${halfWords(quantity, tolerance, system)}${guess}`;
   }
-  const size = `${sign === 'R' ? 'R ' : sign}${lengthWords(quantity.value, dimension, system)}`;
+  const size = `${sign === 'R' ? 'R ' : sign === 'C' ? '' : sign}${lengthWords(quantity.value, dimension, system)}${sign === 'C' ? ' × 45°' : ''}`;
   if (isReference(dimension)) return `(${size})${guess}`;
   return `${size}${dimension.fit === undefined ? '' : ` ${dimension.fit}`} ${toleranceWords(dimension, system)}${guess}`;
 }

@@ -24,3 +24,10 @@ export function wrapped(text: string, height: number, column: number): readonly 
   }
   return current === '' ? lines : [...lines, current];
 }
+
+/** A text in at most so many lines, set smaller where it must be: never cut short. Sizes in the unit of the column, largest first. */
+export function fittedLines(text: string, column: number, lines: number, sizes: readonly number[]): { readonly size: number; readonly lines: readonly string[] } {
+  const last = sizes[sizes.length - 1]!;
+  const size = sizes.find((one) => wrapped(text, one, column).length <= lines) ?? last;
+  return { size, lines: wrapped(text, size, column) };
+}

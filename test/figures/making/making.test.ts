@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { MAKERS, type PartKind } from '../../../src/derived/making/index.ts';
 import { makingSheets } from '../../../src/views/making/index.ts';
 import { pictureOf } from '../../making/figures-of.ts';
-import { inchHammer, metricHammer } from '../../making/hammers.ts';
+import { bowHammer, helveHammer, inchHammer, metricHammer } from '../../making/hammers.ts';
 
 /** Set to draw the figures anew; look at them before they are kept. */
 const REDRAW = process.env['TUPWISE_REDRAW'] === '1';
@@ -19,9 +19,15 @@ const withoutHash = (svg: string): string => svg.replace(/[0-9a-f]{32,64}/g, 'ha
 const both = new Set<PartKind>(['filler-plate']);
 const inch = pictureOf(inchHammer());
 const metric = pictureOf(metricHammer(), 'metric');
+const bow = pictureOf(bowHammer(), 'metric');
+const helve = pictureOf(helveHammer());
+/** Parts that a toggle hammer driven by one belt does not have. */
+const OF_OTHERS: readonly PartKind[] = ['bow-leaf', 'bow-eye-bushing', 'bow-clip-bushing', 'helve-bushing', 'countershaft-driven', 'countershaft-driver'];
 const figures = [
-  ...(Object.keys(MAKERS) as PartKind[]).map((kind) => ({ name: `inch-${kind}`, found: inch, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
+  ...(Object.keys(MAKERS) as PartKind[]).filter((kind) => !OF_OTHERS.includes(kind)).map((kind) => ({ name: `inch-${kind}`, found: inch, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
   ...(['lower-die', 'upper-die', 'lower-key', 'filler-plate', 'toggle-pin'] as const).map((kind) => ({ name: `metric-${kind}`, found: metric, kind, system: 'metric' as const, paper: 'A4' as const, angle: 'first-angle' as const })),
+  ...(['bow-leaf', 'bow-eye-bushing', 'bow-clip-bushing', 'countershaft-driven', 'countershaft-driver'] as const).map((kind) => ({ name: `bow-${kind}`, found: bow, kind, system: 'metric' as const, paper: 'A4' as const, angle: 'first-angle' as const })),
+  ...(['helve-bushing', 'crank-pin'] as const).map((kind) => ({ name: `helve-${kind}`, found: helve, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
 ];
 
 test.each(figures)('the sheets of $name are as they were looked at', ({ name, found, kind, system, paper, angle }) => {

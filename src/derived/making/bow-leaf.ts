@@ -1,0 +1,89 @@
+import { STOCK_DENSITIES } from '../../knowledge/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { leafShape } from './leaf-shape.ts';
+import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { possible } from './possible.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const KIND = 'bow-leaf';
+const TITLE = 'Leaf of the bow spring';
+const SIXTY_FOURTH = shopNumber('plate-room');
+/** Leaf steel in bending, Pa: EN 10089 and handbooks, from memory. */
+const YOUNG = 206e9;
+/** More of a turn than this no bow has: half of the leaf's angle, rad. */
+const HALF_TURN = (100 * Math.PI) / 180;
+
+/**
+ * One leaf to replace a broken one: of the section of its neighbours, as long along its curve as the broken one, bent to the bow's own
+ * curve; the main leaf with an eye rolled at each end.
+ * @returns the part; not known without section, length and which leaf it is; cannot be where its length does not fit the bow, where the hole
+ * takes the leaf, or where an eye is smaller than its pin
+ */
+export function makeBowLeaf(values: Values, known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  const size = (place: string): Figure | undefined => reader.need(`bow-spring.${place}#as-made|bow-spring.${place}`);
+  const thick = size('leaf-thickness');
+  const wide = size('leaf-width');
+  const along = reader.need('bow-spring.new-leaf-length');
+  const which = known.looks['bow-spring.new-leaf']?.answer;
+  const main = which === 'main';
+  const bores = ['left', 'right'].flatMap((end) => reader.find(`bow-spring.eye-bore@${end}`) ?? []).sort((a, b) => a.quantity.value - b.quantity.value);
+  const bore = main ? bores[0] ?? reader.need('bow-spring.eye-bore@left') : undefined;
+  const asked: readonly Unknown[] = which === undefined ? [{ key: 'bow-spring.new-leaf', what: 'which leaf is made new', how: 'Count from the leaf with the eyes; look whether the broken one has eyes.' }] : [];
+  if (thick === undefined || wide === undefined || along === undefined || which === undefined || (main && bore === undefined)) return { state: 'not-known', kind: KIND, title: TITLE, missing: [...asked, ...reader.missing] };
+  const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
+  const hole = reader.find('bow-spring.centre-hole');
+  if (thick.quantity.value >= wide.quantity.value) return cannot('A leaf stands flat in its pack: thickness and width were changed about, or one is wrong (bow-spring.leaf-thickness, bow-spring.leaf-width).', `The leaf is thicker than it is wide; below ${print(wide.quantity.value)} is allowed: ${print(thick.quantity.value)}`);
+  if (hole !== undefined && hole.quantity.value > wide.quantity.value / 2) return cannot('A hole of half the width leaves no leaf beside it: hole or width is wrong (bow-spring.centre-hole, bow-spring.leaf-width).', `The hole of the centre bolt takes the leaf; up to ${print(wide.quantity.value / 2)} is allowed: ${print(hole.quantity.value)}`);
+  const span = reader.find('bow-spring.span#as-made|bow-spring.span');
+  const camber = reader.find('bow-spring.camber#as-made|bow-spring.camber');
+  const curve = span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
+  const bend = curve === undefined ? undefined : along.quantity.value / 2 / curve.quantity.value;
+  if (bend !== undefined && bend > HALF_TURN) return cannot('On the curve of the bow this leaf would meet itself: length, span or camber is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is too long for the bow’s curve; up to ${print(2 * HALF_TURN * curve!.quantity.value)} is allowed: ${print(along.quantity.value)}`);
+  const mainAlong = span === undefined || camber === undefined || curve === undefined ? undefined : 2 * curve.quantity.value * Math.atan2(span.quantity.value / 2, curve.quantity.value - camber.quantity.value);
+  if (!main && mainAlong !== undefined && along.quantity.value > mainAlong * 1.02) return cannot('A leaf without eyes is no longer than the main leaf from eye to eye: it is the main leaf, or a length is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is longer than the main leaf; up to ${print(mainAlong)} is allowed: ${print(along.quantity.value)}`);
+  const pin = ['left', 'right'].flatMap((end) => reader.find(`bow-spring.pin-diameter@${end}`) ?? []).sort((a, b) => b.quantity.value - a.quantity.value)[0];
+  if (bore !== undefined && pin !== undefined && bore.quantity.value <= pin.quantity.value) return cannot(`The eye must go over its pin: one of the readings is wrong (${bore.from.join(', ')}, ${pin.from.join(', ')}).`, `The eye is smaller than its pin; above ${print(pin.quantity.value)} is allowed: ${print(bore.quantity.value)}`);
+  const rolled = bore === undefined ? undefined : { ...reckon('length', [along, bore, thick, shopFigure('eye-roll')], (between, inside, leaf, share) => between! + 2 * share! * Math.PI * (inside! + leaf!)), estimate: true };
+  const flat = rolled ?? along;
+  const chord = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => 2 * radius! * Math.sin(long! / 2 / radius!));
+  const rise = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => radius! * (1 - Math.cos(long! / 2 / radius!)));
+  const flex = reader.find('bow-spring.deflection');
+  const stress = flex === undefined || mainAlong === undefined ? undefined : { ...reckon('pressure', [flex, thick, along], (give, leaf, long) => (YOUNG * leaf! * give!) / (Math.max(long!, mainAlong) / 2) ** 2), estimate: true };
+  const dimensions: MakingDimension[] = [
+    sized('flat-length', main ? 'length to cut, eyes not yet rolled' : 'length to cut, along the curve', flat, plusMinus(main ? 16 * SIXTY_FOURTH : 4 * SIXTY_FOURTH), main ? 'from eye to eye along the curve and nine tenths of a turn for each eye; cut long and trimmed after rolling' : 'as the broken leaf'),
+    sized('width', 'width', wide, { plus: SIXTY_FOURTH, minus: SIXTY_FOURTH }, 'as the other leaves'),
+    sized('thickness', 'thickness', thick, plusMinus(SIXTY_FOURTH / 2), 'as the other leaves; stiffness grows with its cube'),
+    ...(hole === undefined || hole.quantity.value <= 0 ? [] : [sized('centre-hole', 'hole of the centre bolt, in the middle', hole, { plus: SIXTY_FOURTH, minus: 0 }, 'as the other leaves'), sized('half', 'middle from the end', { ...reckon('length', [flat], (long) => long! / 2), estimate: flat.estimate }, plusMinus(SIXTY_FOURTH * 2), 'half of the length')]),
+    ...(bore === undefined ? [] : [sized('eye', 'bore of the eyes, as rolled', bore, { plus: 0, minus: SIXTY_FOURTH * 2 }, 'as the other eye; left small to be reamed')]),
+    ...(bore === undefined ? [] : [sized('between-eyes', 'between the eyes, along the curve', along, plusMinus(8 * SIXTY_FOURTH), 'as the broken leaf')]),
+    ...(curve === undefined ? [] : [sized('radius', 'radius of the inside, free', curve, plusMinus(curve.quantity.value * 0.03), 'span and camber of the bow, free')]),
+    ...(chord === undefined ? [] : [sized('chord', 'from end to end, straight', chord, plusMinus(0), 'follows from length and radius')]),
+    ...(rise === undefined ? [] : [sized('rise', 'height of the curve', rise, plusMinus(0), 'follows from length and radius')]),
+    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'E t δ / L², leaves that share alike; δ as the bow was seen to flex, its preload not counted')]),
+  ];
+  const over = stress !== undefined && stress.quantity.value > shopNumber('leaf-stress');
+  const pressure = (value: number) => printQuantity({ dimension: 'pressure', value, uncertainty: 0 }, context.system);
+  return possible({
+    state: 'to-make', kind: KIND, id: KIND, title: `${TITLE}${main ? ', main leaf' : ''}`, quantity: 1, material: 'Spring steel 5160 (55Cr3) or 6150 (51CrV4), rolled flat with round edges', hardness: '42 to 46 HRC: oil from 1550 F (845 °C), tempered at 800 to 900 F (430 to 480 °C)',
+    mass: thick.quantity.value * wide.quantity.value * flat.quantity.value * STOCK_DENSITIES.steel, dimensions,
+    shape: leafShape({ length: along.quantity.value, flat: flat.quantity.value, width: wide.quantity.value, thickness: thick.quantity.value, hole: hole !== undefined && hole.quantity.value > 0 ? hole.quantity.value : undefined, bore: bore?.quantity.value, radius: curve?.quantity.value }),
+    unknowns: [...(hole === undefined ? [unknownPlace('bow-spring.centre-hole')] : []), ...(span === undefined ? [unknownPlace('bow-spring.span')] : []), ...(camber === undefined ? [unknownPlace('bow-spring.camber')] : [])], disputes: [{ about: 'A broken leaf', oneSide: 'One new leaf in the old pack works for years if its section and curve match.', otherSide: 'The old leaves have set and the new one has not: it takes more than its share. Renew the pack.', source: 'page-other-families' }],
+    notes: [
+      'Bent hot to the curve of its neighbour, over the neighbour or a template of it: the neighbour wins over the radius. Gap to the neighbour before clipping 1/16 in (1.6 mm) at the middle at most.',
+      ...(main ? ['Eyes rolled hot round a mandrel, square to the leaf and in line with one another; reamed for their bushes after heat treatment.'] : ['Ends as the neighbours have them: cut square and drawn thin, or trimmed; corners rounded 1/8 in (3 mm).']),
+      'Hole drilled, never burnt, and chamfered both sides before hardening. No punch mark, weld, stamp or grinding burn on the tension side; edges dressed smooth along the leaf, then shot-peened on the tension side.',
+      'Scrapped if it cracks at all: a leaf is never welded. Grease between the leaves.',
+      ...(stress === undefined ? [] : [`In full stroke the clip bends it to about ${pressure(stress.quantity.value)}, an estimate; a handbook’s example allows ${pressure(shopNumber('leaf-stress'))}.`]),
+    ],
+    cautions: ['spring-unload', 'stand-aside', 'isolate', 'block-ram'], sources: ['page-other-families', 'bhandari-springs', 'common-practice', 'from-memory'],
+    warnings: [
+      ...(over ? ['It bends further than a handbook’s example allows: find out why the bow flexes so far before a new leaf is fitted.'] : []),
+      ...(curve === undefined ? ['Span and free camber are not known: the leaf is drawn flat, and bent to its neighbour.'] : []), ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
+    ],
+  }, context.system);
+}

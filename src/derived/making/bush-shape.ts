@@ -1,0 +1,73 @@
+import { breakLine, centreLine, circle, cross, hatched, line, path, type DimensionMark, type Mark, type Point, type Shape } from './shape.ts';
+
+export interface BushSizes {
+  readonly bore: number;
+  readonly outside: number;
+  /** Undefined where the eye was not measured: the view is then cut short. */
+  readonly length: number | undefined;
+  readonly chamfer: number;
+  readonly oilHole: number;
+  /** What bore and outside may be out of true, m. */
+  readonly trueWithin: number;
+}
+
+/** A bush cut open along its axis, and its end. Names of the dimensions: bore, outside, length, oil-hole, chamfer. */
+export function bushShape(sizes: BushSizes): Shape {
+  const { bore, outside, chamfer, trueWithin } = sizes;
+  const cut = sizes.length === undefined;
+  const length = sizes.length ?? outside * 1.3;
+  const half = length / 2;
+  const marks = cut ? brokenSection(sizes, half) : section(sizes, half);
+  const dimensions: DimensionMark[] = [
+    ...(cut ? [] : [{ kind: 'straight', of: 'length', from: [-half, -outside / 2], to: [half, -outside / 2], side: 'below', row: 1 } as const]),
+    { kind: 'straight', of: 'bore', from: [-half, -bore / 2], to: [-half, bore / 2], side: 'left', row: 1, sign: 'Ø' },
+    { kind: 'straight', of: 'outside', from: [-half + chamfer, -outside / 2], to: [-half + chamfer, outside / 2], side: 'left', row: 2, sign: 'Ø' },
+    { kind: 'leader', of: 'chamfer', at: [half - chamfer / 2, outside / 2 - chamfer / 2], toward: [1.6, 2.4], sign: 'C' },
+    ...(cut ? [] : [{ kind: 'leader', of: 'oil-hole', at: [sizes.oilHole / 2, outside / 2], toward: [1.6, 5.2], sign: 'Ø' } as const]),
+  ];
+  const ends: DimensionMark[] = [
+    { kind: 'datum', letter: 'A', at: [outside / 2, 0], side: 'right' },
+    { kind: 'control', geometric: 'coaxial', within: trueWithin, to: 'A', at: [(bore / 2) * Math.SQRT1_2, (bore / 2) * Math.SQRT1_2], toward: [Math.max(2.5, 0), 7] },
+    { kind: 'finish', roughness: 1.6e-6, at: [(bore / 2) * Math.SQRT1_2, -(bore / 2) * Math.SQRT1_2], toward: [2.5, -7] },
+  ];
+  return {
+    ...(cut ? { broken: 'Cut short: length as the eye, not measured.' } : {}),
+    views: [
+      { name: 'front', title: 'cut along the axis', marks, dimensions },
+      { name: 'right', title: 'end', marks: [circle([0, 0], outside / 2), circle([0, 0], bore / 2), ...cross([0, 0], outside / 2)], dimensions: ends },
+    ],
+  };
+}
+
+const spacingOf = ({ bore, outside }: BushSizes): number => Math.max((outside - bore) / 2 / 2.2, outside / 40);
+
+function section(sizes: BushSizes, half: number): readonly Mark[] {
+  const { bore, outside, chamfer, oilHole } = sizes;
+  const [r, R] = [bore / 2, outside / 2];
+  const lower: readonly Point[] = [[-half, -r], [half, -r], [half, -R + chamfer], [half - chamfer, -R], [-half + chamfer, -R], [-half, -R + chamfer]];
+  const drilled = oilHole < half;
+  const spacing = spacingOf(sizes);
+  const upper = (side: 1 | -1): readonly Point[] => [[side * half, r], [side * half, R - chamfer], [side * (half - chamfer), R], [(side * oilHole) / 2, R], [(side * oilHole) / 2, r]];
+  const whole: readonly Point[] = lower.map(([x, y]): Point => [x, -y]);
+  const walls: readonly (readonly Point[])[] = drilled ? [upper(-1), upper(1), lower] : [whole, lower];
+  return [
+    ...walls.flatMap((wall) => [...path(wall), ...hatched(wall, spacing)]),
+    // Edges of the ends behind the cut.
+    line([-half, -r], [-half, r]), line([half, -r], [half, r]),
+    centreLine([-half, 0], [half, 0]), ...(drilled ? [line([-oilHole / 2, r], [oilHole / 2, r]), line([-oilHole / 2, R], [oilHole / 2, R]), line([0, r - outside * 0.04], [0, R + outside * 0.04], 'centre')] : []),
+  ];
+}
+
+function brokenSection(sizes: BushSizes, half: number): readonly Mark[] {
+  const { bore, outside, chamfer } = sizes;
+  const [r, R] = [bore / 2, outside / 2];
+  const gap = outside * 0.06;
+  const spacing = spacingOf(sizes);
+  return [-1, 1].flatMap((side) => [
+    ...[1, -1].flatMap((up): readonly Mark[] => {
+      const wall: readonly Point[] = [[side * gap, up * r], [side * half, up * r], [side * half, up * (R - chamfer)], [side * (half - chamfer), up * R], [side * gap, up * R]];
+      return [...path(wall, 'visible', false), ...hatched(wall, spacing)];
+    }),
+    line([side * half, -r], [side * half, r]), ...breakLine(side * gap, -R, R),
+  ]).concat(centreLine([-half, 0], [half, 0]));
+}

@@ -1,0 +1,36 @@
+import type { Known } from '../survey/index.ts';
+import { FigureReader, reckon, type Figure, type Values } from './figure.ts';
+import type { MakingContext } from './making-context.ts';
+import { nearestFit, type RunningFit } from './running-fit.ts';
+import { shopNumber } from './shop-figures.ts';
+
+/** Where a new crank pin runs in its rod: diameter and the fit of the bush. */
+export interface CrankPinSize {
+  readonly diameter: Figure;
+  readonly why: string;
+  readonly fit: RunningFit;
+}
+
+const STEP_INCH = shopNumber('plate-room');
+const STEP_METRIC = 0.5e-3;
+
+/** Smallest step of a reamer over a size, m. */
+export const nextReamer = (size: number, context: MakingContext): number => {
+  const step = context.system === 'inch' ? STEP_INCH : STEP_METRIC;
+  return Math.ceil(size / step - 1e-6) * step;
+};
+
+/**
+ * As made where that is known, else the next reamer size over the pin where the rod does not rub; the bush is bored to it.
+ * @returns undefined where no pin was measured, or where the size lies outside the table of fits
+ */
+export function crankPinSize(values: Values, _known: Known, context: MakingContext): CrankPinSize | undefined {
+  const reader = new FigureReader(values);
+  const made = reader.find('crank.pin-diameter#as-made');
+  const read = reader.find('crank.pin-diameter');
+  const diameter = made ?? (read === undefined ? undefined : { ...reckon('length', [read], (size) => nextReamer(size!, context)), estimate: read.estimate });
+  if (diameter === undefined) return undefined;
+  const exact = made === undefined ? { ...diameter, quantity: { ...diameter.quantity, uncertainty: 0 } } : diameter;
+  const fit = nearestFit(exact.quantity.value, shopNumber('rod-clearance-least'), shopNumber('rod-clearance-most'));
+  return fit === undefined ? undefined : { diameter: exact, why: made === undefined ? 'the next reamer size over the old pin; the bush is bored to it' : 'as made; the bush is bored to it', fit };
+}

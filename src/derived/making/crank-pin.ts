@@ -1,0 +1,125 @@
+import { shaftLimits } from '../../methods/elements/index.ts';
+import { SPLIT_PINS, STOCK_DENSITIES } from '../../knowledge/index.ts';
+import { formatQuantity } from '../../methods/quantity/index.ts';
+import type { Known } from '../survey/index.ts';
+import { printQuantity } from '../print-system.ts';
+import { outsideTable, worn } from './bushing.ts';
+import { crankPinSize, nextReamer } from './crank-pin-size.ts';
+import { crankPinShape } from './crank-pin-shape.ts';
+import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { clearanceNote } from './fit-words.ts';
+import { ALONE, type MakingContext } from './making-context.ts';
+import type { Making, MakingDimension } from './part-to-make.ts';
+import { possible } from './possible.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
+
+const KIND = 'crank-pin';
+const TITLE = 'Crank pin';
+const SIXTY_FOURTH = shopNumber('plate-room');
+const TRUE_WITHIN = shopNumber('pin-clearance-least') / 2;
+
+/**
+ * A crank pin: thread and nut behind the plate, a shank that is tight in it, a collar, the length that the rod runs on, a split pin in front.
+ * @returns the part; not known without pin, shank, plate and the rod's width; cannot be where the collar holds nothing or the rod is wider
+ * than the pin is long
+ */
+export function makeCrankPin(values: Values, known: Known, context: MakingContext = ALONE): Making {
+  const reader = new FigureReader(values);
+  reader.need('crank.pin-diameter#as-made|crank.pin-diameter');
+  const shankRead = reader.need('crank.pin-shank#as-made|crank.pin-shank');
+  const plate = reader.need('crank.plate-thickness');
+  const rod = reader.find('connecting-rod.eye-width#as-made|connecting-rod.eye-width');
+  const run = reader.find('crank.pin-length#as-made|crank.pin-length') ?? (rod === undefined ? reader.need('crank.pin-length') : { ...reckon('length', [rod, shopFigure('rod-end-play')], (width, play) => width! + play!), estimate: rod.estimate });
+  if (shankRead === undefined || plate === undefined || run === undefined || reader.missing.length > 0) return reader.notKnown(KIND, TITLE);
+  const size = crankPinSize(values, known, context);
+  const named = (figure: Figure): string => figure.from.join(', ');
+  const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
+  const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
+  const split = SPLIT_PINS.rows.find((row) => size !== undefined && size.diameter.quantity.value <= row.upTo + 1e-9);
+  if (size === undefined || split === undefined) return outsideTable(KIND, TITLE, reader.find('crank.pin-diameter#as-made|crank.pin-diameter') ?? shankRead, context);
+  const play = reader.find('crank.pin-play');
+  const shankSize = reader.find('crank.pin-shank#as-made') !== undefined && (play === undefined || play.quantity.value <= 0) ? shankRead.quantity.value : nextReamer(shankRead.quantity.value + (play?.quantity.value ?? 0), context);
+  const shank = chosen(shankSize, 'length', 'derived', [...shankRead.from, ...(play?.from ?? [])]);
+  const tight = shaftLimits(shankSize, 'k6');
+  if (tight.state !== 'known') return outsideTable(KIND, TITLE, shank, context);
+  const d = size.diameter.quantity.value;
+  const collarRead = reader.find('crank.pin-collar#as-made|crank.pin-collar');
+  const collar: Figure = collarRead ?? { ...reckon('length', [size.diameter, shank], (journal, seat) => 1.3 * Math.max(journal!, seat!)), estimate: true };
+  if (collar.quantity.value <= Math.max(d, shankSize) + 2 * shopNumber('fillet')) {
+    return cannot(`The collar bears on the plate on one side and on the rod on the other; it must stand out over both: one of the readings is wrong (${named(collar)}, ${[...size.diameter.from, ...shank.from].join(', ')}).`, `The collar is no larger than the pin; above ${print(Math.max(d, shankSize) + 2 * shopNumber('fillet'))} is allowed: ${print(collar.quantity.value)}`);
+  }
+  if (rod !== undefined && rod.quantity.value >= run.quantity.value + 2 * Math.hypot(rod.quantity.uncertainty, run.quantity.uncertainty)) {
+    return cannot(`The rod would not go on its pin: one of the readings is wrong (${named(rod)}, ${named(run)}).`, `The rod’s big end is wider than the pin is long; below ${print(run.quantity.value)} is allowed: ${print(rod.quantity.value)}`);
+  }
+  const thread = reader.find('crank.pin-thread#as-made|crank.pin-thread');
+  const pitch = reader.find('crank.pin-thread-pitch#as-made|crank.pin-thread-pitch');
+  if (thread !== undefined && thread.quantity.value > shankSize + 2 * thread.quantity.uncertainty) {
+    return cannot(`A thread thicker than the shank does not go through the plate: one of the readings is wrong (${named(thread)}, ${named(shank)}).`, `The thread is thicker than the shank; up to ${print(shankSize)} is allowed: ${print(thread.quantity.value)}`);
+  }
+  const thick = reader.find('crank.pin-collar-thickness#as-made|crank.pin-collar-thickness') ?? shopFigure('collar-thickness');
+  const shankLength = { ...reckon('length', [plate, shopFigure('pin-ahead-of-plate')], (through, back) => through! - back!), estimate: plate.estimate };
+  const inch = inchThread(pitch?.quantity.value, context);
+  const threadSize = thread === undefined ? undefined : nominalThread(thread.quantity.value, inch);
+  const tail = { ...reckon('length', [chosen(threadSize ?? shankSize, 'length', 'derived', thread?.from ?? shank.from), shopFigure('nut-and-washer')], (across, share) => across! * share!), estimate: false };
+  const toHole = { ...reckon('length', [run, shopFigure('washer')], (along, washer) => along! + washer! + split.hole / 2), estimate: run.estimate };
+  const hand = known.looks['crank.thread-hand']?.answer;
+  const dimensions: MakingDimension[] = [
+    sized('journal', 'diameter that the rod runs on', size.diameter, { plus: size.fit.fit.shaft.upper, minus: -size.fit.fit.shaft.lower }, size.why, size.fit.shaft),
+    sized('run', 'length that the rod runs on', run, plusMinus(0), 'as the old pin, or the rod’s width and 1/32 in of end play'),
+    sized('shank', 'diameter in the plate', shank, { plus: tight.upper, minus: -tight.lower }, 'the next reamer over the old shank and its play; the plate is reamed H7 to it', 'k6'),
+    sized('shank-length', 'length in the plate', shankLength, { plus: 0, minus: SIXTY_FOURTH }, 'thickness of the plate less 1/32 in, so that the nut pulls on the collar'),
+    sized('collar', 'diameter of the collar', collar, plusMinus(SIXTY_FOURTH), collarRead === undefined ? 'not measured: three tenths over the pin' : 'as the old pin'),
+    sized('collar-thickness', 'thickness of the collar', thick, plusMinus(SIXTY_FOURTH), 'keeps the rod where it ran'),
+    ...(threadSize === undefined ? [] : [sized('thread', 'thread, over the crests', chosen(threadSize, 'length', 'derived', thread!.from), { plus: 0, minus: SIXTY_FOURTH / 2 }, 'as the old pin, to the nearest size that nuts are made in')]),
+    ...(pitch === undefined ? [] : [sized('pitch', 'thread pitch', pitch, plusMinus(0), 'as the old pin')]),
+    sized('tail', 'length behind the plate', tail, plusMinus(2 * SIXTY_FOURTH), 'nut, washer and a turn to spare'),
+    sized('to-hole', 'collar to the hole of the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer and half of the hole'),
+    sized('cross-hole', 'hole for the split pin', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
+    sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
+    sized('fillet', 'fillets at the collar, both sides', chosen(shopNumber('fillet'), 'length', 'from-memory'), plusMinus(SIXTY_FOURTH), 'a sharp corner is where a pin breaks'),
+  ];
+  const call = threadSize === undefined || pitch === undefined ? undefined : threadCall(threadSize, pitch.quantity.value, hand, inch);
+  const parts = [[shankSize, shankLength.quantity.value], [collar.quantity.value, thick.quantity.value], [d, toHole.quantity.value + split.fromEnd], [threadSize ?? shankSize, tail.quantity.value]] as const;
+  return possible({
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case-hardened 55 to 60 HRC, thread and shank kept soft',
+    mass: parts.reduce((sum, [across, long]) => sum + (Math.PI / 4) * across ** 2 * long, 0) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
+    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet: shopNumber('fillet'), trueWithin: TRUE_WITHIN, call }),
+    unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : [])],
+    disputes: [],
+    notes: [
+      `Plate reamed H7 square to its face; shank k6, drawn in by the nut and locked. ${clearanceNote(size.fit, context)}`,
+      ...(threadSize === undefined ? ['Tail left at the shank’s diameter until thread and nut are measured.'] : ['Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
+      'Journal parallel to the shaft when it is in: dial along it, front and top, within 0.001 in in its length.',
+      'Ground after heat treatment; fillets polished, no tool mark round the pin. Centres left in both ends.',
+      'Oil hole 3/16 in (5 mm) from the front end to the middle of the journal, out on the unloaded side, where the old pin has one.',
+    ],
+    cautions: ['isolate', 'block-ram', 'spring-unload', 'pinch'], sources: [...new Set(['iso-286', 'iso-2340', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...size.diameter.sources])],
+    warnings: [...worn(dimensions.slice(0, 1)), ...doubtWarnings(dimensions.filter((one) => ['to-hole', 'shank-length', 'collar-thickness'].includes(one.name))), ...estimateWarnings(dimensions)],
+  }, context.system);
+}
+
+const INCH = SIXTY_FOURTH * 64;
+/** Pitches of coarse metric threads, m (ISO 261). */
+const METRIC_PITCHES = [1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6].map((millimetres) => millimetres * 1e-3);
+
+/** Whether nuts for this thread are made in turns to the inch: by its pitch, else as the shop works. */
+function inchThread(pitch: number | undefined, context: MakingContext): boolean {
+  if (pitch === undefined) return context.system === 'inch';
+  const turns = INCH / pitch;
+  const inch = Math.abs(turns - Math.round(turns * 2) / 2) / turns;
+  const metric = Math.min(...METRIC_PITCHES.map((one) => Math.abs(one - pitch) / pitch));
+  return inch <= metric;
+}
+
+/** Crests are worn and never over size: the next sixteenth of an inch, or millimetre, up, within a hair. */
+const nominalThread = (read: number, inch: boolean): number => {
+  const step = inch ? INCH / 16 : 1e-3;
+  return Math.ceil(read / step - 0.1) * step;
+};
+
+/** Call-out of a thread: diameter and turns in an inch, or M, diameter and pitch. */
+function threadCall(size: number, pitch: number, hand: string | undefined, inch: boolean): string {
+  const side = hand === undefined ? '' : hand === 'left' ? ' LH' : ' RH';
+  const bare = (unit: 'in' | 'mm', resolution: number, value: number): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { unit, resolution, doubt: false }).replace(/ (in|mm)$/, '');
+  return inch ? `${bare('in', SIXTY_FOURTH, size)}-${Math.round((INCH / pitch) * 2) / 2}${side}, class 2A` : `M${bare('mm', 1e-3, size)} × ${Math.round(pitch * 1e5) / 100}${side}, 6g`;
+}
