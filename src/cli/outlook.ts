@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
+import about from '../../package.json' with { type: 'json' };
 import { outlook } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { readQuantity } from '../methods/quantity/index.ts';
-import { PROGRAM } from '../print/index.ts';
 import { OUTLOOK_TITLES, outlookSheet, outlookSheetBlocks, partsOfSheet, type MovingAsked, type OutlookGround, type OutlookId } from '../views/index.ts';
 import { blocksText } from './blocks-text.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
@@ -40,7 +40,7 @@ export const outlookCommands = (program: Command, door: Door, ended: (exit: numb
       const paper = paperOf(options.paper, options.metric === true);
       const moving = movingAsked(options);
       ended(await withSurvey(file, options, door, async ({ picture }) => {
-        const ground: OutlookGround = { picture, outlook: outlook(picture, picture.provenance.seed), knowledge, program: PROGRAM, ...(moving === undefined ? {} : { moving }) };
+        const ground: OutlookGround = { picture, outlook: outlook(picture, picture.provenance.seed), knowledge, program: about.version, ...(moving === undefined ? {} : { moving }) };
         if (options.output !== undefined) await writePaper(options.output, outlookSheet(id, ground), paper, door);
         const { identity } = picture.known;
         return {

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import about from '../../package.json' with { type: 'json' };
 import { knowledge } from '../knowledge/index.ts';
 import { cardHtml, cardPdf, fontFace, wholeReport } from '../print/index.ts';
 import { elevation, limitsCard, type ElevationView, type LimitsCard } from '../views/index.ts';
@@ -31,7 +32,7 @@ export const reportCommand = (program: Command, door: Door, ended: (exit: number
       const paper = paperOf(options.paper, options.metric === true);
       const photographs = options.photographs === undefined ? undefined : await photographsIn(options.photographs);
       ended(await withSurvey(file, options, door, ({ picture }) => {
-        const tree = wholeReport(picture, knowledge);
+        const tree = wholeReport(picture, knowledge, { program: about.version });
         return { text: async () => { await writePaper(options.output, tree, paper, door, photographs); return ''; }, json: () => ({ report: tree }), exit: EXIT.fine };
       }));
     });

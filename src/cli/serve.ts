@@ -2,6 +2,7 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Command } from 'commander';
+import about from '../../package.json' with { type: 'json' };
 import { BadInput, EXIT, type Door } from './door.ts';
 
 interface ServeOptions {
@@ -27,6 +28,7 @@ export const serveCommand = (program: Command, door: Door, ended: (exit: number)
         databaseUrl: process.env['DATABASE_URL'],
         port,
         appFolder: join(HOME, 'dist', 'app'),
+        version: about.version,
         examplesFolder: join(HOME, 'examples'),
         say: (words) => door.err(`${words}\n`),
       }));

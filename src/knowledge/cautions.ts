@@ -27,10 +27,3 @@ export const CAUTIONS: readonly Caution[] = [
   { id: 'solvent', words: 'Solvent: no flame, no heater, open doors, rags into a closed tin.', source: 'common-practice' },
   { id: 'record', words: 'Write it down: date, who, which machine, what was done. Employers must, by law, in many places.', source: 'osha-1910-218' },
 ];
-
-/** The same cautions in metric units, where there is a figure in them; figures of a regulation rounded to the safe side. */
-export const METRIC_CAUTION_WORDS: Readonly<Record<string, string>> = {
-  'block-ram': 'Block the ram on sound hardwood before a hand goes near the dies: a hardwood prop of full 102 mm square carries 35 kN up to 1.1 m long. A ram of 45 kg once held a hand for five minutes.',
-  'least-thickness': 'Nothing thinner than the card says, and never less than 10 mm where the linkage comes near the guide.',
-  'top-heavy': 'Top-heavy: several hammers have gone over. Know the weight, sling low through the throat or bolt it to a platform, take anvil and body apart where they part, and use a rigger above 900 kg.',
-};

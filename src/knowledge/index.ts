@@ -15,4 +15,3 @@ export * from './heat-colours.ts';
 export * from './hot-work.ts';
 export * from './oil-points.ts';
 export * from './soils.ts';
-export { METRIC_CAUTION_WORDS } from './cautions.ts';

@@ -5,7 +5,7 @@ import { instantMs, writeSurveyFile, type Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { makingDxf } from '../print/dxf/index.ts';
 import { logJson, partPdf } from '../print/hand-over/index.ts';
-import { cardHtml, cardPdf, fontFace, PROGRAM, reportHtml, reportPdfParts, wholeReport, withFont, type Paper, type Photographs } from '../print/index.ts';
+import { cardHtml, cardPdf, fontFace, reportHtml, reportPdfParts, wholeReport, withFont, type Paper, type Photographs } from '../print/index.ts';
 import { START } from '../stores/index.ts';
 import { elevation, limitsCard, OUTLOOK_IDS, outlookSheet, type ReportTree } from '../views/index.ts';
 import { makingSheets } from '../views/making/index.ts';
@@ -20,8 +20,9 @@ interface Asked {
 }
 
 /** Papers of one hammer, made afresh from the log at each request. `?units=metric` and `?paper=a4` are the only choices. */
-export function paperRoutes({ store, now }: ServerSettings): Hono {
+export function paperRoutes({ store, now, version }: ServerSettings): Hono {
   const routes = new Hono();
+  const program = version === undefined ? {} : { program: version };
   const withPicture = async (context: Context, answer: (asked: Asked) => Response | Promise<Response>): Promise<Response> => {
     const hammer = context.req.param('hammer') ?? '';
     const asOf = now();
@@ -46,7 +47,7 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
     routes.get(`/:hammer/${id}`, (context) => withPicture(context, async (asked) => context.html(reportHtml(tree(asked), { fontFace: await fontFace() }))));
     routes.get(`/:hammer/${id}.pdf`, (context) => withPicture(context, (asked) => pdfInParts(asked.found, id, reportPdfParts(tree(asked), { paper: asked.paper, photographs }))));
   };
-  sheet('report', ({ found }) => wholeReport(found, knowledge));
+  sheet('report', ({ found }) => wholeReport(found, knowledge, program));
   routes.get('/:hammer/card', (context) => withPicture(context, async ({ found }) => context.html(cardHtml(limitsCard(found), { fontFace: await fontFace() }))));
   routes.get('/:hammer/card.pdf', (context) => withPicture(context, async ({ found, paper }) => pdf(found, 'limits-card', await cardPdf(limitsCard(found), { paper }))));
   routes.get('/:hammer/elevation.svg', (context) => withPicture(context, async ({ found }) => svg(withFont(elevation(found), await fontFace()))));
@@ -54,7 +55,7 @@ export function paperRoutes({ store, now }: ServerSettings): Hono {
   routes.get('/:hammer/log.json', (context) => withPicture(context, ({ found, entries }) => kept(found, 'log.json', 'application/json; charset=utf-8', logJson(found, entries))));
   routes.get('/:hammer/calendar.ics', (context) => withPicture(context, ({ found, entries }) => kept(found, 'calendar.ics', 'text/calendar; charset=utf-8', calendarOf(found, entries))));
   for (const id of SHEET_IDS) sheet(id, ({ found, entries }) => handOverSheet(id, { picture: found, entries, knowledge }));
-  for (const id of OUTLOOK_IDS) sheet(id, ({ found }) => outlookSheet(id, { picture: found, outlook: outlook(found, found.provenance.seed), knowledge, program: PROGRAM }));
+  for (const id of OUTLOOK_IDS) sheet(id, ({ found }) => outlookSheet(id, { picture: found, outlook: outlook(found, found.provenance.seed), knowledge, ...program }));
   routes.get('/:hammer/part/:part/drawing.pdf', (context) => withPart(context, async ({ found, paper }, part) => pdf(found, part.id, await partPdf(found, part, paper))));
   routes.get('/:hammer/part/:part/drawing.dxf', (context) => withPart(context, ({ found }, part) => kept(found, `${part.id}.dxf`, 'image/vnd.dxf', makingDxf(found, part))));
   routes.get('/:hammer/part/:part/drawing.svg', (context) => withPart(context, async ({ found, paper }, part) => {

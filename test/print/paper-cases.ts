@@ -18,7 +18,7 @@ export function pictureOf(entries: readonly Entry[], system: PrintSystem): Pictu
   return found;
 }
 
-function surveyed(name: string): readonly Entry[] {
+export function surveyed(name: string): readonly Entry[] {
   const survey = readSurveyFile(readFileSync(fileURLToPath(new URL(`../../examples/${name}.yaml`, import.meta.url)), 'utf8'));
   if (survey.problems.length > 0) throw new Error(survey.problems[0]?.message);
   return survey.entries;

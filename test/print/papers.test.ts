@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { cardPdf, drawingPdf, PAPER_SIZES, reportPdf, type Paper } from '../../src/print/index.ts';
-import { elevation, limitsCard, reportTree, titleBlock, VERDICT_WORDS, type Block } from '../../src/views/index.ts';
+import { elevation, inSystem, limitsCard, reasonWords, reportTree, titleBlock, VERDICT_WORDS, type Block } from '../../src/views/index.ts';
 import { CASES, pictureOf } from './paper-cases.ts';
 import { hasReader, readPdf, textOf } from './read-pdf.ts';
 
@@ -22,8 +22,8 @@ describe.skipIf(!readers).each(CASES)('papers of a hammer: $name', ({ entries })
       for (const said of [found.known.identity.tag, `${index + 1} of ${pages.length}`, VERDICT_WORDS[found.duty.verdict], found.provenance.logHash.slice(0, 12), 'Invented hammer']) expect(flat(page)).toContain(flat(said));
     });
     const first = flat(pages[0] ?? '');
-    for (const limit of found.duty.limits) expect(first).toContain(flat(limit.sentence));
-    for (const reason of found.duty.reasons) expect(first).toContain(flat(reason.sentence));
+    for (const limit of found.duty.limits) expect(first).toContain(flat(inSystem(limit.sentence, system)));
+    for (const reason of found.duty.reasons) expect(first).toContain(flat(reasonWords(reason.sentence, system)));
     for (const heading of ['What was not checked', 'What it would take']) expect(first).toContain(flat(heading));
     expect(flat(pages[1] ?? '')).toContain(flat('Elevation and parts'));
   });
@@ -31,7 +31,9 @@ describe.skipIf(!readers).each(CASES)('papers of a hammer: $name', ({ entries })
   test.each(WAYS)('card on %s in %s units names every limit, at 25 pt or more', async (paper, system) => {
     const card = limitsCard(pictureOf(entries, system));
     const pdf = await cardPdf(card, { paper, address: 'https://hammer.invalid/KB-50' });
-    checkStructure(pdf, paper, `${card.tag}: limits card`);
+    // One sheet for every invented hammer, eleven limits included; a case where nothing was looked at has more to settle than a sheet holds.
+    const pages = checkStructure(pdf, paper, `${card.tag}: limits card`);
+    if (card.condition !== 'not-known') expect(pages).toBe(1);
     for (const limit of card.limits) expect(flat(textOf(pdf))).toContain(flat(limit.split(' in.')[0] ?? limit));
     const boxes = readPdf(pdf, 'pdftotext', '-bbox', '{}', '-');
     const word = card.limits[0]?.split(' ')[0] ?? '';

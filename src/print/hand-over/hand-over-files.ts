@@ -55,7 +55,7 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
     const files = await both(FILE_NAMES[id], handOverSheet(id, ground));
     return { title: titled(SHEET_TITLES[id].title), words: SHEET_TITLES[id].words, files };
   };
-  const report = await both('report', wholeReport(picture, knowledge, worked));
+  const report = await both('report', wholeReport(picture, knowledge, { outlook: worked, program: options.version }));
   const papers: FolderPaper[] = [{ title: titled('Report'), words: 'Verdict, limits, reasons, what was not checked, findings, worksheet, readings, cautions, sources.', files: report }];
   const card = `${numbered('limits-card')}.pdf`;
   await put(card, await cardPdf(limitsCard(picture), { paper, ...(options.address === undefined ? {} : { address: options.address }) }));

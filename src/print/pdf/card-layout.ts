@@ -1,9 +1,10 @@
 import { SHEET_LAYOUT } from './sheet-layout.ts';
 
 /**
- * Layout of the limits card; the verdict keeps 40 pt or more. Letters of a limit are never smaller than `data.least`: at two metres the capitals of 25 pt
- * fill ten minutes of arc (5.8 mm), which half of ordinary sight still reads. What does not fit at that size goes on a
- * second page under the same verdict, never below it in size.
+ * Layout of the limits card; the verdict keeps 40 pt or more. What stops or bounds the blow is never smaller than `data.least`: at two metres the
+ * capitals of 25 pt fill ten minutes of arc (5.8 mm), which half of ordinary sight still reads. Where not all fits so, the habits go
+ * into two columns at 17 pt or more (capitals of 4 mm, seven minutes of arc, which ordinary sight reads at two metres); the foot says how
+ * high the letters are. What does not fit even then goes on a second page under the same verdict, never below it in size.
  */
 export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
 #let dark = data.condition == "stand-down"
@@ -25,6 +26,14 @@ export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
   set text(size: size, weight: "bold")
   list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.52em, ..items.map(one => list.item(one)))
 }
+// Share of the em that a capital of the typeface is high.
+#let capital = 0.668
+#let high(size) = str(calc.round(size.pt() * capital * 0.3528, digits: 1)) + " mm"
+#let habits(size, items) = if items.len() > 0 {
+  set text(size: size, weight: "bold")
+  block(above: 5mm, width: 100%, stroke: (top: thin), inset: (top: 3.5mm), grid(columns: (1fr, 1fr), column-gutter: 7mm, ..range(2).map(side => list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.6em, ..items.slice(side * calc.ceil(items.len() / 2), if side == 0 { calc.ceil(items.len() / 2) } else { items.len() }).map(one => list.item(one))))))
+}
+#let heights(words, first, second) = text(size: 7pt, "Capitals: verdict " + high(words) + ", limits " + high(first) + (if second == none { "" } else { ", habits " + high(second) }) + ".")
 #let always(size) = {
   set text(size: size)
   block(above: 6mm, stroke: (top: thick), inset: (top: 4mm), width: 100%, breakable: false, grid(columns: if data.qr == none { (1fr,) } else { (1fr, 36mm) }, column-gutter: 6mm,
@@ -39,11 +48,21 @@ export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
   let least = data.least * 1pt
   let small-verdict = calc.min(verdict, 48pt)
   let fitting = ((44pt, 18pt), (41pt, 18pt), (38pt, 18pt), (35pt, 18pt), (32pt, 17pt), (30pt, 16pt), (28pt, 15pt), (26pt, 14pt), (least, 13pt)).map(((size, small)) => (verdict, size, small)) + ((small-verdict, least, 13pt),)
-  let fitting = fitting.find(((words, size, small)) => fits({ head(words); limits(size, data.limits); always(small) }))
+  let fitting = fitting.find(((words, size, small)) => fits({ head(words); limits(size, data.limits); always(small); heights(words, size, none) }))
+  let bounds = data.limits.filter(one => one not in data.habits)
+  let ranks = if data.habits.len() == 0 { () } else { ((verdict, 34pt, 22pt, 15pt), (verdict, 31pt, 21pt, 15pt), (verdict, 28pt, 20pt, 14pt), (verdict, 26pt, 19pt, 14pt), (verdict, least, 18pt, 13pt), (small-verdict, least, 18pt, 13pt), (small-verdict, least, 17pt, 12pt)) }
+  let ranked = ranks.find(((words, size, second, small)) => fits({ head(words); limits(size, bounds); habits(second, data.habits); always(small); heights(words, size, second) }))
   if fitting != none {
     head(fitting.at(0))
     limits(fitting.at(1), data.limits)
     always(fitting.at(2))
+    heights(fitting.at(0), fitting.at(1), none)
+  } else if ranked != none {
+    head(ranked.at(0))
+    limits(ranked.at(1), bounds)
+    habits(ranked.at(2), data.habits)
+    always(ranked.at(3))
+    heights(ranked.at(0), ranked.at(1), ranked.at(2))
   } else {
     let top(index) = head(verdict, repeated: index > 0)
     let onward(index) = text(size: 17pt, [Continued on page #(index + 2).])

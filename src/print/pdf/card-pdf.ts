@@ -17,13 +17,14 @@ export interface CardPdfOptions {
 
 /**
  * The limits card as tagged PDF, to hang beside the hammer: verdict and limits as large as the sheet allows, from 44 pt
- * down to 25 pt and not below; what does not fit then goes on a second page.
+ * down to 25 pt and not below. Where they do not all fit so, the habits stand in two columns at 17 pt or more; only what does not
+ * fit even then goes on a second page.
  */
 export async function cardPdf(card: LimitsCard, options: CardPdfOptions): Promise<Uint8Array> {
   const svg = options.address === undefined ? undefined : qrSvg(options.address);
   const data = {
     ...sheetData(`${card.tag}: limits card`, card.titleBlock, options.paper),
-    tag: firstSaid(card.tag), verdict: firstSaid(card.verdict), condition: card.condition, limits: card.limits, always: card.always, least: LEAST_LIMIT_SIZE,
+    tag: firstSaid(card.tag), verdict: firstSaid(card.verdict), condition: card.condition, limits: card.limits, habits: card.habits, always: card.always, least: LEAST_LIMIT_SIZE,
     qr: svg === undefined ? null : 'address.svg', qrWords: `QR code that leads to ${options.address ?? ''}`, address: options.address ?? '',
   };
   return typeset({ layout: CARD_LAYOUT, data, files: svg === undefined ? new Map() : new Map([['address.svg', Buffer.from(svg)]]) });

@@ -1,6 +1,8 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Limit, Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
+import { reasonWords } from '../report/first-page.ts';
 import { titleBlock } from '../report/report-tree.ts';
 import type { TitleBlock } from '../report/block.ts';
 
@@ -9,14 +11,19 @@ export interface LimitsCard {
   readonly tag: string;
   readonly verdict: string;
   readonly condition: Condition;
-  /** One short sentence each, the figure first in the reader's eye. */
+  /** One short sentence each, the figure first in the reader's eye: all of them, in the order in which they bind. */
   readonly limits: readonly string[];
+  /** Those of them that are habits round the blow, not bounds of it: where the sheet is short they stand smaller, never away. */
+  readonly habits: readonly string[];
   /** What holds on every hammer, whatever the verdict. */
   readonly always: readonly string[];
   readonly titleBlock: TitleBlock;
 }
 
 const ALWAYS = ['Never die on die cold.', 'Lock off and block the ram before a hand goes near.', 'Eyes, ears, boots. Keys and bolts before each session.'];
+
+const HABITS: readonly Limit['kind'][] = ['oil-every', 'not-unattended', 'no-bystanders', 'named-operator', 'second-person', 'double-hearing-protection'];
+const isHabit = ({ kind }: Limit): boolean => HABITS.includes(kind);
 
 /** The limits card of a picture. A hammer that stands down shows that and nothing else to do with running. */
 export function limitsCard(picture: Picture): LimitsCard {
@@ -25,9 +32,11 @@ export function limitsCard(picture: Picture): LimitsCard {
   const running = duty.verdict === 'fit' || duty.verdict === 'fit-within-limits';
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const judged = picture.findings.filter((finding) => finding.grade !== 'does-not-apply').length;
+  const settle = duty.missing.map((one) => one.title);
   return {
+    habits: running ? duty.limits.filter(isHabit).map((limit) => inSystem(limit.sentence, picture.system)) : duty.verdict === 'not-known-yet' ? settle : [],
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
-    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => limit.sentence)) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reason.sentence)] : ['Do not run until this is settled:', ...duty.missing.map((one) => one.title)],
+    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => inSystem(limit.sentence, picture.system))) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system))] : ['Do not run until this is settled:', ...settle],
     always: [...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') && running ? ['Operator: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }

@@ -3,6 +3,7 @@ import type { PrintSystem, Value } from '../../derived/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
 import { keyWords } from '../work/key-words.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { assumptionTable } from './assumption-table.ts';
 import { reductionGraph } from './reduction-graph.ts';
 import { missingOf, type OutlookGround, type SheetParts } from './sheet-parts.ts';
@@ -71,7 +72,7 @@ function answerOf({ picture, outlook: { values } }: OutlookGround, capacity: Cap
   const missing = missingOf(picture, READ.map(([key]) => key).filter((key) => key !== 'running.test-bar-thickness' && key !== 'anvil.mass'));
   const estimate = missing.length > 0 || largest?.outcome.state !== 'known';
   const bar = largest?.outcome.state === 'known' ? formatQuantity(largest.outcome.quantity, { system }) : undefined;
-  const held = duty.limits.filter((limit) => ['greatest-bar', 'greatest-work-thickness', 'least-work-thickness', 'greatest-tread', 'light-work-only', 'flat-dies-only'].includes(limit.kind)).map((limit) => limit.sentence);
+  const held = duty.limits.filter((limit) => ['greatest-bar', 'greatest-work-thickness', 'least-work-thickness', 'greatest-tread', 'light-work-only', 'flat-dies-only'].includes(limit.kind)).map((limit) => inSystem(limit.sentence, system));
   const does = capacity === undefined ? [] : [`A full blow takes ${shownRange(capacity.reductionHot, 'ratio', system, 'percent')} off the thickness of a ${system === 'inch' ? '1 in' : '25.4 mm'} square bar, and one heat holds about ${capacity.blowsPerHeat.state === 'known' ? `${Math.round(capacity.blowsPerHeat.low)} to ${Math.round(capacity.blowsPerHeat.high)}` : 'as many as are wanted'} full blows.`];
   return {
     kind: 'answer', estimate,

@@ -57,7 +57,7 @@ export function foundationSection(section: Section): { readonly svg: Svg; readon
     figureText([middle, bottom + size * 2.7], estimate ? `${section.words}; nobody read it` : section.words, size, 'middle', 'note'),
     figureText([middle, bottom + size * 4.2], [gap === undefined ? 'joint not measured' : `joint ${say(gap)}`, bolt === undefined ? 'bolts not measured' : `bolts ${say(bolt)}`].join(', '), size, 'middle', 'note'),
   ];
-  const words = `${estimate ? 'A block by rules alone' : section.words}: ${say(length)} along the base and ${say(thickness)} deep under a foot of ${say(foot)}${gap === undefined ? '' : `, with a joint of ${say(gap)}`}.`;
+  const words = `${estimate ? 'A block by rules alone' : section.words}: ${say(length)} along the base and ${say(thickness)} deep, the foot on it ${say(foot)}${gap === undefined ? '' : `, with a joint of ${say(gap)}`}.`;
   return { words, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${W} ${coordinate(H)}" role="img" aria-label="${escapeText(words)}"><style>${DRAWING_STYLE}</style>${shapes.join('')}</svg>` };
 }
 

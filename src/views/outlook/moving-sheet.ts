@@ -1,6 +1,7 @@
 import { movingInputOf, movingOf, type Moving, type MovingAnswer, type MovingInput, type Standing } from '../../derived/moving/index.ts';
 import type { PrintSystem } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { gravityDrawing } from './gravity-drawing.ts';
 import { missingOf, type OutlookGround, type SheetParts } from './sheet-parts.ts';
 import { shownDoubt, shownRange, shownRough } from './shown.ts';
@@ -19,7 +20,7 @@ export function movingSheet(ground: OutlookGround): SheetParts {
   return {
     answer: answerOf(answer, input, system),
     measureFirst: [...missing.map((key) => `${keyWords(key)}.`), ...(asked.door === undefined ? ['Door: width and height in the clear.'] : []), ...(asked.floor === undefined ? ['Floor: what it carries, from somebody who knows, and what lies below it.'] : [])],
-    body: () => moving === undefined ? [] : [...drawingBlocks(ground, input, moving), ...weightBlocks(input, moving, system), ...adviceBlocks(moving), ...floorBlocks(moving, system)],
+    body: () => moving === undefined ? [] : [...drawingBlocks(ground, input, moving), ...weightBlocks(input, moving, system), ...adviceBlocks(moving, system), ...floorBlocks(moving, system)],
     assumed: [...(moving === undefined ? [] : [`${moving.basis[0]!.toUpperCase()}${moving.basis.slice(1)}.`]), ...(moving?.notKnown.map((one) => `Not known: ${one}.`) ?? [])],
     doubt: ['Angles hold for a machine that stands still on hard level ground; a jolt, a soft floor or a sling that slips takes it over sooner. A third of the least of them is kept.', 'The weight is the whole of it: motor, block and dies may or may not be counted in a weight that was told.'],
     cautions: moving?.cautions ?? ['top-heavy', 'two-people'],
@@ -71,17 +72,17 @@ function weightBlocks(input: MovingInput, moving: Moving, system: PrintSystem): 
   ];
 }
 
-function adviceBlocks(moving: Moving): readonly Block[] {
+function adviceBlocks(moving: Moving, system: PrintSystem): readonly Block[] {
   return [
     { kind: 'heading', level: 2, text: 'Slings, skids and slopes' },
-    { kind: 'list', ordered: false, items: [...moving.lift, ...moving.advice].map((one) => one.sentence) },
+    { kind: 'list', ordered: false, items: [...moving.lift, ...moving.advice].map((one) => inSystem(one.sentence, system)) },
   ];
 }
 
 function floorBlocks(moving: Moving, system: PrintSystem): readonly Block[] {
   return [
     { kind: 'heading', level: 2, text: 'Floor and door' },
-    { kind: 'table', caption: 'Standing still, at the upper end of its weight; a jolt or one corner in the air doubles it', columns: ['How it stands', 'Touches', 'Pressure', 'On one of them'], rows: moving.bearings.map((one) => ({ cells: [one.words, shownRough(one.area, 'area', system), shownRough(one.pressure, 'pressure', system), shownRough(one.pointLoad, 'force', system)] })) },
-    { kind: 'list', ordered: false, items: [moving.floor.sentence, ...moving.door] },
+    { kind: 'table', caption: 'Standing still, at the upper end of its weight; a jolt or one corner in the air doubles it', columns: ['How it stands', 'Touches', 'Pressure', 'On one of them'], rows: moving.bearings.map((one) => ({ cells: [inSystem(one.words, system), shownRough(one.area, 'area', system), shownRough(one.pressure, 'pressure', system), shownRough(one.pointLoad, 'force', system)] })) },
+    { kind: 'list', ordered: false, items: [inSystem(moving.floor.sentence, system), ...moving.door] },
   ];
 }

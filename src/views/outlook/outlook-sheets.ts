@@ -1,7 +1,7 @@
 import type { Block, ReportTree } from '../report/block.ts';
-import { FAMILY_WORDS } from '../report/first-page.ts';
+import { FAMILY_WORDS, reasonWords } from '../report/first-page.ts';
 import { sheetTree } from '../report/report-tree.ts';
-import { cautionWords } from '../sentences/caution-words.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import { OUTLOOK_TITLES, partsOfSheet, type OutlookId } from './sheet-by-id.ts';
 import type { OutlookGround } from './sheet-parts.ts';
@@ -15,6 +15,7 @@ export function outlookSheet(id: OutlookId, ground: OutlookGround): ReportTree {
 export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readonly Block[] {
   const { answer, measureFirst, body, assumed, assumedTable, doubt, cautions, defers, sources } = partsOfSheet(id, ground);
   const { knowledge } = ground;
+  const say = (text: string): string => inSystem(text, ground.picture.system);
   const told = knowledge.cautions.filter((one) => cautions.includes(one.id));
   const title = (source: string): string => {
     const known = knowledge.sources.find((one) => one.id === source);
@@ -24,12 +25,12 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
   return [
     ...standingWords(ground),
     answer,
-    ...list('Measure or look first', measureFirst, true),
+    ...list('Measure or look first', measureFirst.map(say), true),
     ...body(),
-    ...list('Taken and not read', assumed), ...(assumedTable === undefined ? [] : [assumedTable]), ...list('How far to trust it', doubt),
+    ...list('Taken and not read', assumed.map(say)), ...(assumedTable === undefined ? [] : [assumedTable]), ...list('How far to trust it', doubt.map(say)),
     { kind: 'heading', level: 2, text: 'Cautions' },
-    { kind: 'paragraph', text: defers },
-    ...told.map((one) => ({ kind: 'caution', text: cautionWords(one, ground.picture.system), source: '' }) as const),
+    { kind: 'paragraph', text: say(defers) },
+    ...told.map((one) => ({ kind: 'caution', text: say(one.words), source: '' }) as const),
     { kind: 'paragraph', tone: 'small', text: `Sources: ${[...new Set([...sources, ...told.map((one) => one.source)])].map(title).join('; ')}.` },
   ];
 }
@@ -38,7 +39,7 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
 function standingWords({ picture }: OutlookGround): readonly Block[] {
   const { duty } = picture;
   if (duty.verdict === 'fit') return [];
-  const words = { 'stand-down': `It stands down today: ${duty.reasons.map((reason) => reason.sentence).slice(0, 2).join(' ')} Nothing on this sheet lets it run.`, 'not-known-yet': 'Its verdict is not known yet: nothing on this sheet lets it run.', 'fit-within-limits': `It runs within limits: ${duty.limits.length === 1 ? duty.limits[0]?.sentence ?? '' : `the card names ${duty.limits.length}, and they come before every figure here.`}` } as const;
+  const words = { 'stand-down': `It stands down today: ${duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)).slice(0, 2).join(' ')} Nothing on this sheet lets it run.`, 'not-known-yet': 'Its verdict is not known yet: nothing on this sheet lets it run.', 'fit-within-limits': `It runs within limits: ${duty.limits.length === 1 ? inSystem(duty.limits[0]?.sentence ?? '', picture.system) : `the card names ${duty.limits.length}, and they come before every figure here.`}` } as const;
   return [{ kind: 'paragraph', tone: 'next', text: words[duty.verdict] }];
 }
 

@@ -1,6 +1,6 @@
 import type { Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
-import { cautionWords } from '../sentences/caution-words.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import type { Block } from './block.ts';
 
 /** The cautions of the work on this worksheet and of running at all, each with its source. */
@@ -11,6 +11,6 @@ export function cautionBlocks(picture: Picture, knowledge: Knowledge): readonly 
   return [
     { kind: 'heading', level: 2, text: 'Cautions' },
     { kind: 'paragraph', text: 'The usual cautions of the trade. They do not replace local codes, licensed trades or the judgement of somebody who stands beside the machine.' },
-    ...cautions.map((caution) => ({ kind: 'caution', text: cautionWords(caution, picture.system), source: title(caution.source) }) as const),
+    ...cautions.map((caution) => ({ kind: 'caution', text: inSystem(caution.words, picture.system), source: title(caution.source) }) as const),
   ];
 }

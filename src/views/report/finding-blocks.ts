@@ -1,6 +1,7 @@
 import type { Finding, Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { CONDITION_WORDS } from '../drawing/hatch.ts';
+import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
 import { atWords, byWeight, partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
 import { photographsOf, type NumberedPhotograph } from './photograph-blocks.ts';
@@ -14,26 +15,28 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const heavy = told.filter((finding) => !isLight(finding));
   const watched = told.filter(isLight);
   const title = (id: string): string => knowledge.sources.find((source) => source.id === id)?.title ?? id;
+  const say = (text: string): string => inSystem(text, picture.system);
+  const shown = (text: string): string => ownUnitsFirst(text, picture.system);
   return [
     { kind: 'heading', level: 2, text: 'Findings' },
     ...(told.length === 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer, or wants watching.' } as const] : []),
     ...heavy.flatMap((finding): readonly Block[] => [
       { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${atWords(finding.at)}` },
       { kind: 'facts', rows: [
-        ['Part', partName(finding.part)], ['Found', finding.shown], ['Means', finding.reason], ['Rule', `${finding.rule} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
+        ['Part', partName(finding.part)], ['Found', shown(finding.shown)], ['Means', say(finding.reason)], ['Rule', `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
         ...(seenOn(photographs, finding) === '' ? [] : [['Photographs', numbersOf(photographs, finding).join(', ')] as const]),
-        ...(finding.limits.length === 0 ? [] : [['Limit', finding.limits.map((limit) => limit.sentence).join(' ')] as const]),
-        ...(finding.override === undefined ? [] : [['Owner\'s own limit', `${finding.override.author}: ${finding.override.reason}. The default is: ${finding.override.defaultRule}`] as const]),
-        ...(finding.dispute === undefined ? [] : [['Not agreed in the trade', `${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`] as const]),
+        ...(finding.limits.length === 0 ? [] : [['Limit', say(finding.limits.map((limit) => limit.sentence).join(' '))] as const]),
+        ...(finding.override === undefined ? [] : [['Owner\'s own limit', `${finding.override.author}: ${finding.override.reason}. The default is: ${say(finding.override.defaultRule)}`] as const]),
+        ...(finding.dispute === undefined ? [] : [['Not agreed in the trade', say(`${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)] as const]),
       ] },
     ]),
     ...(watched.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
-      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What', 'Found', 'Means', 'Rule', 'How sure'], rows: watched.map((finding) => ({ condition: finding.grade, cells: [`${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}`, finding.shown, `${finding.reason}${finding.dispute === undefined ? '' : ` Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`}`, `${finding.rule} (${finding.sources.map(title).join('; ')})`, finding.sureWords] })) } as const,
+      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What', 'Found', 'Means', 'Rule', 'How sure'], rows: watched.map((finding) => ({ condition: finding.grade, cells: [`${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}`, shown(finding.shown), say(`${finding.reason}${finding.dispute === undefined ? '' : ` Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`}`), `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`, finding.sureWords] })) } as const,
     ]),
     ...(sound.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Found sound' } as const,
-      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${finding.shown}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ condition: 'sound' as const, cells: [part, words] })) } as const,
+      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ condition: 'sound' as const, cells: [part, words] })) } as const,
     ]),
     ...(open.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Not known yet' } as const,

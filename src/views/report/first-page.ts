@@ -1,5 +1,6 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Picture, PrintSystem } from '../../derived/index.ts';
 import { costWords, hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
+import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
 import type { Block } from './block.ts';
 
 /** The first page: verdict, limits, three reasons, what was not checked, what it would take. */
@@ -14,6 +15,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     ['Seen on', picture.known.visits.map((visit) => `${visit.date} by ${visit.by.join(', ')}`).join('; ')],
   ];
   const jobs = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const say = (text: string): string => inSystem(text, picture.system);
   const urgent = jobs.filter((job) => job.urgency !== 'watch');
   return [
     { kind: 'heading', level: 1, text: `${identity.tag}: what it is like, what it may do, what it needs` },
@@ -22,10 +24,10 @@ export function firstPage(picture: Picture): readonly Block[] {
     { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION_OF[duty.verdict], sureWords: duty.sureWords },
     ...(duty.limits.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: duty.verdict === 'stand-down' ? 'Limits that hold once what stops it is cured' : 'Limits' } as const,
-      { kind: 'list', ordered: false, items: duty.limits.map((limit) => limit.sentence) } as const,
+      { kind: 'list', ordered: false, items: duty.limits.map((limit) => say(limit.sentence)) } as const,
     ]),
     { kind: 'heading', level: 2, text: duty.verdict === 'fit' ? 'What speaks for it' : 'Why' },
-    { kind: 'list', ordered: true, items: duty.reasons.map((reason) => reason.sentence) },
+    { kind: 'list', ordered: true, items: duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)) },
     { kind: 'heading', level: 2, text: 'What was not checked' },
     picture.notChecked.length === 0
       ? { kind: 'paragraph', text: 'Every part of this linkage family was looked at, and every rule could be answered.' }
@@ -36,10 +38,14 @@ export function firstPage(picture: Picture): readonly Block[] {
       : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
-      { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${one.how}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
+      { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${say(one.how)}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
     ]),
   ];
 }
+
+/** A reason with the reader's own units before those in which the reading was written. */
+export const reasonWords = (sentence: string, system: PrintSystem): string =>
+  sentence.replace(/, ([^,():]+ \([^()]+\)):/u, (_, shown: string) => `, ${ownUnitsFirst(shown, system)}:`);
 
 /** So many things are named on the first page, which must stay one page; the rest is counted and stands behind it. */
 const MOST_NAMED = 8;

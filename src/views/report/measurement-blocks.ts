@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import { PARTS } from '../../hammer/index.ts';
 import type { Picture, Value } from '../../derived/index.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
 
@@ -16,7 +17,7 @@ export function measurementBlocks(picture: Picture): readonly Block[] {
     { kind: 'table', caption: 'As written by whoever took them; ± is the half-width of a 95 % interval', columns: ['What', 'As written', 'Taken as', 'How known', 'Day'], rows: readings.map((value) => readingRow(picture, value)) },
     ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', value.words ?? ''] })) } as const]),
     { kind: 'heading', level: 2, text: 'Worked out from them' },
-    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(picture, value.key), value.formula ?? ''] })) },
+    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(picture, value.key), inSystem(value.formula ?? '', picture.system)] })) },
     ...(told.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Told, not seen' } as const,
       { kind: 'list', ordered: false, items: told.map((one) => `${one.when.slice(0, 10)}, ${one.saidBy ?? one.by}: ${one.words}`) } as const,

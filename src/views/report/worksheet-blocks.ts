@@ -1,8 +1,13 @@
-import type { Picture } from '../../derived/index.ts';
+import type { Picture, PrintSystem } from '../../derived/index.ts';
+import { formatQuantity, quantity } from '../../methods/quantity/index.ts';
 import { costWords, hoursWords, quantityWords } from '../sentences/words.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import type { Block } from './block.ts';
 
 const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;
+
+/** What is bought by the metre or the pound, in the reader's units. */
+const lengthOf = (words: string, system: PrintSystem): string => (system === 'metric' ? inSystem(words, system) : words.replace(/^(\d+(?:\.\d+)?) m$/u, (_, metres: string) => formatQuantity(quantity(Number(metres), 'length'), { unit: 'ft', resolution: 0.3048, doubt: false })));
 
 /** The worksheet: jobs in an order that the machine allows, each with why it stands where it stands. */
 export function worksheetBlocks(picture: Picture): readonly Block[] {
@@ -16,7 +21,7 @@ export function worksheetBlocks(picture: Picture): readonly Block[] {
       cells: [String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}`, job.whyHere, hoursWords(job.hours), `${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}`, `${costWords(job.cost, currency)}${job.heard.length > 0 ? ' (price heard)' : ''}`],
       condition: job.urgency,
     })) },
-    { kind: 'table', caption: 'Parts and materials', columns: ['For job', 'Part', 'How many', 'Cost'], rows: worksheet.jobs.flatMap((job) => job.parts.map((part) => ({ cells: [String(job.number), part.words, quantityWords(part), `${costWords(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] }))) },
+    { kind: 'table', caption: 'Parts and materials', columns: ['For job', 'Part', 'How many', 'Cost'], rows: worksheet.jobs.flatMap((job) => job.parts.map((part) => ({ cells: [String(job.number), inSystem(part.words, picture.system), lengthOf(quantityWords(part), picture.system), `${costWords(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] }))) },
     ...worksheet.problems.map((problem) => ({ kind: 'paragraph', text: problem, tone: 'next' }) as const),
   ];
 }

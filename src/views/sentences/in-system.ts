@@ -29,7 +29,7 @@ const FINE = 0.05;
  * @param text sentences of the knowledge, not what somebody wrote at the machine
  */
 export function inSystem(text: string, system: PrintSystem): string {
-  if (system === 'inch') return text;
+  if (system === 'inch') return text.replace(METRIC_WORDS, (whole: string, number: string, unit: string) => inInches(whole, number, unit));
   const figures = text.replace(NUMBERED, (whole: string, first: string, between: string | undefined, second: string | undefined, unit: string) => {
     const meaning = MEANINGS[unit];
     if (meaning === undefined) return whole;
@@ -44,6 +44,16 @@ export function inSystem(text: string, system: PrintSystem): string {
     return two === undefined ? one : `${one.replace(/ \S+$/, '')}${between ?? ' to '}${two}`;
   });
   return SAID.reduce((said, [words, metric]) => said.replace(words, metric), figures);
+}
+
+/** The few figures that the knowledge says in metric units, for readers of inches. */
+const METRIC_WORDS = /(?<![\w./])(\d+(?:\.\d+)?) (°C|MPa)(?![\w·])/gu;
+
+function inInches(whole: string, number: string, unit: string): string {
+  const reading = readQuantity(`${number} ${unit}`, { dimension: unit === 'MPa' ? 'pressure' : 'temperature' });
+  if (!reading.ok) return whole;
+  const { dimension, value } = reading.quantity;
+  return formatQuantity({ dimension, value, uncertainty: unit === 'MPa' ? value / 20 : 5 }, { system: 'inch', doubt: false });
 }
 
 /** @param least the smallest figure that stands with it, SI: both ends of a range are rounded alike */
