@@ -11,7 +11,7 @@ export interface StartSettings {
   readonly port: number;
   readonly appFolder: string;
   /** Version of the program. */
-  readonly version: string;
+  readonly version?: string;
   readonly examplesFolder: string;
   readonly say: (words: string) => void;
 }
@@ -27,7 +27,7 @@ export async function startServer(settings: StartSettings): Promise<RunningServe
   const store = await openStore({ folder: settings.folder, databaseUrl: settings.databaseUrl });
   const put = await putInventedYard(store, settings.examplesFolder);
   if (put > 0) settings.say(`the yard was empty: ${put} invented hammers were put in`);
-  const app = serverApp({ store, appFolder: settings.appFolder, version: settings.version, now: endOfToday });
+  const app = serverApp({ store, appFolder: settings.appFolder, ...(settings.version === undefined ? {} : { version: settings.version }), now: endOfToday });
   try {
     const server = await new Promise<ReturnType<typeof serve>>((resolve, reject) => {
       const listening = serve({ fetch: app.fetch, hostname: '127.0.0.1', port: settings.port }, () => resolve(listening));

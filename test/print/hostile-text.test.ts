@@ -36,7 +36,7 @@ test.skipIf(!readers)('a text of 10,000 signs without a space breaks over lines 
   const pdf = await reportPdf(treeOf(long), { paper: 'letter' });
   expect(flat(textOf(pdf).replaceAll('\f', ''))).toContain('abcdefghi7'.repeat(50));
   expect(readPdf(pdf, 'pdftotext', '-bbox', '{}', '-').match(/xMax="([0-9.]+)"/gu)?.every((one) => Number(one.slice(6, -1)) <= 612)).toBe(true);
-  await cardPdf({ tag: long, verdict: 'Fit', condition: 'sound', limits: [long.slice(0, 400), 'Nothing thinner than 3/8 in.'], always: ['Eyes.'], titleBlock: block(long) }, { paper: 'a4', address: long });
+  await cardPdf({ tag: long, verdict: 'Fit', condition: 'sound', limits: [long.slice(0, 400), 'Nothing thinner than 3/8 in.'], habits: [], always: ['Eyes.'], titleBlock: block(long) }, { paper: 'a4', address: long });
 });
 
 test('signs that no font has become their codes, and those that nobody sees go', async () => {
@@ -50,7 +50,7 @@ test('any text at all gives a paper', async () => {
   await fc.assert(fc.asyncProperty(anyText, async (text) => {
     const pdf = await reportPdf(treeOf(text), { paper: 'a4' });
     expect(Buffer.from(pdf.subarray(0, 5)).toString()).toBe('%PDF-');
-    await cardPdf({ tag: text, verdict: text, condition: 'stand-down', limits: [text], always: [text], titleBlock: block(text) }, { paper: 'letter', address: text });
+    await cardPdf({ tag: text, verdict: text, condition: 'stand-down', limits: [text], habits: [], always: [text], titleBlock: block(text) }, { paper: 'letter', address: text });
   }), { numRuns: 60 });
 }, 240_000);
 
