@@ -52,7 +52,7 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
     { kind: 'straight', of: 'from-end', from: [cross1, -hole], to: [end, -j + chamfer], side: 'below', row: 2 },
     { kind: 'straight', of: 'journal', from: [end - chamfer, -j], to: [end - chamfer, j], side: 'right', row: 1, sign: 'Ø' },
     { kind: 'leader', of: 'collar', at: [thick * 0.5, c], toward: [2, 9.5], sign: 'Ø' },
-    { kind: 'straight', of: 'shank', from: [-shankLength, -s], to: [-shankLength, s], side: 'left', row: 1, sign: 'Ø' },
+    { kind: 'straight', of: 'shank', from: [-shankLength, -s], to: [-shankLength, s], side: 'left', row: 1, sign: 'Ø', turned: true },
     ...(thread === undefined ? [] : [threadMark]),
     { kind: 'leader', of: 'cross-hole', at: [cross1 + (hole / 2) * Math.SQRT1_2, (hole / 2) * Math.SQRT1_2], toward: [3, 8], sign: 'Ø', clear: true },
     { kind: 'leader', of: 'fillet', at: [thick + f * (1 - Math.SQRT1_2), -j - f * (1 - Math.SQRT1_2)], toward: [2, -1.8], sign: 'R' },

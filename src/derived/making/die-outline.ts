@@ -90,9 +90,9 @@ function sideView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | '
       { kind: 'straight', of: 'length', from: [0, flip(0)], to: [length, flip(0)], side: up ? 'below' : 'above', row: 3 },
       ...(dovetail === undefined ? [] : [{ kind: 'straight', of: 'dovetail-height', from: [length, flip(0)], to: [length, flip(dovetail.height)], side: 'right', row: 1, turned: true } as const]),
       { kind: 'control', geometric: 'flat', within: sizes.flatWithin, at: [length * 0.1, flip(0)], toward: [1.5, 6.2 * away] },
-      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.85, flip(0)], toward: [1.6, -5.2] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.6, flip(0)] },
+      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.6, flip(0)], toward: [1.6, -4.6] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.6, flip(0)] },
       { kind: 'control', geometric: 'parallel', within: sizes.parallelWithin, to: 'A', at: [length * 0.1, flip(height)], toward: [1.5, -6.2 * away] },
-      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.55, flip(height)] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.85, flip(height)], toward: [1.6, -5.2] },
+      up ? { kind: 'finish', roughness: 1.6e-6, at: [length * 0.55, flip(height)] } : { kind: 'finish', roughness: 1.6e-6, at: [length * 0.6, flip(height)], toward: [1.6, -4.6] },
     ],
   };
 }

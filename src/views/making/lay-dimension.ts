@@ -35,7 +35,7 @@ function straight(mark: Extract<DimensionMark, { kind: 'straight' }>, words: str
   const length = b[0] - a[0];
   const size = height;
   const outside = length < 3.2 * size;
-  const inside = textWidth(words, height) <= length - (outside ? 0.4 * height : 0.6 * size);
+  const inside = textWidth(words, height) <= length - 1.2 * height;
   const inks: Ink[] = [a, b].map((point) => stroke(turn([point[0], point[1] + out * GAP * height]), turn([point[0], level + out * PAST * height])));
   const forward = across ? 0 : Math.PI / 2;
   const reach = outside ? 2 * size : 0;

@@ -51,7 +51,7 @@ const STRIP_STEP = 3.5;
 /** Material, hardness, weight and surface under the title line of a panel, as many lines as they take. */
 const stripLines = (picture: Picture, part: PartToMake, width: number): readonly string[] => [
   ...wrapped(`${part.material}. ${part.hardness}.`, 2.4, width - 56),
-  ...wrapped([...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}. Geometry ISO 1101, roughness ISO 21920, fits ISO 286.`])].join(' '), 2.4, width - 56),
+  ...wrapped([...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}. ISO 286, ISO 1101, ISO 21920.`])].join(' '), 2.4, width - 56),
 ];
 
 function strip(picture: Picture, part: PartToMake, angle: ViewAngle, scale: string, middle: readonly string[], width: number, top: number): Svg {

@@ -22,9 +22,10 @@ const TENTH = 0.1;
 /** Weight of one part in words, rounded as a blank is weighed; a dash where it says nothing. */
 export function massWords({ mass }: PartToMake, system: PrintSystem): string {
   if (mass === undefined) return '–';
-  const step = system === 'inch' ? HALF_POUND : TENTH;
-  const kept = mass < 4 * step ? mass : Math.round(mass / step) * step;
-  return printQuantity({ dimension: 'mass', value: Number(kept.toPrecision(mass < 4 * step ? 2 : 12)), uncertainty: 0 }, system);
+  const whole = system === 'inch' ? HALF_POUND : TENTH;
+  // Below two pounds, or four tenths of a kilogram: half ounces, or ten grams.
+  const step = mass >= 4 * whole ? whole : system === 'inch' ? whole / 16 : whole / 10;
+  return printQuantity({ dimension: 'mass', value: Math.max(step, Math.round(mass / step) * step), uncertainty: 0 }, system);
 }
 
 /** Roughness of all that carries no sign; a dash where nothing is machined. */

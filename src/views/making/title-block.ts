@@ -31,18 +31,20 @@ export function titleBlock(picture: Picture, part: PartToMake, paper: Paper, fac
   const rule = (x1: number, y1: number, x2: number, y2: number): Svg => line([left + x1, top + y1], [left + x2, top + y2], 'thin');
   const units = picture.system === 'inch' ? 'inches' : 'millimetres';
   const split = width - 70;
-  const hardness = fittedLines(part.hardness, split - 61, 2, [2.4, 2.2, 2, 1.8]);
+  const hardness = fittedLines(part.hardness, split - 4, 2, [2.5, 2.3, 2.1, 1.9]);
   const material = fittedLines(part.material, split - 4, 2, [2.5, 2.3, 2.1, 1.9]);
   return [
-    box(left, top, width, BLOCK_HEIGHT, 'edge', 'none'), rule(0, 10, width, 10), rule(0, 20, width, 20), rule(0, 32, width, 32), rule(split, 0, split, 42), rule(split + 35, 10, split + 35, 32), rule(30, 32, 30, 42), rule(58, 32, 58, 42), rule(split + 35, 32, split + 35, 42), rule(0, 42, width, 42), rule(split - 8, 42, split - 8, BLOCK_HEIGHT),
+    box(left, top, width, BLOCK_HEIGHT, 'edge', 'none'), rule(0, 10, width, 10), rule(0, 20, width, 20), rule(0, 32, width, 32), rule(split, 0, split, BLOCK_HEIGHT), rule(split + 35, 10, split + 35, 32), rule(26, 32, 26, 42), rule(54, 32, 54, 42), rule(54 + (split - 54) / 2, 32, 54 + (split - 54) / 2, 42), rule(0, 42, width, 42),
     textAt([left + 1.4, top + 3], identity.invented === true ? 'hammer (invented)' : 'hammer', { size: 2 }), textAt([left + 1.4, top + 8], `${identity.tag}, ${identity.ramClass.asWritten}, ${identity.family.replaceAll('-', ' ')}`, { size: 4, className: 'strong' }),
     textAt([left + 1.4, top + 13], 'part', { size: 2 }), textAt([left + 1.4, top + 18], part.title, { size: 4, className: 'strong' }),
     textAt([left + 1.4, top + 23], 'material', { size: 2 }), ...material.lines.map((words, index) => textAt([left + 1.4, top + 26.4 + index * (material.lines.length > 2 ? 2.4 : 3.4)], words, { size: material.size })),
     textAt([left + split + 35, top + 6.8], 'CHECK BEFORE CUTTING', { size: 5, className: 'limit-note', anchor: 'middle' }),
     cell(split, 10, 35, 'number', `${part.quantity} off`, 'strong'), cell(split + 35, 10, 35, 'sizes in', units, 'strong'),
     cell(split, 20, 35, 'scale', facts.scale), textAt([left + split + 36.4, top + 23], facts.angle.replace('-', ' '), { size: 2 }), projectionSymbol(facts.angle, left + split + 43, top + 27.6),
-    cell(0, 32, 30, 'date', picture.provenance.asOf.slice(0, 10)), cell(30, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`), textAt([left + 59.4, top + 34.7], 'hardness', { size: 2 }), ...hardness.lines.map((words, index) => textAt([left + 59.4, top + 37.6 + index * (hardness.lines.length > 2 ? 2 : 3)], words, { size: hardness.size })),
-    cell(split, 32, 35, 'weight of each, about', massWords(part, picture.system)), cell(split + 35, 32, 35, 'faces without a sign', finishWords(part, picture.system)),
-    cell(0, 42, split - 8, `log (SHA-256), ${picture.provenance.entries} entries, knowledge ${picture.provenance.knowledgeVersion}`, picture.provenance.logHash.slice(0, 32)), textAt([left + split - 6.6, top + 45], 'compared with the machine by, on', { size: 2 }),
+    cell(0, 32, 26, 'date', picture.provenance.asOf.slice(0, 10)), cell(26, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`),
+    cell(54, 32, (split - 54) / 2, 'weight of each, about', massWords(part, picture.system)), cell(54 + (split - 54) / 2, 32, (split - 54) / 2, 'faces without a sign', finishWords(part, picture.system)),
+    textAt([left + split + 1.4, top + 35], 'compared with the machine by, on', { size: 2 }),
+    textAt([left + 1.4, top + 45], 'hardness, heat treatment', { size: 2 }), ...hardness.lines.map((words, index) => textAt([left + 1.4, top + 47.5 + index * (hardness.lines.length > 2 ? 2 : 2.8)], words, { size: hardness.size })),
+    cell(split, 42, 70, `log (SHA-256), ${picture.provenance.entries} entries, knowledge ${picture.provenance.knowledgeVersion}`, picture.provenance.logHash.slice(0, 32)),
   ].join('');
 }

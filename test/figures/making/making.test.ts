@@ -10,8 +10,8 @@ import { bowHammer, helveHammer, inchHammer, metricHammer } from '../../making/h
 const REDRAW = process.env['TUPWISE_REDRAW'] === '1';
 const folder = join(import.meta.dirname, 'sheets');
 
-/** Numbers to a twentieth of a millimetre: engines differ in the last bits of a sine, and nobody sees less on paper. */
-const rounded = (svg: string): string => svg.replace(/(?<=[\s"(,ML])-?\d+\.\d+(?=[\s"),AMLZ])/g, (number) => String(Math.round(Number(number) * 20) / 20 + 0));
+/** Coordinates to a twentieth of a millimetre: engines differ in the last bits of a sine, and nobody sees less on paper. What is written stays as it is. */
+const rounded = (svg: string): string => svg.replace(/<[^>]*>/g, (tag) => tag.replace(/(?<=[\s"(,MLA])-?\d+\.\d+(?=[\s"),AMLZ])/g, (number) => String(Math.round(Number(number) * 20) / 20 + 0)));
 
 /** The log's hash stands for the log; it changes with every word of the format, and is no part of the drawing. */
 const withoutHash = (svg: string): string => svg.replace(/[0-9a-f]{32,64}/g, 'hash').replaceAll('><', '>\n<');
