@@ -1,4 +1,4 @@
-import type { MoneyAndTime, Worksheet } from '../../derived/index.ts';
+import type { Crew, MoneyAndTime, Worksheet } from '../../derived/index.ts';
 import type { MoneyAnswer, MoneyAsk } from './money-worker.ts';
 
 /** Money and time of a worksheet, reckoned in a worker; only the newest question counts. */
@@ -8,10 +8,10 @@ export class MoneyDesk {
   #worker: Worker | undefined;
   #newest = 0;
 
-  ask(worksheet: Worksheet, seed: number): void {
+  ask(worksheet: Worksheet, seed: number, crew: Partial<Crew>): void {
     this.#worker ??= this.#start();
     this.#newest += 1;
-    this.#worker.postMessage({ id: this.#newest, worksheet, seed } satisfies MoneyAsk);
+    this.#worker.postMessage({ id: this.#newest, worksheet, seed, crew } satisfies MoneyAsk);
   }
 
   close(): void {

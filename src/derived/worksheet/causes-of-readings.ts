@@ -34,7 +34,7 @@ export function causesOfReadings(known: Known, findings: readonly Finding[], kno
       const check = finerReading(known, finding, criterion, jobs);
       return [{
         id: `${findingKey(finding)}:${grade}`, title: finding.title, part: finding.part, chance: to - from, jobs, urgency: grade, basis: 'readings', draw: { by: names.get(finding) ?? findingKey(finding), from },
-        because: `${finding.title}${finding.at === undefined ? '' : `, ${finding.at.replaceAll('-', ' ')}`}, ${finding.shown}: the doubt lies across a limit, and the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`, ...(check === undefined ? {} : { check }),
+        because: `${finding.title}${finding.at === undefined ? '' : `, ${finding.at.replaceAll('-', ' ')}`}, ${finding.shown}: with the doubt of the reading the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`, ...(check === undefined ? {} : { check }),
       }];
     });
   });

@@ -5,10 +5,11 @@ import type { Block, ReportTree } from '../report/block.ts';
 import { sheetTree } from '../report/report-tree.ts';
 import { cautionBlocks } from '../report/caution-blocks.ts';
 import { acceptanceBlocks, blowToExpect } from './acceptance-blocks.ts';
+import { doneBlocks } from './done-blocks.ts';
 import { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
 import { ladderBlocks } from './ladder-blocks.ts';
 import { buyBlocks, makingBlocks, orderBlocks } from './making-blocks.ts';
-import { moneyBlocks, spreadBlocks } from './money-blocks.ts';
+import { lengthBlocks, moneyBlocks, spreadBlocks } from './money-blocks.ts';
 import { orderOfWorkBlocks } from './order-of-work-blocks.ts';
 import { saleSheetBlocks } from './sale-blocks.ts';
 import { mayBeBlocks } from './need-blocks.ts';
@@ -63,16 +64,18 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
 export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPlan): readonly Block[] {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: open === 1 ? 'One matter is not checked; what it would ask for is not on this sheet.' : `${open} matters are not checked; what they would ask for is not on this sheet.` } as const];
-  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...mayBeBlocks(picture), ...orderOfWorkBlocks(picture, knowledge)];
+  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...mayBeBlocks(picture), ...orderOfWorkBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)];
   return [
     ...unchecked,
     ...(plan.use === undefined ? [] : budgetBlocks(picture, plan.use)),
     ...moneyBlocks(picture, plan.money),
+    ...lengthBlocks(picture, plan.money),
     ...ladderBlocks(picture, plan.ladder),
     ...(plan.use === undefined ? budgetStepBlocks(picture, plan.steps) : []),
     ...orderOfWorkBlocks(picture, knowledge),
     ...mayBeBlocks(picture),
     ...buyBlocks(picture),
+    ...doneBlocks(picture, knowledge),
     ...spreadBlocks(picture, plan.money),
     ...cautionBlocks(picture, knowledge),
   ];

@@ -4,7 +4,8 @@ export { handOverSheet, planBlocks, SHEET_IDS, SHEET_TITLES, type SheetGround, t
 export { keysWords, keyWords } from './key-words.ts';
 export { ladderBlocks } from './ladder-blocks.ts';
 export { drawnParts, makingBlocks, orderBlocks } from './making-blocks.ts';
-export { moneyBlocks, spreadBlocks } from './money-blocks.ts';
+export { doneBlocks } from './done-blocks.ts';
+export { lengthBlocks, moneyBlocks, spreadBlocks } from './money-blocks.ts';
 export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
 export { rangeDrawing, type DrawnRange, type DrawnWidth } from './range-drawing.ts';
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';

@@ -21,25 +21,34 @@ export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnW
   ];
 }
 
-/** What makes the money, the hours and the days uncertain, and what sets their length. */
+/** What makes the money and the hours uncertain. */
 export function spreadBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
   if (openJobs(picture) === 0) return [];
   const cash = (amount: number): string => moneyWords(amount, money.currency);
-  const { critical, byOthers, helpers } = money;
   return [
     { kind: 'heading', level: 2, text: 'What makes it uncertain' },
     { kind: 'table', caption: 'Shares of the spread of the money, by what is bought', columns: ['What', 'Share', 'On average'], rows: driverRows(money.boughtDrivers, cash) },
     { kind: 'table', caption: 'Shares of the spread of the hours, by job', columns: ['Job', 'Share', 'On average'], rows: driverRows(money.hourDrivers, workHours) },
     { kind: 'paragraph', text: 'A price asked for the first of these narrows the whole sum most.' },
+  ];
+}
+
+/** The longest chain of work and waiting, who else is wanted, and which hands. */
+export function lengthBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
+  if (openJobs(picture) === 0) return [];
+  const { critical, byOthers, helpers, crew } = money;
+  return [
     { kind: 'heading', level: 2, text: 'What sets the length' },
     critical.steps.length === 0
       ? { kind: 'paragraph', text: 'No job waits for another or for parts.' }
       : { kind: 'list', ordered: true, items: critical.steps.map((step) => (step.kind === 'work' ? `${step.title}: ${dayWords(step.days)} of work` : `Waiting for the parts of: ${step.title}, ${dayWords(step.days)}`)) },
     ...(critical.steps.length === 0 ? [] : [{ kind: 'paragraph', text: `The longest chain of work and waiting, ${dayWords(critical.days)} give or take ${dayWords(critical.deviation)}, with hands enough for everything else at the same time.${waits(money) ? ' Order its parts first.' : ''}` } as const]),
-    ...(byOthers.length === 0 ? [] : [{ kind: 'paragraph', text: `Wants more skill than a careful amateur has: ${byOthers.map((job) => job.title.toLowerCase()).join('; ')}.` } as const]),
+    ...(byOthers.length === 0 ? [] : [{ kind: 'paragraph', text: `Wants more skill than ${SKILL_WORDS[crew.skill]} has: ${byOthers.map((job) => job.title.toLowerCase()).join('; ')}.` } as const]),
     ...(helpers.most === 0 ? [] : [{ kind: 'paragraph', text: `${helpers.most === 1 ? 'One pair' : `${helpers.most} pairs`} of helping hands for ${helpers.jobs.length === 1 ? 'one job' : `${helpers.jobs.length} jobs`}, about ${workHours(helpers.hours)} in all.` } as const]),
   ];
 }
+
+const SKILL_WORDS = { 1: 'an owner', 2: 'a careful amateur', 3: 'a machinist or rebuilder', 4: 'a specialist' } as const;
 
 const openJobs = (picture: Picture): number => picture.worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').length;
 const waits = (money: MoneyAndTime): boolean => money.critical.steps.some((step) => step.kind === 'waiting for parts');

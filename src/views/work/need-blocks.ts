@@ -15,8 +15,9 @@ export function checkWords({ check }: Need, currency: string): string {
 
 /** Where a job that may be needed would come. */
 export const wouldCome = (picture: Picture, job: MayBeJob): string => {
-  const before = picture.worksheet.jobs.find((one) => one.number === job.number);
-  return before === undefined ? 'at the end' : `before job ${before.number}`;
+  const open = picture.worksheet.jobs.filter((one) => one.state !== 'done' && one.state !== 'dropped');
+  const before = open.find((one) => one.number >= job.number);
+  return open.length === 0 ? 'by itself' : before === undefined ? 'at the end' : `before job ${before.number}`;
 };
 
 /** What nothing asks for yet and may be needed, with its chance, what a check spares, and what it would cost. */
