@@ -63,7 +63,7 @@ function byLeader(one: Measured, sign: string | undefined): readonly number[] {
     case 'C':
       return one.chamfers;
     case 'Ø':
-      return [...one.circles, ...apart(0), ...apart(1)];
+      return [...one.circles, ...one.arcs.map((radius) => 2 * radius), ...apart(0), ...apart(1)];
     default:
       return one.arcs.flatMap((a, index) => one.arcs.slice(index + 1).map((b) => Math.abs(a - b)));
   }

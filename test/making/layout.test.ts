@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { MAKERS, type Making } from '../../src/derived/making/index.ts';
 import { layViews, makingSheets, type Ink } from '../../src/views/making/index.ts';
+import { SCALES } from '../../src/views/making/sheet-paper.ts';
+import { textWidth } from '../../src/views/making/text-width.ts';
 import { pictureOf } from './figures-of.ts';
 import { bowHammer, helveHammer, inchHammer, metricHammer } from './hammers.ts';
 
@@ -43,6 +45,38 @@ test.each(cases)('no figure of $name lies on another or across an outline, in ei
         const box: Box = { words: 'edge', left: Math.min(edge.from[0], edge.to[0]), right: Math.max(edge.from[0], edge.to[0]) + 1e-6, bottom: Math.min(edge.from[1], edge.to[1]), top: Math.max(edge.from[1], edge.to[1]) + 1e-6 };
         const flat = box.right - box.left < 1e-3 || box.top - box.bottom < 1e-3;
         if (flat) expect(texts.filter((one) => overlap(one, box)).map((one) => `${one.words} across an edge`), `${angle} ${scale}`).toEqual([]);
+      }
+    }
+  }
+});
+
+/** A line of dimensions that lies level or upright, as a frame of no width. */
+function ruleOf(ink: Ink): Box | undefined {
+  if (ink.kind !== 'line' || (ink.layer !== 'dimension' && ink.layer !== 'centre')) return undefined;
+  const [left, right] = [Math.min(ink.from[0], ink.to[0]), Math.max(ink.from[0], ink.to[0])];
+  const [bottom, top] = [Math.min(ink.from[1], ink.to[1]), Math.max(ink.from[1], ink.to[1])];
+  return right - left < 1e-6 || top - bottom < 1e-6 ? { words: 'line', left, right: right + 1e-9, bottom, top: top + 1e-9 } : undefined;
+}
+
+/** The frame of a text as the typeface has it. */
+function letteredBox(ink: Extract<Ink, { kind: 'text' }>): Box {
+  const width = textWidth(ink.words, ink.height);
+  const start = ink.anchor === 'start' ? 0 : ink.anchor === 'middle' ? -width / 2 : -width;
+  const [x, y] = ink.at;
+  return Math.abs(Math.sin(ink.turn)) > 0.5
+    ? { words: ink.words, left: x - ink.height * 0.7, right: x, bottom: y + start, top: y + start + width }
+    : { words: ink.words, left: x + start, right: x + start + width, bottom: y, top: y + ink.height * 0.7 };
+}
+
+test.each(cases)('no figure of $name touches an extension line or a centre line at the scale of its sheet', ({ part, found }) => {
+  for (const angle of ['first-angle', 'third-angle'] as const) {
+    // Room for the drawing on A4 and letter beside a long table and a short one.
+    for (const tall of [90, 130]) {
+      const laid = SCALES.map(([drawing, real]) => layViews(part, { scale: (1000 * drawing) / real, height: 2.5, system: found.system, angle })).find(({ extent: { least, most } }) => most[0] - least[0] <= 166 && most[1] - least[1] <= tall);
+      if (laid === undefined) continue;
+      const rules = laid.inks.flatMap((ink) => ruleOf(ink) ?? []);
+      for (const text of laid.inks.flatMap((ink) => (ink.kind === 'text' ? [letteredBox(ink)] : []))) {
+        expect(rules.filter((rule) => overlap(text, rule)).map((rule) => `${text.words} on a line at ${rule.left.toFixed(1)}, ${rule.bottom.toFixed(1)}`), `${angle} ${tall}`).toEqual([]);
       }
     }
   }

@@ -20,15 +20,15 @@ export function bushShape(sizes: BushSizes): Shape {
   const marks = cut ? brokenSection(sizes, half) : section(sizes, half);
   const dimensions: DimensionMark[] = [
     ...(cut ? [] : [{ kind: 'straight', of: 'length', from: [-half, -outside / 2], to: [half, -outside / 2], side: 'below', row: 1 } as const]),
-    { kind: 'straight', of: 'bore', from: [-half, -bore / 2], to: [-half, bore / 2], side: 'left', row: 1, sign: 'Ø' },
-    { kind: 'straight', of: 'outside', from: [-half + chamfer, -outside / 2], to: [-half + chamfer, outside / 2], side: 'left', row: 2, sign: 'Ø' },
+    { kind: 'straight', of: 'bore', from: [-half, -bore / 2], to: [-half, bore / 2], side: 'left', row: 1, sign: 'Ø', turned: true },
     { kind: 'leader', of: 'chamfer', at: [half - chamfer / 2, outside / 2 - chamfer / 2], toward: [1.6, 2.4], sign: 'C' },
     ...(cut ? [] : [{ kind: 'leader', of: 'oil-hole', at: [sizes.oilHole / 2, outside / 2], toward: [1.6, 5.2], sign: 'Ø' } as const]),
   ];
   const ends: DimensionMark[] = [
+    { kind: 'straight', of: 'outside', from: [-outside / 2, 0], to: [outside / 2, 0], side: 'below', row: 1, sign: 'Ø' },
     { kind: 'datum', letter: 'A', at: [outside / 2, 0], side: 'right' },
     { kind: 'control', geometric: 'coaxial', within: trueWithin, to: 'A', at: [(bore / 2) * Math.SQRT1_2, (bore / 2) * Math.SQRT1_2], toward: [Math.max(2.5, 0), 7] },
-    { kind: 'finish', roughness: 1.6e-6, at: [(bore / 2) * Math.SQRT1_2, -(bore / 2) * Math.SQRT1_2], toward: [2.5, -7] },
+    { kind: 'finish', roughness: 1.6e-6, at: [-(bore / 2) * Math.SQRT1_2, (bore / 2) * Math.SQRT1_2], toward: [-2.5, 7] },
   ];
   return {
     ...(cut ? { broken: 'Cut short: length as the eye, not measured.' } : {}),

@@ -43,6 +43,7 @@ export function pulleyShape({ diameter, face, crown, bore, keyWidth, keyDepth, r
     ? [arc([0, 0], b, up + Math.asin(k / b), up + 2 * Math.PI - Math.asin(k / b)), ...path([[-k, lip], [-k, top], [k, top], [k, lip]], 'visible', false)]
     : [circle([0, 0], b)];
   const ends: DimensionMark[] = bore === undefined ? [] : [
+    { kind: 'leader', of: 'bore', at: [-b * Math.SQRT1_2, -b * Math.SQRT1_2], toward: [-2, -3], sign: 'Ø', clear: true },
     ...(keyed ? [
       { kind: 'straight', of: 'key-width', from: [-k, top], to: [k, top], side: 'above', row: 1 } as const,
       { kind: 'straight', of: 'key-depth', from: [0, -b], to: [k, top], side: 'right', row: 1 } as const,
@@ -55,10 +56,10 @@ export function pulleyShape({ diameter, face, crown, bore, keyWidth, keyDepth, r
         name: 'front', title: bore === undefined ? 'front' : 'cut along the axis', marks: rim,
         dimensions: [
           { kind: 'straight', of: 'face', from: [-face / 2, -edge], to: [face / 2, -edge], side: 'below', row: 1 },
-          { kind: 'straight', of: 'diameter', from: [0, -r], to: [0, r], side: 'left', row: bore === undefined ? 1 : 2, sign: 'Ø' },
-          ...(bore === undefined ? [] : [{ kind: 'straight', of: 'bore', from: [-face / 2, -b], to: [-face / 2, b], side: 'left', row: 1, sign: 'Ø' } as const, { kind: 'datum', letter: 'A', at: [face / 2, -b], side: 'right' } as const]),
+          { kind: 'straight', of: 'diameter', from: [0, -r], to: [0, r], side: 'left', row: 1, sign: 'Ø' },
+          ...(bore === undefined ? [] : [{ kind: 'datum', letter: 'A', at: [face / 2, -b], side: 'right' } as const]),
           { kind: 'leader', of: 'crown', at: [face * 0.35, edge + crown * 0.5], toward: [1.8, 2] },
-          { kind: 'finish', roughness: 1.6e-6, at: [-face * 0.2, r] },
+          { kind: 'finish', roughness: 1.6e-6, at: [-face * 0.42, r] },
         ],
       },
       { name: 'right', title: 'end', marks: [circle([0, 0], r), ...hole, ...cross([0, 0], r)], dimensions: ends },

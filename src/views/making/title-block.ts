@@ -8,7 +8,7 @@ import { finishWords, massWords } from './symbol-words.ts';
 import { fittedLines, textWidth } from './text-width.ts';
 
 /** Height of the block at the foot of the sheet, mm. */
-export const BLOCK_HEIGHT = 52;
+export const BLOCK_HEIGHT = 53;
 
 export interface BlockFacts {
   readonly scale: string;
@@ -44,7 +44,7 @@ export function titleBlock(picture: Picture, part: PartToMake, paper: Paper, fac
     cell(0, 32, 26, 'date', picture.provenance.asOf.slice(0, 10)), cell(26, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`),
     cell(54, 32, (split - 54) / 2, 'weight of each, about', massWords(part, picture.system)), cell(54 + (split - 54) / 2, 32, (split - 54) / 2, 'faces without a sign', finishWords(part, picture.system)),
     textAt([left + split + 1.4, top + 35], 'compared with the machine by, on', { size: 2 }),
-    textAt([left + 1.4, top + 45], 'hardness, heat treatment', { size: 2 }), ...hardness.lines.map((words, index) => textAt([left + 1.4, top + 47.5 + index * (hardness.lines.length > 2 ? 2 : 2.8)], words, { size: hardness.size })),
+    textAt([left + 1.4, top + 44.8], 'hardness, heat treatment', { size: 2 }), ...hardness.lines.map((words, index) => textAt([left + 1.4, top + 48.4 + index * (hardness.lines.length > 2 ? 2 : 2.9)], words, { size: hardness.size })),
     cell(split, 42, 70, `log (SHA-256), ${picture.provenance.entries} entries, knowledge ${picture.provenance.knowledgeVersion}`, picture.provenance.logHash.slice(0, 32)),
   ].join('');
 }
