@@ -58,7 +58,7 @@ export function pulleyShape({ diameter, face, crown, bore, keyWidth, keyDepth, r
           { kind: 'straight', of: 'face', from: [-face / 2, -edge], to: [face / 2, -edge], side: 'below', row: 1 },
           { kind: 'straight', of: 'diameter', from: [0, -r], to: [0, r], side: 'left', row: 1, sign: 'Ø' },
           ...(bore === undefined ? [] : [{ kind: 'datum', letter: 'A', at: [face / 2, -b], side: 'right' } as const]),
-          { kind: 'leader', of: 'crown', at: [face * 0.35, edge + crown * 0.5], toward: [1.8, 2] },
+          { kind: 'leader', of: 'crown', at: [face * 0.35, edge + crown * 0.5], toward: [1.8, 4.4] },
           { kind: 'finish', roughness: 1.6e-6, at: [-face * 0.42, r] },
         ],
       },
