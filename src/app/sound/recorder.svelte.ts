@@ -18,6 +18,8 @@ export class Recorder {
   /** blocks that stood at the rail */
   clipped = $state(0);
   words = $state('');
+  /** counts the questions for the microphone, so that an answer that comes too late is known */
+  #asked = 0;
   #stream: MediaStream | undefined;
   #context: AudioContext | undefined;
   #blocks: Float32Array[] = [];
@@ -45,16 +47,25 @@ export class Recorder {
     this.#blocks = [];
     this.loudest = 0;
     this.clipped = 0;
+    const asked = (this.#asked += 1);
     try {
-      this.#stream = await navigator.mediaDevices.getUserMedia({ audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 } });
+      const stream = await navigator.mediaDevices.getUserMedia({ audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 } });
+      if (asked !== this.#asked) {
+        // The reader had left it before the browser's question was answered.
+        stream.getTracks().forEach((track) => track.stop());
+        return undefined;
+      }
+      this.#stream = stream;
       this.#context = new AudioContext();
       await this.#context.audioWorklet.addModule(tapAddress);
-      await this.#context.resume();
+      await inTime(this.#context.resume());
     } catch (failure) {
+      if (asked !== this.#asked) return undefined;
       this.#close();
       this.words = `${reasonOf(failure)} Record with the phone’s own recorder and choose the file.`;
       return undefined;
     }
+    if (asked !== this.#asked) return undefined;
     const tap = new AudioWorkletNode(this.#context, 'tap', { numberOfOutputs: 0 });
     this.#context.createMediaStreamSource(this.#stream).connect(tap);
     tap.port.onmessage = ({ data }: MessageEvent<Float32Array>) => this.#take(data);
@@ -74,6 +85,7 @@ export class Recorder {
   /** Ends the recording now and keeps what there is; before it has begun, leaves it. */
   stop(): void {
     const { stage } = this;
+    this.#asked += 1;
     const rate = this.#context?.sampleRate ?? 48_000;
     const gain = this.#stream?.getAudioTracks()[0]?.getSettings().autoGainControl === true;
     this.#close();
@@ -124,10 +136,17 @@ export class Recorder {
   }
 }
 
+/** ms; a device without any sound system never starts one, and says nothing. */
+const PATIENCE = 5000;
+
+const inTime = (starting: Promise<void>): Promise<void> =>
+  Promise.race([starting, new Promise<void>((_, reject) => setTimeout(() => reject(new DOMException('no sound system', 'TimeoutError')), PATIENCE))]);
+
 function reasonOf(failure: unknown): string {
   const name = failure instanceof DOMException ? failure.name : '';
   if (name === 'NotAllowedError') return 'The microphone was not allowed to this page.';
   if (name === 'NotFoundError') return 'This device has no microphone.';
+  if (name === 'TimeoutError') return 'This device starts no sound for a page.';
   if (name === 'NotReadableError') return 'The microphone is in use by another program.';
   return 'The microphone could not be opened.';
 }

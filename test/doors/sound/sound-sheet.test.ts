@@ -126,6 +126,23 @@ describe('what a person does with it', () => {
     await listen(page, knocking.path);
     const canvas = page.locator('canvas');
     await canvas.scrollIntoViewIfNeeded();
+    // A touch on the wave, on a mark, plays that blow.
+    const [seen, from] = await page.getByRole('img', { name: /^Wave and pitch/ }).getAttribute('aria-label').then((label) => [/, ([\d.]+) s long/, /from ([\d.]+) s/].map((one) => Number(one.exec(label ?? '')?.[1])) as [number, number]);
+    const wave = (await canvas.boundingBox())!;
+    await page.evaluate(() => {
+      const counted = window as unknown as { played: number };
+      counted.played = 0;
+      const start = AudioBufferSourceNode.prototype.start;
+      AudioBufferSourceNode.prototype.start = function (...when: Parameters<typeof start>): void {
+        counted.played += 1;
+        start.apply(this, when);
+      };
+    });
+    await page.getByRole('button', { name: 'next blow' }).tap();
+    const heardAt = Number(/at ([\d.]+) s/.exec((await page.locator('.about p').first().textContent()) ?? '')?.[1]);
+    await page.touchscreen.tap(wave.x + ((heardAt - from) / seen) * wave.width, wave.y + 60);
+    await expect.poll(() => page.evaluate(() => (window as unknown as { played: number }).played)).toBe(2);
+    await page.getByRole('button', { name: 'blow before' }).tap();
     await page.getByRole('button', { name: 'next blow' }).tap();
     await page.getByText(/^Blow \d+ of 124/).waitFor();
     await page.getByRole('button', { name: 'no blow: take it out' }).tap();
@@ -221,6 +238,20 @@ describe('what a person does with it', () => {
     await watched.page.getByText('Choose a recording').waitFor();
     expect(watched.problems).toEqual([]);
     await watched.context.close();
+  });
+
+  it('on a device that starts no sound, or while the browser still asks, says so and can be left', { timeout: 60_000 }, async () => {
+    const { page, context, problems } = await sheetOn(PHONE);
+    await page.evaluate(() => (AudioContext.prototype.resume = () => new Promise<void>(() => undefined)));
+    await page.getByRole('button', { name: 'Record 20 s' }).tap();
+    await page.getByText('This device starts no sound for a page. Record with the phone’s own recorder and choose the file.').waitFor({ timeout: 10_000 });
+    await page.evaluate(() => (navigator.mediaDevices.getUserMedia = () => new Promise<MediaStream>(() => undefined)));
+    await page.getByRole('button', { name: 'Record 20 s' }).tap();
+    await page.getByText('The browser asks whether this page may use the microphone').waitFor();
+    await page.getByRole('button', { name: 'leave it' }).tap();
+    expect(await page.getByRole('button', { name: 'Record 20 s' }).isEnabled()).toBe(true);
+    expect(problems).toEqual([]);
+    await context.close();
   });
 
   it('can be stopped while it listens', { timeout: 120_000 }, async () => {
