@@ -14,6 +14,7 @@ caption{text-align:left;font-size:.85em;padding:.15rem 0}
 th,td{text-align:left;vertical-align:top;padding:.26rem .5rem .26rem 0;border-bottom:var(--thin)}
 thead th{border-bottom:var(--thick);font-weight:700}
 tr{break-inside:avoid}
+.dense{font-size:.88em}.dense td,.dense th{padding:.12rem .5rem .12rem 0}
 .facts th{width:11rem;font-weight:400}
 .facts{break-inside:avoid}
 .verdict{border:var(--thick);padding:.7rem .9rem;margin:1rem 0;break-inside:avoid}

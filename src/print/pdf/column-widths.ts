@@ -1,6 +1,6 @@
 const NARROW = 12;
 const LEAST = 18;
-const MOST = 60;
+const MOST = 110;
 
 /**
  * Shares of the width that the columns of a table take: 0 lets a narrow column be as wide as its text,

@@ -42,9 +42,9 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   let marked = b.rows.any(row => row.condition != none)
   let columns = (if marked { (30mm,) } else { () }) + b.widths.map(width => if width == 0 { auto } else { width * 1fr })
   figure(kind: table, caption: figure.caption(position: top, b.caption), {
-    set text(size: 8.8pt)
-    set par(leading: 0.5em)
-    table(columns: columns, align: left, inset: (x: 0mm, right: 2.5mm, y: 1.25mm), stroke: (x, y) => (bottom: if y == 0 { thick } else { thin }),
+    set text(size: if b.dense { 7.8pt } else { 8.8pt })
+    set par(leading: if b.dense { 0.42em } else { 0.5em })
+    table(columns: columns, align: left, inset: (x: 0mm, right: 2.5mm, y: if b.dense { 0.7mm } else { 1.25mm }), stroke: (x, y) => (bottom: if y == 0 { thick } else { thin }),
       table.header(repeat: true, ..(if marked { (table.cell(text(weight: "bold", "Mark")),) } else { () }), ..b.columns.map(column => text(weight: "bold", column))),
       ..b.rows.map(row => (if marked { (table.cell(breakable: false, if row.condition == none { [] } else [#mark(row.condition) #h(0.8mm)#row.word]),) } else { () })
         + row.cells.map(body => table.cell(breakable: body.len() > 700, body))).flatten())
@@ -87,7 +87,8 @@ export const REPORT_LAYOUT = SHEET_LAYOUT + String.raw`
   set text(size: 11pt)
   for b in data.blocks.slice(0, first) { one(b) }
 }
-#set text(size: 9.2pt) if first == 0
+#set text(size: 9pt) if first == 0
+#set par(spacing: 0.6em) if first == 0
 #set list(spacing: 1.3mm) if first == 0
 #set enum(spacing: 1.3mm) if first == 0
 #for b in data.blocks.slice(first) { one(b) }

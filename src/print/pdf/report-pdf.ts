@@ -62,7 +62,7 @@ function laidOut(block: Grouped, index: number, gathered: Gathered, files: Map<s
     case 'heading':
       return { ...block, text: firstSaid(block.text) };
     case 'table':
-      return { ...block, widths: columnWidths(block.columns, block.rows.map((row) => row.cells)), rows: block.rows.map((row) => ({ cells: row.cells, condition: row.condition ?? null, word: row.condition === undefined ? '' : CONDITION_WORDS[row.condition] })) };
+      return { ...block, dense: block.dense === true, widths: columnWidths(block.columns, block.rows.map((row) => row.cells)), rows: block.rows.map((row) => ({ cells: row.cells, condition: row.condition ?? null, word: row.condition === undefined ? '' : CONDITION_WORDS[row.condition] })) };
     case 'figure': {
       const { svg, aspect } = printSvg(block.svg, 180);
       files.set(`drawing-${index}.svg`, Buffer.from(svg));

@@ -5,7 +5,7 @@ import { shownPlain } from './shown.ts';
 
 /** Figures that nobody measures at a hammer, with their ranges and where they come from. */
 export const assumptionTable = (assumed: readonly Assumption[], system: PrintSystem): Block => ({
-  kind: 'table', caption: 'Figures that nobody measures at a hammer; each goes into the intervals with its whole range', columns: ['Figure', 'Likeliest', 'Range', 'Standing'], rows: assumed.map((one) => ({ cells: cellsOf(one, system) })),
+  kind: 'table', caption: 'Figures that nobody measures at a hammer; each goes into the intervals with its whole range', columns: ['Figure', 'Likeliest', 'Range', 'Standing'], dense: true, rows: assumed.map((one) => ({ cells: cellsOf(one, system) })),
 });
 
 function cellsOf({ title, least, likely, most, unit, standing }: Assumption, system: PrintSystem): readonly string[] {

@@ -89,7 +89,7 @@ function graphBlocks({ outlook: { values }, picture: { system }, width }: Outloo
   const drawn = reductionGraph(rows.map(({ size, answer }) => ({ size, hot: answer.reductionHot, last: answer.reductionAtFinish })), { least: rows[0]!.answer.leastReduction, ...(largest === undefined ? {} : { largest }), ...(die.length === 0 ? {} : { die: Math.min(...die) }), system, width: width ?? 'sheet' });
   return [
     { kind: 'heading', level: 2, text: 'What a full blow takes off' },
-    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 72, caption: 'Share of the thickness by one full blow against the side of a square bar, both scales by powers. Hatched: 95 of a hundred, bright orange. Dashed: the last blow before forging stops.' },
+    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 60, caption: 'Share of the thickness by one full blow against the side of a square bar, both scales by powers. Hatched: 95 of a hundred, bright orange. Dashed: the last blow before forging stops.' },
   ];
 }
 
@@ -99,7 +99,7 @@ const count = (ranged: Ranged): string => (ranged.state === 'known' ? `${Math.ro
 function tableOf(rows: readonly BarRow[], system: PrintSystem): Block {
   return {
     kind: 'table', caption: 'Square bars of mild steel; figures in brackets hold 95 of a hundred. The last column is the chance that a full blow still moves the bar as steady work wants.',
-    columns: ['Bar', 'By a blow, bright orange', 'By the last blow', 'Blows in a heat', 'Time of a heat', 'Moves it'],
+    dense: true, columns: ['Bar', 'By a blow, bright orange', 'By the last blow', 'Blows in a heat', 'Time of a heat', 'Moves it'],
     rows: rows.map(({ size, answer }) => ({
       cells: [shownPlain(size, 'length', system), share(answer.reductionHot, system), share(answer.reductionAtFinish, system), count(answer.blowsPerHeat), answer.heatTime.state === 'known' ? shownRough(answer.heatTime.value, 'time', system) : 'no end by cooling', answer.chanceThatItMoves === undefined ? 'no figure' : `${Math.round(100 * answer.chanceThatItMoves)} %`],
     })),
@@ -118,7 +118,7 @@ function blowBlocks({ outlook: { values }, picture: { system } }: OutlookGround,
       ['Power against the motor', shownOutcome(values['capacity.blow-power-share'], system)],
       ['Cools between two blows', `${kelvins(coolingBetweenBlows.byAir)} by air, ${kelvins(coolingBetweenBlows.byDies)} by the dies; the blow itself warms it by ${kelvins(coolingBetweenBlows.byWork)}`],
     ] },
-    { kind: 'table', caption: `Two published laws of hot steel side by side, at the best estimates, on a ${system === 'inch' ? '1 in' : '25.4 mm'} square bar`, columns: ['Law', 'Stress', 'By a blow', 'Largest bar', 'How far it was read'], rows: capacity.byLaw.map((law) => ({
+    { kind: 'table', caption: `Two published laws of hot steel side by side, at the best estimates, on a ${system === 'inch' ? '1 in' : '25.4 mm'} square bar`, dense: true, columns: ['Law', 'Stress', 'By a blow', 'Largest bar', 'How far it was read'], rows: capacity.byLaw.map((law) => ({
       cells: [law.law, law.blow.state === 'known' ? shownRough(law.blow.stress, 'pressure', system) : `no figure: ${shortNumbers(law.blow.because)}`, law.blow.state === 'known' ? shownPlain(law.blow.share, 'ratio', system, { unit: 'percent', resolution: 0.001 }) : '', law.largestBar.state === 'known' ? shownPlain(law.largestBar.size, 'length', system, { resolution: system === 'inch' ? 0.0254 / 8 : 0.001 }) : `no figure: ${shortNumbers(law.largestBar.because)}`, law.standing],
     })) },
   ];

@@ -44,7 +44,7 @@ export function gravityDrawing(picture: Picture, input: MovingInput, standing: S
     x += right - left;
     return `<g transform="translate(${coordinate(at)} 0)">${view.shapes}${overlay(view, { height: gravityHeight, unit, ties: tiesOf(input, index) }, system)}</g>`;
   });
-  const top = Math.max(...views.map((view) => view.top)) + unit * 9.5;
+  const top = Math.max(...views.map((view) => view.top)) + unit * (helve ? 2 : 9.5);
   const notes = brokenLines(`${input.weighed ? '' : 'Not weighed. '}${helve ? 'End view, shape only. Helve, cushions and head come off first; then the frame is slung at both ends of the bed. ' : ''}${input.assumedLengths.length === 0 ? 'Lengths as read.' : `Not read, from the class: ${input.assumedLengths.join(', ')}.`}`, unit * 0.85, x);
   const words = `Centre of gravity ${shownRange(gravityHeight, 'length', system)} above the floor. It goes over sideways at a lean of ${angle(sideways)}, forwards at ${angle(forwards)}, backwards at ${angle(backwards)}.`;
   return { words, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 ${coordinate(-top)} ${coordinate(x)} ${coordinate(top + unit * (5.4 + notes.length * 1.1))}" role="img" aria-label="${escapeText(words)}"><style>${STYLE}</style>${hatchPatterns(unit)}${placed.join('')}${notes.map((text, index) => figureText([unit * 0.4, unit * (4.6 + index * 1.1)], text, unit * 0.85, 'start', 'note')).join('')}</svg>` };

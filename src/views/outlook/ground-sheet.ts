@@ -79,7 +79,7 @@ function sectionBlocks({ picture, width }: OutlookGround, asked: GroundInput | u
   });
   return [
     { kind: 'heading', level: 2, text: under === undefined ? 'A block to talk about, in section' : 'What it stands on, in section' },
-    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 66, caption: under === undefined ? 'Not what lies there: a block by the rules for its class and foot, dashed since nobody read it. Along the base; sizes in the table.' : `Along the base, to scale: ${found?.under.block?.words ?? ''}. ${asked === undefined ? '' : `Found: ${KIND[asked.kind]}.`}` },
+    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 54, caption: under === undefined ? 'Not what lies there: a block by the rules for its class and foot, dashed since nobody read it. Along the base; sizes in the table.' : `Along the base, to scale: ${found?.under.block?.words ?? ''}. ${asked === undefined ? '' : `Found: ${KIND[asked.kind]}.`}` },
   ];
 }
 
@@ -87,7 +87,7 @@ function soilBlocks(found: Ground, system: PrintSystem): readonly Block[] {
   const moves = (of: Response['machine']): string => shownRange(of, 'length', system);
   return [
     { kind: 'heading', level: 2, text: 'How far it moves, by ground' },
-    { kind: 'table', caption: 'Under a full blow, both modes together, undamped; handbooks print the lower mode alone', columns: ['Ground', 'Machine', 'Block', 'Block, lower mode', 'Slower beat', 'Rest load of what it carries'], rows: found.bySoil.map(({ soil, response, restShare }) => ({
+    { kind: 'table', caption: 'Under a full blow, both modes together, undamped; handbooks print the lower mode alone', dense: true, columns: ['Ground', 'Machine', 'Block', 'Block, lower mode', 'Slower beat', 'Rest load of what it carries'], rows: found.bySoil.map(({ soil, response, restShare }) => ({
       cells: [soil.words, moves(response.machine), moves(response.block), moves(response.blockLowerMode), shownRange(response.lowerFrequency, 'frequency', system), `${(100 * restShare.ofMost).toFixed(0)} to ${(100 * restShare.ofLeast).toFixed(0)} %`],
     })) },
     ...(found.pad === undefined ? [] : [{ kind: 'paragraph', text: `Between foot and block: ${shownRange(found.pad.stress, 'pressure', system)} against about ${shownRough(found.pad.allowed, 'pressure', system)}.` } as const]),
@@ -97,7 +97,7 @@ function soilBlocks(found: Ground, system: PrintSystem): readonly Block[] {
 function ruleBlocks(found: Ground, system: PrintSystem): readonly Block[] {
   if (found.rules.length === 0) return [];
   const print = (value: number, dimension: 'ratio' | 'length', id: string): string => (dimension === 'ratio' ? value.toFixed(1) : id === 'bolts' || id === 'edge-gap' ? boltWords(value, system) : lengthWords(value, system));
-  return [{ kind: 'table', caption: 'Against what codes and owners ask', columns: ['Rule', 'It has', 'It asks', 'Meets it', 'From'], rows: found.rules.map((one) => ({ cells: [ruleWords(one.id, one.rule), print(one.have, one.dimension, one.id), print(one.want, one.dimension, one.id), one.meets ? 'yes' : 'no', one.source.replace('; 5/8 in read', '; the smallest read')] })) }];
+  return [{ kind: 'table', caption: 'Against what codes and owners ask', dense: true, columns: ['Rule', 'It has', 'It asks', 'Meets it', 'From'], rows: found.rules.map((one) => ({ cells: [ruleWords(one.id, one.rule), print(one.have, one.dimension, one.id), print(one.want, one.dimension, one.id), one.meets ? 'yes' : 'no', one.source.replace('; 5/8 in read', '; the smallest read')] })) }];
 }
 
 /** Rules that are named by their inches in the trade are named by their matter here; the figures stand beside them in the reader's units. */
@@ -108,7 +108,7 @@ function feltBlocks(found: Ground, system: PrintSystem): readonly Block[] {
   const speed = (value: number): string => shownRough(value, 'velocity', system, system === 'inch' ? 'in/s' : 'mm/s');
   return [
     { kind: 'heading', level: 2, text: 'Next door' },
-    { kind: 'table', caption: 'Greatest speed of the ground at a distance, from firm dry ground to soft wet clay, and what people say of it', columns: ['Away', 'Speed', 'Said of it'], rows: found.felt.map((one: Felt) => ({ cells: [away(one.distance, system), `${speed(one.least)} to ${speed(one.most)}`, one.words] })) },
+    { kind: 'table', caption: 'Greatest speed of the ground at a distance, from firm dry ground to soft wet clay, and what people say of it', dense: true, columns: ['Away', 'Speed', 'Said of it'], rows: found.felt.map((one: Felt) => ({ cells: [away(one.distance, system), `${speed(one.least)} to ${speed(one.most)}`, one.words] })) },
   ];
 }
 

@@ -56,7 +56,7 @@ function drawingBlocks({ picture, width }: OutlookGround, input: MovingInput, { 
   const drawn = gravityDrawing(picture, input, whole, width ?? 'sheet');
   return [
     { kind: 'heading', level: 2, text: 'Where its weight sits, and where it is held' },
-    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 112, caption: 'Centre of gravity as a quartered circle, with the heights that hold it in 95 of a hundred. Chain line: what must stay over the base. Red: the tipping edge, and where slings and ties go.' },
+    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 92, caption: 'Centre of gravity as a quartered circle, with the heights that hold it in 95 of a hundred. Chain line: what must stay over the base. Red: the tipping edge, and where slings and ties go.' },
   ];
 }
 
@@ -82,7 +82,7 @@ function adviceBlocks(moving: Moving, system: PrintSystem): readonly Block[] {
 function floorBlocks(moving: Moving, system: PrintSystem): readonly Block[] {
   return [
     { kind: 'heading', level: 2, text: 'Floor and door' },
-    { kind: 'table', caption: 'Standing still, at the upper end of its weight; a jolt or one corner in the air doubles it', columns: ['How it stands', 'Touches', 'Pressure', 'On one of them'], rows: moving.bearings.map((one) => ({ cells: [inSystem(one.words, system), shownRough(one.area, 'area', system), shownRough(one.pressure, 'pressure', system), shownRough(one.pointLoad, 'force', system)] })) },
+    { kind: 'table', caption: 'Standing still, at the upper end of its weight; a jolt or one corner in the air doubles it', dense: true, columns: ['How it stands', 'Touches', 'Pressure', 'On one of them'], rows: moving.bearings.map((one) => ({ cells: [inSystem(one.words, system), shownRough(one.area, 'area', system), shownRough(one.pressure, 'pressure', system), shownRough(one.pointLoad, 'force', system)] })) },
     { kind: 'list', ordered: false, items: [inSystem(moving.floor.sentence, system), ...moving.door] },
   ];
 }

@@ -104,6 +104,6 @@ function mapBlocks({ picture, width }: OutlookGround, points: readonly NumberedP
   const unseen = points.filter(({ point }) => !svg.includes(`class="balloon sound" data-part="${point.part}"`));
   return [
     { kind: 'heading', level: 2, text: 'Where' },
-    { kind: 'figure', svg, words: `Oiling map of ${picture.known.identity.tag}: ${points.map(({ number, point }) => `${number}, ${point.words}`).join('; ')}.`, tallest: 104, caption: `Numbers as in the table.${unseen.length === 0 ? '' : ` Not on the drawing: ${unseen.map(({ number, point }) => `${number}, ${point.words}`).join('; ')}.`}` },
+    { kind: 'figure', svg, words: `Oiling map of ${picture.known.identity.tag}: ${points.map(({ number, point }) => `${number}, ${point.words}`).join('; ')}.`, tallest: 96, caption: `Numbers as in the table.${unseen.length === 0 ? '' : ` Not on the drawing: ${unseen.map(({ number, point }) => `${number}, ${point.words}`).join('; ')}.`}` },
   ];
 }

@@ -15,4 +15,4 @@ export function outlookBlocks(ground: OutlookGround): readonly Block[] {
   ];
 }
 
-const MOST_NAMED = 4;
+const MOST_NAMED = 3;

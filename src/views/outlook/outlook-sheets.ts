@@ -8,7 +8,7 @@ import type { OutlookGround } from './sheet-parts.ts';
 
 /** One sheet of the outlook as a tree, for paper or screen: the answer first, and what it rests on behind it. */
 export function outlookSheet(id: OutlookId, ground: OutlookGround): ReportTree {
-  return sheetTree(ground.picture, OUTLOOK_TITLES[id].title, [...headBlocks(ground), ...outlookSheetBlocks(id, ground), ...footBlocks(ground)]);
+  return sheetTree(ground.picture, OUTLOOK_TITLES[id].title, [...headBlocks(ground), ...outlookSheetBlocks(id, ground)]);
 }
 
 /** The same without head and foot, where the page around it says whose hammer it is. */
@@ -48,17 +48,12 @@ function headBlocks({ picture, program }: OutlookGround): readonly Block[] {
   const { provenance } = picture;
   const last = visits.at(-1);
   return [
-    ...(identity.invented === true ? [{ kind: 'paragraph', tone: 'small', text: 'Invented hammer, maker, place and people: made up to show the program at work.' } as const] : []),
     { kind: 'facts', rows: [
       ['Hammer', [identity.tag, identity.name, identity.place].filter((one) => one !== undefined).join(', ')],
       ['Ram class and linkage', `${identity.ramClass.asWritten}, ${FAMILY_WORDS[identity.family]}`],
       ['Last seen', last === undefined ? 'by nobody' : `${last.date} by ${last.by.join(', ')}; ${VERDICT_WORDS[picture.duty.verdict].toLowerCase()}`],
-      ['Computed from', `log ${provenance.logHash.slice(0, 12)}, knowledge ${provenance.knowledgeVersion}${program === undefined ? '' : `, program ${program}`}, as of ${provenance.asOf.slice(0, 10)}`],
+      ['Computed from', `log of ${provenance.entries} entries, SHA-256 ${provenance.logHash}; knowledge ${provenance.knowledgeVersion}${program === undefined ? '' : `, program ${program}`}, as of ${provenance.asOf}, seed ${provenance.seed}`],
       ['On this sheet', 'the answer, what to measure first, the drawing and the figures, how far to trust them, cautions, sources'],
     ] },
   ];
 }
-
-const footBlocks = ({ picture: { provenance } }: OutlookGround): readonly Block[] => [
-  { kind: 'paragraph', tone: 'small', text: `To compute it again: log of ${provenance.entries} entries, SHA-256 ${provenance.logHash}; as of ${provenance.asOf}; seed ${provenance.seed}.` },
-];

@@ -1,5 +1,5 @@
 import type { PrintSystem } from '../../derived/index.ts';
-import { formatQuantity } from '../../methods/quantity/index.ts';
+import { shownPlain } from './shown.ts';
 
-/** A plate gives three digits at most. */
-export const platePower = (power: number, system: PrintSystem): string => formatQuantity({ dimension: 'power', value: power, uncertainty: power / 400 }, { system, doubt: false });
+/** A power as a plate says it: halves of a horsepower as they are, kilowatts to the hundredth. */
+export const platePower = (power: number, system: PrintSystem): string => shownPlain(power, 'power', system, { resolution: system === 'inch' ? 7.4569987 : 10 }).replace(/\.?0+(?= hp$)/u, '');

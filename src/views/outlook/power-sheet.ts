@@ -74,7 +74,7 @@ function currentBlocks({ picture: { system }, outlook: { values } }: OutlookGrou
     power.beltShare === undefined ? undefined : { cells: ['Motor against what the belt carries', share(power.beltShare), power.beltShare > 1 ? 'the belt slips before the motor stalls' : `the belt carries ${shownOutcome(values['drive.belt-power'], system)}`] },
     numberOf(values, 'capacity.blow-power-share') === undefined ? undefined : { cells: ['Full blows against the motor', shownOutcome(values['capacity.blow-power-share'], system), 'above 1 the rate sinks under full blows'] },
   ];
-  return [{ kind: 'heading', level: 2, text: 'Currents and loads' }, { kind: 'table', caption: 'What was read and what follows', columns: ['What', 'Figure', 'How'], rows: rows.filter((row) => row !== undefined) }];
+  return [{ kind: 'heading', level: 2, text: 'Currents and loads' }, { kind: 'table', caption: 'What was read and what follows', dense: true, columns: ['What', 'Figure', 'How'], rows: rows.filter((row) => row !== undefined) }];
 }
 
 const PHASES: Readonly<Record<PowerInput['phase'], string | undefined>> = { single: 'single-phase', three: 'three-phase', 'three-from-converter': 'three-phase from a converter', 'direct-current': 'direct current', 'not-known': undefined };

@@ -9,7 +9,7 @@ export type Block =
   | { readonly kind: 'answer'; readonly words: string; readonly sentence: string; readonly estimate: boolean; readonly rests: string }
   | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly kind: 'facts'; readonly rows: readonly (readonly [label: string, text: string])[] }
-  | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly string[]; readonly rows: readonly TableRow[] }
+  | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly string[]; readonly rows: readonly TableRow[]; /** Many short rows to look things up in: set small and close. */ readonly dense?: boolean }
   | { readonly kind: 'figure'; readonly svg: string; readonly words: string; readonly caption: string; /** Greatest height on paper, mm; the sheet decides where it is left out. */ readonly tallest?: number }
   | { readonly kind: 'photograph'; readonly sha256: string; readonly mediaType: string; readonly words: string; readonly caption: string }
   | { readonly kind: 'caution'; readonly text: string; readonly source: string }

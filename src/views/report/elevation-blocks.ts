@@ -1,9 +1,11 @@
 import type { Picture } from '../../derived/index.ts';
 import { partsFor } from '../../hammer/index.ts';
-import { CONDITION_WORDS } from '../drawing/hatch.ts';
+import { CONDITION_WORDS, type Condition } from '../drawing/hatch.ts';
 import { partConditions } from '../elevation/part-condition.ts';
 import { partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
+
+const ORDER: readonly Condition[] = ['stand-down', 'limited', 'watch', 'not-known', 'not-checked', 'sound', 'does-not-apply'];
 
 /** The elevation and the item list that its balloons point into. */
 export function elevationBlocks(picture: Picture, elevation: string | undefined): readonly Block[] {
@@ -13,9 +15,9 @@ export function elevationBlocks(picture: Picture, elevation: string | undefined)
   return [
     { kind: 'heading', level: 2, text: 'Elevation and parts' },
     { kind: 'figure', svg: elevation, words: `Elevation of ${identity.tag}, each part marked with its condition. ${conditionWords(picture)}`, caption: 'Elevation to scale. Outlines not read are assumed from the class. Numbers as in the list of parts.' },
-    { kind: 'table', caption: 'List of parts; the worst finding on each, and what is still open', columns: ['No.', 'Part', 'Still open'], rows: partsFor(identity.family).map((part, index) => {
-      const one = conditions.get(part.id);
-      return { condition: one?.condition ?? 'not-checked', cells: [String(index + 1), partName(part.id), one?.inPart === true ? 'in part' : ''] };
+    { kind: 'table', caption: 'List of parts by the worst finding on each; * where something about it is still open', columns: ['Numbers as on the drawing'], rows: ORDER.flatMap((condition) => {
+      const parts = partsFor(identity.family).flatMap((part, index) => ((conditions.get(part.id)?.condition ?? 'not-checked') === condition ? [`${index + 1} ${partName(part.id)}${conditions.get(part.id)?.inPart === true ? '*' : ''}`] : []));
+      return parts.length === 0 ? [] : [{ condition, cells: [parts.join('; ')] }];
     }) },
   ];
 }

@@ -32,15 +32,18 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     ]),
     ...(watched.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
-      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What', 'Found', 'Means', 'Rule', 'How sure'], rows: watched.map((finding) => ({ condition: finding.grade, cells: [`${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}`, shown(finding.shown), say(`${finding.reason}${finding.dispute === undefined ? '' : ` Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`}`), `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`, finding.sureWords] })) } as const,
+      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What, and what was found', 'Means, and by which rule'], rows: watched.map((finding) => ({ cells: [
+        `${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`,
+        `${say(finding.reason)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`,
+      ] })) } as const,
     ]),
     ...(sound.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Found sound' } as const,
-      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ condition: 'sound' as const, cells: [part, words] })) } as const,
+      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ cells: [part, words] })), dense: true } as const,
     ]),
     ...(open.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Not known yet' } as const,
-      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}`).map(([part, words, findings]) => ({ condition: 'not-known' as const, cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })) } as const,
+      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}`).map(([part, words, findings]) => ({ cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })), dense: true } as const,
     ]),
   ];
 }

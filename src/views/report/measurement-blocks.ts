@@ -5,23 +5,18 @@ import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
 
-/** Everything that was read, and everything worked out from it. */
+/** Everything that was read, and everything worked out from it: the last pages, to look things up in. */
 export function measurementBlocks(picture: Picture): readonly Block[] {
   const values = Object.values(picture.values);
   const readings = inSurveyOrder(values.filter((value) => value.evidence.length > 0 && value.standing !== 'as-made' && value.formula === undefined));
   const made = inSurveyOrder(values.filter((value) => value.standing === 'as-made'));
   const worked = values.filter((value) => value.standing === 'worked-out' && value.outcome.state === 'known');
-  const told = picture.known.statements;
   return [
     { kind: 'heading', level: 2, text: 'Readings' },
-    { kind: 'table', caption: 'As written by whoever took them; ± is the half-width of a 95 % interval', columns: ['What', 'As written', 'Taken as', 'How known', 'Day'], rows: readings.map((value) => readingRow(picture, value)) },
-    ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', value.words ?? ''] })) } as const]),
+    { kind: 'table', caption: 'As written by whoever took them; ± is the half-width of a 95 % interval', columns: ['What', 'As written', 'Taken as', 'How known, and when'], rows: readings.map((value) => readingRow(picture, value)), dense: true },
+    ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', value.words ?? ''] })), dense: true } as const]),
     { kind: 'heading', level: 2, text: 'Worked out from them' },
-    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(picture, value.key), inSystem(value.formula ?? '', picture.system)] })) },
-    ...(told.length === 0 ? [] : [
-      { kind: 'heading', level: 2, text: 'Told, not seen' } as const,
-      { kind: 'list', ordered: false, items: told.map((one) => `${one.when.slice(0, 10)}, ${one.saidBy ?? one.by}: ${one.words}`) } as const,
-    ]),
+    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(picture, value.key), inSystem(value.formula ?? '', picture.system)] })), dense: true },
   ];
 }
 
@@ -39,10 +34,19 @@ function readingRow(picture: Picture, value: Value): TableRow {
   const printed = value.outcome.state === 'known' ? formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true }) : '';
   const past = picture.known.history[value.key] ?? [];
   const earlier = past.slice(0, -1).map((one) => `${one.asWritten} on ${one.when.slice(0, 10)}`);
-  return { cells: [`${placeWords(value)}${value.words === undefined ? '' : ` (${value.words})`}`, value.asWritten ?? '', printed, `${value.standing}${earlier.length === 0 ? '' : `; earlier ${earlier.join(', ')}`}`, value.when?.slice(0, 10) ?? ''] };
+  return { cells: [`${placeWords(value)}${value.words === undefined ? '' : ` (${value.words})`}`, value.asWritten ?? '', printed, `${value.standing}, ${value.when?.slice(0, 10) ?? 'no day'}${earlier.length === 0 ? '' : `; earlier ${earlier.join(', ')}`}`] };
 }
 
 const placeWords = (value: Value): string => {
   const at = value.key.split('#')[0]?.split('@')[1];
   return at === undefined || value.title.includes(at) ? value.title : `${value.title}, ${at.replaceAll('-', ' ')}`;
 };
+
+/** What somebody told, which nobody checked. */
+export function toldBlocks(picture: Picture): readonly Block[] {
+  const told = picture.known.statements;
+  return told.length === 0 ? [] : [
+    { kind: 'heading', level: 2, text: 'Told, not seen' },
+    { kind: 'list', ordered: false, items: told.map((one) => `${one.when.slice(0, 10)}, ${one.saidBy ?? one.by}: ${one.words}`) },
+  ];
+}

@@ -9,7 +9,7 @@ export function provenanceBlocks(picture: Picture, knowledge: Knowledge, program
   const { provenance } = picture;
   return [
     { kind: 'heading', level: 2, text: 'Sources' },
-    { kind: 'table', caption: 'Where the rules and sums come from, and how far each was read', columns: ['Source', 'Where', 'Standing'], rows: sources.map((source) => ({ cells: [source.title, source.where, source.standing] })) },
+    { kind: 'table', caption: 'Where the rules and sums come from, and how far each was read', columns: ['Source', 'Where', 'Standing'], rows: sources.map((source) => ({ cells: [source.title, source.where, source.standing] })), dense: true },
     ...(picture.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: picture.problems } as const]),
     { kind: 'facts', rows: [['Log', `${provenance.entries} entries, SHA-256 ${provenance.logHash}`], ['Knowledge', provenance.knowledgeVersion], ...(program === undefined ? [] : [['Program', program] as const]), ['As of', provenance.asOf], ['Seed', String(provenance.seed)]] },
   ];

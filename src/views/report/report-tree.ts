@@ -7,7 +7,7 @@ import { cautionBlocks } from './caution-blocks.ts';
 import { elevationBlocks } from './elevation-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { firstPage } from './first-page.ts';
-import { measurementBlocks } from './measurement-blocks.ts';
+import { measurementBlocks, toldBlocks } from './measurement-blocks.ts';
 import { photographBlocks } from './photograph-blocks.ts';
 import { provenanceBlocks } from './provenance-blocks.ts';
 import { worksheetBlocks } from './worksheet-blocks.ts';
@@ -32,9 +32,10 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     ...worksheetBlocks(picture),
     ...(options.outlook === undefined ? [] : outlookBlocks({ picture, outlook: options.outlook, knowledge })),
     ...photographBlocks(picture),
-    ...measurementBlocks(picture),
+    ...toldBlocks(picture),
     ...cautionBlocks(picture, knowledge),
     ...provenanceBlocks(picture, knowledge, options.program),
+    ...measurementBlocks(picture),
   ];
   return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks };
 }

@@ -17,11 +17,11 @@ export function worksheetBlocks(picture: Picture): readonly Block[] {
   return [
     { kind: 'heading', level: 2, text: 'Worksheet' },
     { kind: 'paragraph', text: `In this order: ${hoursWords(worksheet.hours)} in all, parts and outside work ${costWords(worksheet.cost, currency)}. Least and most are sums; everything rarely goes wrong at once.` },
-    { kind: 'table', caption: 'Jobs in order', columns: ['No.', 'Job', 'Why here', 'Hours', 'Skill', 'Cost'], rows: worksheet.jobs.map((job) => ({
-      cells: [String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}`, job.whyHere, hoursWords(job.hours), `${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}`, `${costWords(job.cost, currency)}${job.heard.length > 0 ? ' (price heard)' : ''}`],
+    { kind: 'table', caption: 'Jobs in order', columns: ['No.', 'Job, and why here', 'Hours and skill', 'Cost'], rows: worksheet.jobs.map((job) => ({
+      cells: [String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}. ${job.whyHere}`, `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}`, `${costWords(job.cost, currency)}${job.heard.length > 0 ? ' (price heard)' : ''}`],
       condition: job.urgency,
     })) },
-    { kind: 'table', caption: 'Parts and materials', columns: ['For job', 'Part', 'How many', 'Cost'], rows: worksheet.jobs.flatMap((job) => job.parts.map((part) => ({ cells: [String(job.number), inSystem(part.words, picture.system), lengthOf(quantityWords(part), picture.system), `${costWords(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] }))) },
+    { kind: 'table', caption: 'Parts and materials', columns: ['For job', 'Part', 'How many', 'Cost'], rows: worksheet.jobs.flatMap((job) => job.parts.map((part) => ({ cells: [String(job.number), inSystem(part.words, picture.system), lengthOf(quantityWords(part), picture.system), `${costWords(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] }))), dense: true },
     ...worksheet.problems.map((problem) => ({ kind: 'paragraph', text: problem, tone: 'next' }) as const),
   ];
 }
