@@ -13,14 +13,14 @@ const WANTED_PLACES = [
   'connecting-rod.length', 'connecting-rod.thread-engagement', 'connecting-rod.thread-diameter', 'connecting-rod.thread-left', 'connecting-rod.play', 'connecting-rod.thread-pitch',
   'crank.throw', 'crank.pin-diameter', 'crank.pin-play', 'crank.pin-out-of-round',
   'coil-spring.free-length', 'coil-spring.installed-length', 'coil-spring.wire', 'coil-spring.inside-diameter', 'coil-spring.coils', 'coil-spring.shortest-length', 'coil-spring.pit-depth',
-  'spring-bolt.thread-left', 'spring-bolt.thread-pitch', 'toggle-pins.play', 'toggle-links.play', 'toggle-arms.length', 'crosshead.play',
+  'spring-bolt.thread-left', 'spring-bolt.thread-pitch', 'toggle-pins.play', 'toggle-links.play', 'toggle-arms.length', 'toggle-arms.upper-length', 'crosshead.play',
   'main-shaft.diameter', 'main-shaft.out-of-round', 'main-shaft.taper', 'main-shaft.end-float', 'main-shaft.run-out', 'main-bearings.clearance', 'bearing-caps.shims',
   'clutch-pulley.play', 'clutch-facing.thickness', 'clutch-facing.proud', 'pulley.diameter', 'pulley.face',
   'motor.pulley', 'motor.power', 'motor.speed', 'motor.voltage', 'motor.current', 'motor.leg-voltage', 'belt.width', 'belt.thickness', 'belt.centre-distance', 'phase-converter.power',
   'running.rate', 'running.release-strokes', 'running.release-time', 'running.noise', 'running.bearing-temperature',
   'anvil.mass', 'hold-down-bolts.diameter', 'base.rock', 'base.level', 'foundation.thickness', 'foundation.length', 'foundation.width',
-  'bow-spring.leaf-thickness', 'bow-spring.leaf-width', 'bow-spring.leaves', 'bow-spring.span', 'bow-spring.pivot-play',
-  'helve.front-length', 'helve.rear-length', 'helve.pivot-play', 'helve.cushion-set',
+  'bow-spring.leaf-thickness', 'bow-spring.leaf-width', 'bow-spring.leaves', 'bow-spring.span', 'bow-spring.strap-length', 'bow-spring.pivot-play',
+  'helve.front-length', 'helve.rear-length', 'helve.cushion-length', 'helve.pivot-play', 'helve.cushion-set',
 ];
 
 const places = PARTS.flatMap((part) => part.places);

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { quantity } from '../../src/methods/quantity/index.ts';
+import type { Value } from '../../src/derived/index.ts';
 import { motionWithDoubt, runHammer, specOfSurvey, weighAssumed } from '../../src/derived/motion/index.ts';
 import { placeOf, type LinkageFamily } from '../../src/hammer/index.ts';
 import { motionSentences, restsOn } from '../../src/views/motion/index.ts';
@@ -54,6 +56,17 @@ describe('what the reckoning rests on', () => {
       expect(assumed, tag).toBeLessThanOrEqual(survey.assumed.length);
       if (next !== undefined) expect(survey.used.map((one) => one.from.split(/[@#]/)[0]), tag).not.toContain(next.place);
     }
+  });
+
+  test.each([
+    ['coil-and-toggle', 'toggle-arms.upper-length@left', 'suspension.upperLimb', 0.11], ['bow-spring', 'bow-spring.strap-length@left', 'suspension.strap', 0.13], ['helve', 'helve.cushion-length', 'suspension.cushionRadius', 0.5],
+  ] as const)('%s: %s, once read, is used as read and no longer assumed', (family, key, name, value) => {
+    const read: Value = { key, title: key, outcome: { state: 'known', quantity: quantity(value, 'length', 0.0004) }, standing: 'measured', rests: 'measured', sources: [], evidence: [], from: [] };
+    const survey = specOfSurvey({ [key]: read }, family, 30);
+    expect(survey.used).toContainEqual({ name, from: key, value, uncertainty: expect.closeTo(0.0004, 9) as number });
+    expect(survey.assumed).not.toContain(name);
+    expect((survey.spec.suspension as unknown as Record<string, number>)[name.slice('suspension.'.length)]).toBe(value);
+    expect(runHammer(survey.spec, { duration: 3 }).outcome).toBe('ran');
   });
 
   test('without weights it counts and asks nothing', () => expect(restsOn(invented('KB-50').survey, 'coil-and-toggle').next).toBeUndefined());

@@ -24,7 +24,7 @@ const leverOf = (spec: MotionSpec): number => (spec.suspension.kind === 'helve' 
 function tuned(spec: MotionSpec, base: MotionSpec, read: ReadonlySet<string>, size: number): MotionSpec {
   const s = spec.suspension;
   const stiffness = movingMass(spec) * (TUNED[s.kind] * spec.driveSpeed) ** 2;
-  if (s.kind === 'helve') return read.has('suspension.headRadius') ? { ...spec, suspension: cushioned(s, base.suspension as Helve, stiffness, size) } : spec;
+  if (s.kind === 'helve') return read.has('suspension.headRadius') ? { ...spec, suspension: cushioned(s, base.suspension as Helve, stiffness, size, read.has('suspension.cushionRadius')) } : spec;
   if (s.kind === 'bow-strap') {
     if (!read.has('suspension.tipRate')) return spec;
     // A small sag q stretches the straps by q^2/2l at each tip: 2 k draw / (l cos path) is the stiffness about rest.
@@ -35,9 +35,12 @@ function tuned(spec: MotionSpec, base: MotionSpec, read: ReadonlySet<string>, si
   return { ...spec, suspension: { ...s, preCompression: draw + s.sag } };
 }
 
-/** Cushions placed and sized as in the class, for a beam of this length. */
-function cushioned(s: Helve, usual: Helve, stiffness: number, size: number): Helve {
-  const lever = usual.cushionRadius / usual.headRadius;
+/**
+ * Cushions sized as in the class, for a beam of this length, and placed so where nobody measured their place.
+ * @param read whether their place was measured
+ */
+function cushioned(s: Helve, usual: Helve, stiffness: number, size: number, read: boolean): Helve {
+  const lever = read ? s.cushionRadius / s.headRadius : usual.cushionRadius / usual.headRadius;
   const beam = s.headRadius / usual.headRadius;
   const squeeze = usual.squeeze * size;
   return {

@@ -106,17 +106,18 @@ type Take = (name: string, keys: readonly string[], convert?: (value: number) =>
 
 function suspensionOf(values: Values, family: LinkageFamily, take: Take): Record<string, number> {
   if (family === 'helve') {
-    return withoutGaps({ headRadius: take('suspension.headRadius', ['helve.front-length']), rodRadius: take('suspension.rodRadius', ['helve.rear-length']) });
+    return withoutGaps({ headRadius: take('suspension.headRadius', ['helve.front-length']), rodRadius: take('suspension.rodRadius', ['helve.rear-length']), cushionRadius: take('suspension.cushionRadius', ['helve.cushion-length']) });
   }
   if (family === 'bow-spring') {
     // Half of the load at the middle hangs on each tip, and a tip moves as far as the middle does: half the rate of the bow.
-    return withoutGaps({ tipRate: take('suspension.tipRate', ['bow.rate'], (rate) => rate / 2) });
+    return withoutGaps({ tipRate: take('suspension.tipRate', ['bow.rate'], (rate) => rate / 2), strap: take('suspension.strap', ['bow-spring.strap-length@left', 'bow-spring.strap-length@right']) });
   }
   const made = numberOf(values, 'coil-spring.free-length#as-made') ?? numberOf(values, 'coil-spring.free-length');
   const solid = numberOf(values, 'spring.solid-length');
   return withoutGaps({
     link: take('suspension.link', ['toggle-links.length', 'toggle-links.length@left', 'toggle-links.length@right']),
     lowerLimb: take('suspension.lowerLimb', ['toggle-arms.length', 'toggle-arms.length@left', 'toggle-arms.length@right']),
+    upperLimb: take('suspension.upperLimb', ['toggle-arms.upper-length@left', 'toggle-arms.upper-length@right']),
     rate: take('suspension.rate', ['spring.rate']),
     preCompression: made === undefined ? undefined : take('suspension.preCompression', ['coil-spring.installed-length'], (installed) => made - installed),
     sag: made === undefined ? undefined : take('suspension.sag', ['coil-spring.free-length'], (free) => Math.max(0, made - free)),

@@ -115,6 +115,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
     danger: 'A cracked arm fails at speed at the height of a face.',
     places: [
       { id: 'toggle-arms.length', name: 'arm length, pin to pin', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure from the centre of the pivot pin to the centre of the lower pin.', accuracy: '0.005 in', plausible: [0.03, 1], asMade: true },
+      { id: 'toggle-arms.upper-length', name: 'arm length, pivot to spring', dimension: 'length', at: ['left', 'right'], tools: ['rule', 'caliper'], how: 'Measure from the centre of the pivot pin up to where the spring or its seat bears on the arm.', accuracy: '1/32 in', plausible: [0.03, 1] },
       { id: 'toggle-arms.carrier-gap', name: 'gap between arm and spring carrier', dimension: 'length', at: ['left', 'right'], tools: ['rule', 'feeler'], how: 'Spring set, ram hanging: measure the least gap between the arm and the carrier.', accuracy: '1/32 in', plausible: [0, 0.2] },
     ],
     looks: [
@@ -301,6 +302,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'bow-spring.leaves', name: 'number of leaves', dimension: 'count', at: [], tools: ['eye'], how: 'Count the leaves at the clip, broken ones included.', accuracy: 'exact', plausible: [1, 40], asMade: true },
       { id: 'bow-spring.full-leaves', name: 'leaves that run the full length', dimension: 'count', at: [], tools: ['eye'], how: 'Count the leaves that reach both eyes.', accuracy: 'exact', plausible: [0, 40], asMade: true },
       { id: 'bow-spring.span', name: 'span between the eyes', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from eye centre to eye centre, ram blocked and spring as set.', accuracy: '1/8 in', plausible: [0.1, 3], asMade: true },
+      { id: 'bow-spring.strap-length', name: 'strap length, bow to ram', dimension: 'length', at: ['left', 'right'], tools: ['tape', 'rule'], how: 'Ram hanging: measure from the centre of the eye of the bow to the centre of the pin at the ram.', accuracy: '1/16 in', plausible: [0.03, 1] },
       { id: 'bow-spring.camber', name: 'camber: height of the bow, free', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Straps off: measure from a line through the eyes to the middle of the main leaf.', accuracy: '1/8 in', plausible: [0, 1], asMade: true },
       { id: 'bow-spring.deflection', name: 'how far the bow flexes in full stroke', dimension: 'length', at: [], tools: ['rule', 'camera'], how: 'Film from the side with a rule behind it; take the greatest change of the bow’s height.', accuracy: '1/8 in', plausible: [0, 0.6] },
       { id: 'bow-spring.pivot-play', name: 'play at the eyes and the clip pivot', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lever each joint and read the whole movement.', accuracy: '0.002 in', plausible: [0, 0.03] },
@@ -338,6 +340,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
     places: [
       { id: 'helve.front-length', name: 'length from pivot to head', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from the pivot centre to the centre of the upper die.', accuracy: '1/8 in', plausible: [0.2, 5], asMade: true },
       { id: 'helve.rear-length', name: 'length from pivot to drive', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from the pivot centre to the centre of the rod pin at the tail.', accuracy: '1/8 in', plausible: [0.05, 5], asMade: true },
+      { id: 'helve.cushion-length', name: 'length from pivot to cushions', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure along the beam from the centre of its pivot to the middle of the cushions.', accuracy: '1/4 in', plausible: [0.1, 3] },
       { id: 'helve.pivot-play', name: 'play at the pivot', dimension: 'length', at: ['left', 'right'], tools: ['dial-indicator', 'feeler'], how: 'Head blocked: lever the helve up and down at the pivot and read the whole movement.', accuracy: '0.002 in', plausible: [0, 0.03] },
       { id: 'helve.cushion-height', name: 'cushion height, free', dimension: 'length', at: ['upper', 'lower'], tools: ['rule', 'caliper'], how: 'Measure the rubber cushion out of the machine, standing free.', accuracy: '1/32 in', plausible: [0.005, 0.4], asMade: true },
       { id: 'helve.cushion-set', name: 'height that a cushion has lost, as a share', dimension: 'ratio', at: ['upper', 'lower'], tools: ['rule', 'caliper'], how: 'Compare its free height with a new one: lost height divided by new height.', accuracy: '5 %', plausible: [0, 0.9] },

@@ -8,7 +8,7 @@ import { shownShare } from './shown.ts';
 const READ_AT: Readonly<Record<string, readonly string[]>> = {
   throw: ['crank.throw'], rodLength: ['connecting-rod.length'], frameHeight: ['upper-die.rest-gap'], ramMass: ['ram.mass'], driveSpeed: ['running.rate'], lostMotion: ['toggle-pins.play', 'helve.pivot-play'],
   jointStop: ['ram-guide.hang-room'], upperStop: ['ram-guide.carrier-room'], ledgeClearance: ['ram-guide.linkage-clearance'], pullOutTorque: ['motor.power'], stackLoss: ['upper-die.height'], anvilRatio: ['anvil.mass'],
-  'suspension.link': ['toggle-links.length'], 'suspension.lowerLimb': ['toggle-arms.length'], 'suspension.rate': ['coil-spring.wire'], 'suspension.preCompression': ['coil-spring.installed-length'], 'suspension.travel': ['coil-spring.coils'], 'suspension.sag': ['coil-spring.free-length'],
+  'suspension.link': ['toggle-links.length'], 'suspension.lowerLimb': ['toggle-arms.length'], 'suspension.upperLimb': ['toggle-arms.upper-length'], 'suspension.strap': ['bow-spring.strap-length'], 'suspension.cushionRadius': ['helve.cushion-length'], 'suspension.rate': ['coil-spring.wire'], 'suspension.preCompression': ['coil-spring.installed-length'], 'suspension.travel': ['coil-spring.coils'], 'suspension.sag': ['coil-spring.free-length'],
   'suspension.tipRate': ['bow-spring.leaf-thickness'], 'suspension.headRadius': ['helve.front-length'], 'suspension.rodRadius': ['helve.rear-length'],
 };
 /** What the person or the work decides at each blow; nobody can read it off the hammer. */
