@@ -6,6 +6,7 @@ export const SHEETS = [
   { id: 'motion', name: 'Motion' },
   { id: 'sound', name: 'Sound' },
   { id: 'work', name: 'Worksheet' },
+  { id: 'outlook', name: 'Outlook' },
   { id: 'papers', name: 'Papers' },
 ] as const;
 

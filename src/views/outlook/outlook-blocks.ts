@@ -1,5 +1,6 @@
 import type { Block } from '../report/block.ts';
-import { OUTLOOK_IDS, OUTLOOK_TITLES, partsOfSheet } from './sheet-by-id.ts';
+import { partsOfSheet } from './sheet-by-id.ts';
+import { OUTLOOK_IDS, OUTLOOK_TITLES } from './titles.ts';
 import type { OutlookGround } from './sheet-parts.ts';
 
 /** The outlook inside a report: the answer of each of its sheets, and what to measure first for a better one. The sheets have the rest. */

@@ -3,7 +3,8 @@ import { FAMILY_WORDS, reasonWords } from '../report/first-page.ts';
 import { sheetTree } from '../report/report-tree.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
-import { OUTLOOK_TITLES, partsOfSheet, type OutlookId } from './sheet-by-id.ts';
+import { partsOfSheet } from './sheet-by-id.ts';
+import { OUTLOOK_TITLES, type OutlookId } from './titles.ts';
 import type { OutlookGround } from './sheet-parts.ts';
 
 /** One sheet of the outlook as a tree, for paper or screen: the answer first, and what it rests on behind it. */
