@@ -75,7 +75,7 @@ function letterHeight(lengths: Lengths, view: ElevationView, helve: boolean, let
   const height = lengths.of('overall-height') * 1000;
   if (helve) {
     const length = (view === 'front' ? lengths.of('helve-front') * 0.5 : lengths.of('helve-front') + lengths.of('helve-rear')) * 1000;
-    return lettering === 'phone' ? length * 0.046 : lettering === 'small' ? length * 0.03 : Math.max(height * 0.022, length * 0.0185);
+    return lettering === 'phone' ? length * (view === 'front' ? 0.066 : 0.046) : lettering === 'small' ? length * 0.03 : Math.max(height * 0.022, length * 0.0185);
   }
   return height * (lettering === 'phone' ? 0.028 : lettering === 'small' ? 0.039 : 0.0235);
 }

@@ -21,12 +21,15 @@ export function motionSentences(result: MotionResult, spec: MotionSpec, system: 
     ...(doubt?.blowEnergy === undefined ? [] : [{ kind: 'headline' as const, words: energyHeadline(doubt, doubt.blowEnergy, system) }]),
     ...result.secondSounds.map((sound): MotionSentence => ({ kind: 'sound', words: soundSentence(sound) })),
     ...(result.canDoEither === undefined ? [] : [{ kind: 'warning' as const, words: eitherSentence(result, system) }]),
-    ...motionWarnings(result, spec, system, seen).map((warning): MotionSentence => ({ kind: 'warning', words: warning.words })),
+    ...motionWarnings(result, spec, system, seen).filter(({ id }) => !result.secondSounds.some((sound) => MET_BY[sound.kind] === id)).map((warning): MotionSentence => ({ kind: 'warning', words: warning.words })),
     ...(result.left.spring <= 0 && seen.coilsClear === true ? [{ kind: 'note' as const, words: 'By this reckoning the coils would just touch; the paint between them says that they do not, and the paint is right. Measure the arms from pivot to spring pin.' }] : []),
     ...figures(result, spec, system, doubt).map((words): MotionSentence => ({ kind: 'figure', words })),
     ...(doubt === undefined || doubt.ran === doubt.drawn ? [] : [{ kind: 'note' as const, words: `Of ${doubt.drawn} likenesses within the doubt of the readings ${doubt.drawn - doubt.ran} could not be built: some assumed lengths do not go together.` }]),
   ];
 }
+
+/** The warning that a second sound has said already. */
+const MET_BY: Readonly<Record<SecondSound['kind'], string>> = { 'upper-stop-knock': 'upper', 'joint-knock': 'joint', 'die-re-strike': '' };
 
 /** The beat in a line, and how sure it is: what most likenesses do, which need not be what the one drawn does. */
 export function headline(run: MotionRan, doubt?: MotionDoubt): string {
