@@ -23,7 +23,7 @@ afterAll(async () => {
   built.remove();
 });
 
-const SHEETS = ['elevation', 'round', 'findings', 'motion', 'work', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
+const SHEETS = ['elevation', 'round', 'findings', 'motion', 'work', 'outlook', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
 
 describe.each(['day', 'night'])('by %s light', (light) => {
   test.each([['on a phone', PHONE], ['on a laptop', LAPTOP]] as const)('%s every sheet can be used by everybody, fits its width, and says nothing on the console', { timeout: 240_000 }, async (_words, device) => {
