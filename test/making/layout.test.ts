@@ -105,3 +105,13 @@ test.each(cases)('the sheet of $name says check before cutting, whose hammer, th
   for (const one of part.unknowns) expect(first).toContain(one.what.split(' ')[0]);
   if (part.dimensions.some((one) => one.estimate)) expect(first).toContain('estimate');
 });
+
+/** Signs that the project's typeface has, beside plain ASCII. Any other is set in another face, or not at all. */
+const SIGNS = /^[\x20-\x7e’“”±×Ø°−–·µ]*$/;
+
+test.each(cases)('every word on the sheets of $name can be set in the project’s typeface', ({ part, found }) => {
+  for (const sheet of makingSheets(found, part)) {
+    const words = [...sheet.matchAll(/<text[^>]*>([^<]*)</g)].map((match) => (match[1] ?? '').replace(/&#\d+;/g, ''));
+    expect(words.filter((one) => !SIGNS.test(one))).toEqual([]);
+  }
+});

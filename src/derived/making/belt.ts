@@ -40,7 +40,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
   const leather = ['single-leather', 'double-leather'].includes(known.looks['belt.material']?.answer ?? '');
   const cut = leather ? reckon('length', [middle, stretch], (round, share) => round! * (1 - share!)) : middle;
   const dimensions: MakingDimension[] = [
-    sized('length', 'length, along the middle', middle, plusMinus(shopNumber('sawn') / 2), `2 C cos α + D (π/2 + α) + d (π/2 - α)${thick === undefined ? ', thickness not measured and left out' : ', and π times the thickness'}`),
+    sized('length', 'length, along the middle', middle, plusMinus(shopNumber('sawn') / 2), `two straight runs and what each pulley takes round it${thick === undefined ? ', thickness not measured and left out' : ', and 3.14 times the thickness'}`),
     sized('cut-length', 'length to cut for a butt joint', { ...cut, estimate: cut.estimate && leather }, { plus: 0, minus: shopNumber('sawn') }, leather ? 'leather is cut 1/8 in short for each foot, an estimate: it stretches' : 'as the length; this belt hardly stretches'),
     sized('width', 'width', width, plusMinus(2 * shopNumber('plate-room')), 'as the old belt'),
     ...(thick === undefined ? [] : [sized('thickness', 'thickness', thick, plusMinus(shopNumber('plate-room')), 'as the old belt')]),

@@ -64,7 +64,7 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     ...(curve === undefined ? [] : [sized('radius', 'radius of the inside, free', curve, plusMinus(curve.quantity.value * 0.03), 'span and camber of the bow, free')]),
     ...(chord === undefined ? [] : [sized('chord', 'from end to end, straight', chord, plusMinus(0), 'follows from length and radius')]),
     ...(rise === undefined ? [] : [sized('rise', 'height of the curve', rise, plusMinus(0), 'follows from length and radius')]),
-    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'E t δ / L², leaves that share alike; δ as the bow was seen to flex, its preload not counted')]),
+    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'modulus, thickness and flex of the bow over the square of half the length, leaves that share alike; preload not counted')]),
   ];
   const over = stress !== undefined && stress.quantity.value > shopNumber('leaf-stress');
   const pressure = (value: number) => printQuantity({ dimension: 'pressure', value, uncertainty: 0 }, context.system);

@@ -54,7 +54,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     sized('solid-length', 'solid length', { ...solid, estimate: false }, plusMinus(0), 'coils touching; follows from wire and coils'),
     sized('travel', 'travel from free to solid', travel, plusMinus(0), 'free length less solid length'),
     sized('greatest-travel', 'greatest travel in use', { ...useful, estimate: travel.estimate }, plusMinus(0), 'a fifth of the travel is kept, so that it never goes solid'),
-    sized('rate', 'rate', rate, plusMinus(rate.quantity.value * 0.1), 'G d⁴ / (8 D³ n); one in ten is a commercial tolerance'),
+    sized('rate', 'rate', rate, plusMinus(rate.quantity.value * 0.1), 'shear modulus x wire to the fourth / (8 x mean diameter cubed x working coils); one in ten is a commercial tolerance'),
     sized('stress-solid', 'stress if it ever goes solid', atSolid, plusMinus(0), 'with Wahl’s factor'),
     ...(installed === undefined ? [] : [sized('preload', 'load at the installed length', reckon('force', [rate, free, installed], (k, long, set) => k! * (long! - set!)), plusMinus(rate.quantity.value * 0.1 * Math.max(0, free.quantity.value - installed.quantity.value)), 'rate times what the nut takes up')]),
   ];
