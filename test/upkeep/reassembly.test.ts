@@ -109,7 +109,7 @@ test('the strike test is read back as energy: red where it is weaker than the mo
   expect(energy(goodTrial())).toMatchObject({ state: 'green' });
   expect(energy(goodTrial())?.shown).toMatch(/^6\d\d(\.\d)? ft·lbf a blow, 95 % between /);
   expect(energy(goodTrial(), { low: 2_000, middle: 2_200, high: 2_400 })).toMatchObject({ state: 'red', reason: expect.stringContaining('Weaker than its motion as set lets expect') });
-  expect(accept(goodTrial(), { low: 2_000, middle: 2_200, high: 2_400 })).toMatchObject({ verdict: 'refused', sentence: 'Not right yet: blow as strong as its motion lets expect.' });
+  expect(accept(goodTrial(), { low: 2_000, middle: 2_200, high: 2_400 })).toMatchObject({ verdict: 'refused', sentence: 'Not right yet. Failed: blow as strong as its motion lets expect.' });
   expect(energy(goodTrial(), { low: 90, middle: 100, high: 110 })).toMatchObject({ state: 'green', reason: expect.stringContaining('rather was the test not as said') });
   expect(energy(gatesSound(new LogOf('50 lb', 'coil-and-toggle')))).toMatchObject({ state: 'not-done', missing: expect.arrayContaining(['running.test-bar-thickness@front-left']) });
   // Half the length under the dies is about half the energy; one blow on a bar needs its count.

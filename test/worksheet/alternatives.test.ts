@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bestUse, dutyAfter, dutyBurden, type Picture } from '../../src/derived/index.ts';
+import { bestUse, dutyAfter, dutyBurden, insteadJobs, type Picture } from '../../src/derived/index.ts';
 import { VERDICT_ORDER } from '../../src/derived/worksheet/limit-burden.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { LogOf } from '../cases/log-of.ts';
@@ -9,12 +9,13 @@ import { gatesSound, pictureOf } from './worn-hammer.ts';
 const bearings = (): LogOf => gatesSound(new LogOf('50 lb', 'coil-and-toggle'))
   .read('main-shaft.diameter', '2 in').read('main-bearings.clearance@front', '0.014 in').read('bearing-caps.shims@front', '0.040 in').look('main-bearings.metal', 'cracked').look('belt.state', 'cracked');
 
+const othersOf = (picture: Picture) => insteadJobs(picture.known, picture.findings, knowledge, picture.worksheet);
 const use = (picture: Picture, money: number, hours?: number) => bestUse(picture.known, picture.findings, picture.worksheet, knowledge, { money, ...(hours === undefined ? {} : { hours }) });
 
 test('little money takes shims out, more pours the bearing, and never both', () => {
   const found = pictureOf(bearings());
   const pour = found.worksheet.jobs.find((job) => job.job === 'bearings.pour');
-  const shims = found.worksheet.instead?.find((job) => job.job === 'bearings.take-out-shims');
+  const shims = othersOf(found).find((job) => job.job === 'bearings.take-out-shims');
   expect(pour?.cures).toEqual(expect.arrayContaining(['journals.clearance@front']));
   expect(shims).toMatchObject({ takesPlaceOf: ['bearings.pour'], cures: ['journals.clearance@front'] });
   const trial = found.worksheet.jobs.find((job) => job.job === 'trial.run')?.cost.likely ?? 0;
@@ -31,7 +32,7 @@ test('little money takes shims out, more pours the bearing, and never both', () 
 
 test('a hammer with alternatives: the choice is the best of all sets, by the duty that each would give', () => {
   const found = pictureOf(bearings().look('clutch-facing.state', 'rivets'));
-  const open = [...found.worksheet.jobs.filter((job) => job.job !== 'trial.run'), ...(found.worksheet.instead ?? [])];
+  const open = [...found.worksheet.jobs.filter((job) => job.job !== 'trial.run'), ...othersOf(found)];
   const trial = found.worksheet.jobs.find((job) => job.job === 'trial.run');
   expect(open.length).toBeLessThan(15);
   let tried = 0;
@@ -63,7 +64,7 @@ test('buying is chosen where hours are short, doing where money is', () => {
   const found = pictureOf(gatesSound(new LogOf('50 lb', 'coil-and-toggle')).look('upper-die.face', 'mushroomed'));
   const [dress] = found.worksheet.jobs;
   expect(dress?.job).toBe('dies.dress');
-  const other = found.worksheet.instead?.find((job) => job.job === 'dies.new-upper');
+  const other = othersOf(found).find((job) => job.job === 'dies.new-upper');
   // Offered only where it spares money or hours.
   if (other !== undefined) expect(other.hours.likely < (dress?.hours.likely ?? 0) || other.cost.likely < (dress?.cost.likely ?? 0)).toBe(true);
   expect(use(found, 1e6).jobs[0]).toBe('dies.dress');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { chanceOfAny, moneyAndTime, worksheetOf, type Cause, type Draw } from '../../src/derived/index.ts';
+import { chanceOfAny, checkFirst, moneyAndTime, worksheetOf, type Cause, type Draw } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { nextUniform, seeded } from '../../src/methods/chance/index.ts';
 import { LogOf } from '../cases/log-of.ts';
@@ -14,7 +14,7 @@ const DRAWS = 20_000;
 test('a cause of a diagnosis puts its job beside the worksheet with its chance; a certain one puts it on', () => {
   const some = sheet(cause('pins worn', 0.35, ['pins.renew']), cause('belt cracked', 1, ['belt.renew']));
   expect(some.jobs.map((job) => [job.job, job.need])).toEqual([['belt.renew', undefined], ['trial.run', undefined]]);
-  expect(some.mayBe).toMatchObject([{ job: 'pins.renew', need: { chance: 0.35, because: ['pins worn is one of the things that make this sound'] } }]);
+  expect(some.mayBe).toMatchObject([{ job: 'pins.renew', need: { chance: 0.35, causes: [{ id: 'pins worn', because: 'pins worn is one of the things that make this sound' }] } }]);
   expect(some.mayBe?.[0]?.number).toBe(1);
 });
 
@@ -69,8 +69,18 @@ test('a reading whose doubt lies across a limit makes its job doubtful, and a fi
   const need = (maybe ?? asked)?.need;
   // A grade of less than one in two hundred is not spoken of.
   expect(Math.abs((need?.chance ?? 0) - (finding?.chances.watch ?? 1))).toBeLessThan(0.005);
-  expect(need?.check?.settles).toContain('main-bearings.clearance@front');
-  expect(need?.check?.clears).toBeLessThanOrEqual(1 - (need?.chance ?? 1));
+  const job = maybe ?? asked;
+  if (job === undefined) throw new Error('the shims are not on the sheet');
+  const dear = { ...job, cost: { least: 200, likely: 300, most: 400 } };
+  const check = checkFirst(coarse.known, coarse.findings, knowledge, dear);
+  expect(check?.settles).toContain('main-bearings.clearance@front');
+  expect(check?.clears).toBeLessThanOrEqual(1 - (need?.chance ?? 1));
+  expect(check?.spares.cost).toBeCloseTo((check?.clears ?? Number.NaN) * 300, 9);
+  // A check that takes longer than the job it might spare is not offered.
+  expect(checkFirst(coarse.known, coarse.findings, knowledge, { ...job, cost: { least: 0, likely: 0, most: 0 }, hours: { least: 0.1, likely: 0.1, most: 0.1 } })).toBeUndefined();
+  // One of a diagnosis is used as it was given.
+  const given = sheet(cause('pins worn', 0.35, ['pins.renew'], { check: { words: 'lift the arms with a bar', minutes: 10, settles: ['toggle-pins.play'], clears: 0.6 } })).mayBe?.[0];
+  expect(given === undefined ? undefined : checkFirst(sound.known, [], knowledge, given)).toMatchObject({ minutes: 10, clears: 0.6 });
 });
 
 test('a cause that cannot be is said and passed over', () => {

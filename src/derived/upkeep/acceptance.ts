@@ -31,8 +31,17 @@ export function acceptance(inputs: AcceptanceInputs): Acceptance {
   const open = points.filter((point) => point.state === 'not-done');
   const verdict = red.length > 0 ? 'refused' : open.length > 0 ? 'not-finished' : 'accepted';
   const names = (some: readonly AcceptancePoint[]): string => some.map((point) => point.title.toLowerCase()).join('; ');
-  const sentence = verdict === 'refused' ? `Not right yet: ${names(red)}.` : verdict === 'not-finished' ? `The trial is not finished; still to be shown: ${names(open)}.` : 'Right again: every point of the trial is green.';
+  const sentence = verdict === 'refused' ? refusedWords(red, inputs.findings) : verdict === 'not-finished' ? `The trial is not finished; still to be shown: ${names(open)}.` : 'Right again: every point of the trial is green.';
   return { verdict, sentence, points, ...(since === undefined ? {} : { since }) };
+}
+
+const STAND_DOWN = 'stand-down';
+
+/** Which points failed, by their names, and what stands it down whatever the trial showed. */
+function refusedWords(red: readonly AcceptancePoint[], findings: readonly Finding[]): string {
+  const failed = red.filter((point) => point.id !== STAND_DOWN).map((point) => point.title.toLowerCase());
+  const stops = findings.filter((finding) => finding.grade === 'stand-down').map((finding) => `${finding.title.toLowerCase()}${finding.shown === '' ? '' : ` (${finding.shown})`}`);
+  return ['Not right yet.', ...(failed.length === 0 ? [] : [`Failed: ${failed.join('; ')}.`]), ...(stops.length === 0 ? [] : [`It stands down for: ${[...new Set(stops)].join('; ')}.`])].join(' ');
 }
 
 const latest = (instants: readonly string[]): string | undefined => [...instants].sort().at(-1);
@@ -71,7 +80,7 @@ const shownOf = (finding: Finding): string => (finding.at === undefined ? findin
 function standsDown(findings: readonly Finding[]): AcceptancePoint {
   const down = findings.filter((finding) => finding.grade === 'stand-down');
   return {
-    id: 'stand-down', title: down.length === 0 ? 'Nothing else stands it down' : 'Something else stands it down', state: down.length > 0 ? 'red' : 'green', shown: '', missing: [], source: 'common-practice',
+    id: STAND_DOWN, title: down.length === 0 ? 'Nothing else stands it down' : 'Something else stands it down', state: down.length > 0 ? 'red' : 'green', shown: '', missing: [], source: 'common-practice',
     reason: down.length === 0 ? 'No finding stands the hammer down.' : down.map((finding) => `${finding.title}: ${finding.reason}`).join(' '),
   };
 }

@@ -54,7 +54,8 @@ export function jobsAsked(known: Known, findings: readonly Finding[], knowledge:
   });
 }
 
-const worst = (one: Urgency = 'watch', other: Urgency): Urgency => (WEIGHT[one] >= WEIGHT[other] ? one : other);
+/** The weightier of two. */
+export const worst = (one: Urgency = 'watch', other: Urgency): Urgency => (WEIGHT[one] >= WEIGHT[other] ? one : other);
 
 /** Causes that a job cures, itself or in the place of the job that they ask for. */
 const askingFor = (id: string, causes: readonly Cause[], knowledge: Knowledge): readonly Cause[] =>
@@ -75,24 +76,6 @@ export function mayBeNeeded(known: Known, knowledge: Knowledge, causes: readonly
     if (job === undefined || !job.families.includes(known.identity.family) || needOf(some) === undefined) return [];
     return [{ job, cures: [], urgency: some.map((one) => one.urgency).reduce((a, b) => worst(a, b)), state: 'open', causes: some }];
   });
-}
-
-/** Jobs that would do in the place of some that are asked for: the lesser one that a greater has put aside, and the greater one. */
-export function othersThatDo(known: Known, findings: readonly Finding[], knowledge: Knowledge, held: readonly Chosen[]): readonly Chosen[] {
-  const taken = new Set(held.map((one) => one.job.id));
-  const found = new Map<string, Chosen>();
-  for (const finding of findings) {
-    const { grade } = finding;
-    if (grade !== 'watch' && grade !== 'limited' && grade !== 'stand-down') continue;
-    for (const id of finding.ownCures ?? finding.cures) {
-      for (const job of [...knowledge.jobs.filter((one) => one.id === id), ...insteadOf(id, finding.part, knowledge)]) {
-        if (taken.has(job.id) || !job.families.includes(known.identity.family)) continue;
-        const before = found.get(job.id);
-        found.set(job.id, { job, cures: [...(before?.cures ?? []), findingKey(finding)], urgency: worst(before?.urgency, grade), state: 'open', causes: [] });
-      }
-    }
-  }
-  return [...found.values()];
 }
 
 /** A finding is judged only on what was seen after a repair, so one that asks for a finished job asks for it again. */

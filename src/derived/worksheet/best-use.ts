@@ -5,10 +5,11 @@ import type { ChoiceProblem, Cure } from './best-choice.ts';
 import { chooseBest } from './choose-best.ts';
 import { cureWays, findingKey, insteadOf, isFault } from './cure-needs.ts';
 import { dutyAfter, type DutyAfter } from './duty-after.ts';
+import { insteadJobs } from './instead-jobs.ts';
+import { isOpen } from './job-entry.ts';
 import { limitBurden } from './limit-burden.ts';
 import { orderRound } from './order-round.ts';
-import { isOpen } from './worksheet-of.ts';
-import type { Worksheet, WorksheetJob } from './worksheet.ts';
+import type { InsteadJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface Budget {
   /** In the worksheet's currency, not below zero. */
@@ -26,6 +27,8 @@ export interface BestUse {
   readonly budget: Budget;
   /** Jobs to do, in the order of the worksheet, the trial at the end. */
   readonly jobs: readonly string[];
+  /** Those of them that take the place of jobs on the worksheet. */
+  readonly instead: readonly InsteadJob[];
   readonly cost: number;
   readonly hours: number;
   readonly duty: DutyAfter;
@@ -52,7 +55,8 @@ const HUNDREDTHS = 100;
  */
 export function bestUse(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge, budget: Budget): BestUse {
   const problems = budgetProblems(budget);
-  const open = [...worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB), ...(worksheet.instead ?? [])];
+  const instead = insteadJobs(known, findings, knowledge, worksheet);
+  const open = [...worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB), ...instead];
   const trial = worksheet.jobs.find((job) => isOpen(job) && job.job === TRIAL_JOB);
   const sheet = { known, findings, knowledge, open, trial, end: budget.reckon ?? 'likely' } as const;
   const all = problemOf(sheet, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
@@ -62,7 +66,7 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
   const toRun = leastMoney(sheet, all, (finding) => finding.grade === 'stand-down');
   const toCureAll = leastMoney(sheet, all, isFault);
   return {
-    budget, jobs, cost: choice.value.cost / HUNDREDTHS, hours: choice.value.hours / HUNDREDTHS, duty, problems, proven: choice.proven,
+    budget, jobs, instead: instead.filter((job) => jobs.includes(job.job)), cost: choice.value.cost / HUNDREDTHS, hours: choice.value.hours / HUNDREDTHS, duty, problems, proven: choice.proven,
     stays: findings.filter((finding) => isFault(finding) && !duty.cured.includes(findingKey(finding))).map(findingKey),
     ...(toRun === undefined ? {} : { toRun }), ...(toCureAll === undefined ? {} : { toCureAll }),
   };

@@ -3,7 +3,7 @@ import type { Finding } from '../condition/index.ts';
 import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
 import { findingsAfter } from './duty-after.ts';
-import { isOpen } from './worksheet-of.ts';
+import { isOpen } from './job-entry.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /** One step of the work: the job, and what the hammer may do between it and the next. */

@@ -1,6 +1,8 @@
 export * from './worksheet.ts';
 export { worksheetOf, type WorksheetOptions } from './worksheet-of.ts';
 export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts';
+export { insteadJobs } from './instead-jobs.ts';
+export { checkFirst, type WorthChecking } from './check-first.ts';
 export type { MoneyOptions, RateHeard } from './currency.ts';
 export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';
 export { dutyAfter, findingsAfter, type DutyAfter } from './duty-after.ts';

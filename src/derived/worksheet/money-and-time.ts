@@ -4,7 +4,7 @@ import { planDays, type Crew, type PlannedJob } from './crew-plan.ts';
 import { criticalPathOf, type CriticalPath } from './longest-way.ts';
 import { driversOf, meanOf, rangeOf, type Driver, type Range } from './spread.ts';
 import { SpanTables } from './quantile-table.ts';
-import { isOpen } from './worksheet-of.ts';
+import { isOpen } from './job-entry.ts';
 import { needsDrawn } from './needs-drawn.ts';
 import type { Worksheet, WorksheetJob } from './worksheet.ts';
 

@@ -4,7 +4,7 @@ import type { Finding } from '../condition/index.ts';
 import { findingKey, isFault } from './cure-needs.ts';
 import { SpanTables } from './quantile-table.ts';
 import type { CostToCure, NothingOff } from './cost-to-cure.ts';
-import { isOpen } from './worksheet-of.ts';
+import { isOpen } from './job-entry.ts';
 import type { WorksheetJob } from './worksheet.ts';
 
 export const scaled = (span: Span, factor: number): Span => ({ least: span.least * factor, likely: span.likely * factor, most: span.most * factor });

@@ -1,40 +1,35 @@
 import { TRIAL_JOB, type Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
-import { classFactor } from './class-factor.ts';
-import { mayBeNeeded, jobsAsked, othersThatDo, WEIGHT, type Chosen } from './asked-jobs.ts';
+import { mayBeNeeded, jobsAsked, WEIGHT, type Chosen } from './asked-jobs.ts';
 import { usableCauses, type Cause } from './cause.ts';
 import { causesOfReadings } from './causes-of-readings.ts';
-import { costOf, sumSpans } from './cost-of.ts';
+import { sumSpans } from './cost-of.ts';
+import { isOpen, jobEntry } from './job-entry.ts';
 import { findingKey, insteadOf } from './cure-needs.ts';
 import type { MoneyOptions } from './currency.ts';
-import { needOf } from './need-of.ts';
 import { orderRound } from './order-round.ts';
-import { priceBook, type PriceBook } from './price-book.ts';
-import type { InsteadJob, MayBeJob, Worksheet, WorksheetJob } from './worksheet.ts';
+import { priceBook } from './price-book.ts';
+import type { MayBeJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface WorksheetOptions extends MoneyOptions {
   /** Causes beyond what the readings themselves leave open, each with its chance: from a diagnosis. */
   readonly causes?: readonly Cause[];
 }
 
-/** True for a job that is still to be done. */
-export const isOpen = (job: { readonly state: WorksheetJob['state'] }): boolean => job.state !== 'done' && job.state !== 'dropped';
-
 /**
  * Jobs that cure the findings, in an order that the machine allows: the datum chain first, then what each job itself
  * must wait for. Jobs that somebody planned, started or finished are on it too, and the trial wherever work is open.
- * What only may be needed stands apart with its chance, and so do jobs that would do in the place of others.
+ * What only may be needed stands apart with its chance.
  * @param options currency and rates for the sums of money, and causes of a diagnosis
  */
 export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: WorksheetOptions = {}): Worksheet {
-  const { causes, problems } = usableCauses([...causesOfReadings(known, findings, knowledge), ...(options.causes ?? [])], knowledge);
+  const { causes, problems } = usableCauses([...causesOfReadings(findings, knowledge), ...(options.causes ?? [])], knowledge);
   const noted = [...problems];
   const asked = jobsAsked(known, findings, knowledge, causes, noted);
   const mayBe = mayBeNeeded(known, knowledge, causes, asked);
   const chosen = withTrial(known, knowledge, asked);
-  const instead = othersThatDo(known, findings, knowledge, [...chosen, ...mayBe]);
-  const everything = [...chosen, ...mayBe, ...instead];
+  const everything = [...chosen, ...mayBe];
   const byId = new Map(everything.map((one) => [one.job.id, one]));
   const onIt = new Set(chosen.map((one) => one.job.id));
   const open = chosen.filter((one) => isOpen(one) && one.job.id !== TRIAL_JOB).map((one) => one.job.id);
@@ -47,30 +42,24 @@ export function worksheetOf(known: Known, findings: readonly Finding[], knowledg
   const entry = (id: string, number: number, waits: readonly string[]): WorksheetJob => {
     const one = byId.get(id);
     if (one === undefined) throw new Error(`job ${id} was ordered and never chosen`);
-    return entryOf(bench, one, number, waits);
+    return jobEntry(bench, one, number, waits);
   };
   const jobs = order.map((id, index) => entry(id, index + 1, after.get(id) ?? []));
   const whole = ordered(everything, byId);
   const numberBefore = (id: string): number => jobs.find((job) => whole.order.indexOf(job.job) > whole.order.indexOf(id))?.number ?? jobs.length + 1;
-  const placed = whole.order.flatMap((id): readonly WorksheetJob[] => (onIt.has(id) ? [] : [entry(id, mayBe.some((one) => one.job.id === id) ? numberBefore(id) : 0, whole.after.get(id) ?? [])]));
   const parts = new Map(findings.map((finding) => [findingKey(finding), finding.part]));
   const makesPointless = (by: string, job: WorksheetJob): boolean => job.cures.length > 0 && job.cures.every((key) => insteadOf(job.job, parts.get(key) ?? '', knowledge).some((other) => other.id === by));
-  const spots = (id: string): readonly string[] => jobs.filter((job) => placeTaken(knowledge, id, job.job)).map((job) => job.job);
-  const maybes = placed.flatMap((job): readonly MayBeJob[] => (job.need === undefined || !mayBe.some((one) => one.job.id === job.job) ? [] : [{ ...job, need: job.need, takesPlaceOf: jobs.filter((other) => makesPointless(job.job, other)).map((other) => other.job) }]));
-  const others = placed.filter((job) => instead.some((one) => one.job.id === job.job)).map((job): InsteadJob => ({ ...job, takesPlaceOf: [...new Set([...spots(job.job), ...jobs.filter((one) => placeTaken(knowledge, one.job, job.job)).map((one) => one.job)])] }))
-    .filter((job) => isWorthAThought(job, jobs, knowledge));
+  const maybes = whole.order.flatMap((id): readonly MayBeJob[] => {
+    if (onIt.has(id)) return [];
+    const { need, ...job } = entry(id, numberBefore(id), whole.after.get(id) ?? []);
+    return need === undefined ? [] : [{ ...job, need, takesPlaceOf: jobs.filter((other) => makesPointless(id, other)).map((other) => other.job) }];
+  });
   const left = jobs.filter(isOpen);
   return {
-    jobs, instead: others, mayBe: maybes, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), expected: expectedOf([...left, ...maybes]),
+    jobs, mayBe: maybes, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), expected: expectedOf([...left, ...maybes]),
     problems: [...noted, ...book.problems], currency: book.currency, prices: book,
   };
 }
-
-const placeTaken = (knowledge: Knowledge, by: string, of: string): boolean => knowledge.jobs.find((job) => job.id === by)?.replaces?.some((other) => other.job === of) === true;
-
-/** A greater job in the place of a lesser is offered only where it spares money or hours; the lesser in the place of the greater always. */
-const isWorthAThought = (job: InsteadJob, jobs: readonly WorksheetJob[], knowledge: Knowledge): boolean =>
-  jobs.filter((other) => isOpen(other) && job.takesPlaceOf.includes(other.job)).some((other) => placeTaken(knowledge, other.job, job.job) || job.cost.likely < other.cost.likely || job.hours.likely < other.hours.likely);
 
 /** Mean of a three-point estimate, by the weights of the beta distribution that the draws use. */
 const meanOf = ({ least, likely, most }: WorksheetJob['cost']): number => (least + 4 * likely + most) / 6;
@@ -90,30 +79,4 @@ function withTrial(known: Known, knowledge: Knowledge, chosen: readonly Chosen[]
   if (held !== undefined && isOpen(held)) return chosen;
   const again = before?.state === 'done' ? { again: `Run on ${before.when.slice(0, 10)}; the work now open has to be shown too.` } : {};
   return [...others, { job, cures: held?.cures ?? [], urgency: held?.urgency ?? 'watch', state: 'open', causes: [], ...again }];
-}
-
-interface Bench {
-  readonly known: Known;
-  readonly knowledge: Knowledge;
-  readonly book: PriceBook;
-  readonly all: ReadonlyMap<string, Chosen>;
-}
-
-function entryOf({ known, knowledge, book, all }: Bench, chosen: Chosen, number: number, after: readonly string[]): WorksheetJob {
-  const { job } = chosen;
-  const factor = classFactor(known.identity.ramClass.quantity.value);
-  const stage = knowledge.stages.find((one) => one.number === job.stage);
-  const because = job.after.filter((before) => after.includes(before.job)).map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
-  const spent = known.progress[job.id]?.hours;
-  const hours = { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor };
-  const cost = costOf(book, job, hours);
-  const need = needOf(chosen.causes, { cost: cost.cost.likely, hours: hours.likely });
-  return {
-    job: job.id, number, title: job.title, words: job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,
-    whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
-    after, stage: job.stage,
-    hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: job.cautions,
-    state: chosen.state, ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
-    ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }), ...(need === undefined || chosen.state === 'started' || !isOpen(chosen) ? {} : { need }),
-  };
 }

@@ -47,9 +47,8 @@ export interface Need {
   readonly chance: number;
   /** For whoever draws whether it is needed. */
   readonly draws: readonly Draw[];
-  readonly because: readonly string[];
-  /** The cheapest check that settles it before anything is bought, with what it spares on average at likely figures. */
-  readonly check?: CheckFirst & { readonly spares: { readonly cost: number; readonly hours: number } };
+  /** What makes it so likely, each with its check where a diagnosis gave one. */
+  readonly causes: readonly { readonly id: string; readonly because: string; readonly check?: CheckFirst }[];
 }
 
 /** A job that is not on the worksheet and would do in the place of some that are. */
@@ -81,8 +80,6 @@ export interface WorksheetPart {
 
 export interface Worksheet {
   readonly jobs: readonly WorksheetJob[];
-  /** Other ways: jobs that could be chosen instead; their number is 0, since they stand in no order yet. */
-  readonly instead?: readonly InsteadJob[];
   /** What may be needed and is not asked for yet; in the order in which it would come, its number that of the job before which it would be done. */
   readonly mayBe?: readonly MayBeJob[];
   readonly hours: Span;

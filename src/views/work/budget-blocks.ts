@@ -9,9 +9,7 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
   const currency = picture.worksheet.currency ?? 'unit';
   const title = titleOf(use, currency);
   if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
-  const names = jobNames(picture);
-  const others = new Set((picture.worksheet.instead ?? []).map((job) => job.job));
-  const chosenInstead = use.jobs.filter((job) => others.has(job));
+  const names = jobNames(picture, [use]);
   const { before, after, hangsOn, promise, ifLooksFindWorse } = use.duty;
   const change = changeWords(before, after);
   return [
@@ -21,7 +19,7 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
       : { kind: 'list', ordered: true, items: use.jobs.map((job) => names.get(job) ?? job) },
     ...(use.jobs.length === 0 ? [] : [
       { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, the trial included.` } as const,
-      ...chosenInstead.map((job) => ({ kind: 'paragraph', text: insteadChosen(picture, job) }) as const),
+      ...use.instead.map((job) => ({ kind: 'paragraph', text: insteadChosen(names, job) }) as const),
       { kind: 'verdict', words: `${VERDICT_WORDS[before.verdict]}, then ${before.verdict === after.verdict ? 'still ' : ''}${VERDICT_WORDS[after.verdict].toLowerCase()}`, sentence: change === '' ? after.sentence : change, condition: DUTY_CONDITION[after.verdict], sureWords: promise } as const,
       ...(hangsOn.length === 0 ? [] : [
         { kind: 'list', ordered: false, items: hangsOn.map((one) => `Hangs on a look: ${one.sentence}`) } as const,
@@ -47,18 +45,14 @@ function titleOf({ budget: { money, hours, wanted } }: BestUse, currency: string
 }
 
 /** A job chosen in the place of others, and which. */
-function insteadChosen(picture: Picture, job: string): string {
-  const other = picture.worksheet.instead?.find((one) => one.job === job);
-  const names = jobNames(picture);
-  const place = (other?.takesPlaceOf ?? []).map((id) => (names.get(id) ?? id).toLowerCase());
-  return `"${other?.title ?? job}" is chosen instead of: ${place.join('; ')}.`;
-}
+const insteadChosen = (names: ReadonlyMap<string, string>, job: BestUse['instead'][number]): string =>
+  `"${job.title}" is chosen instead of: ${job.takesPlaceOf.map((id) => (names.get(id) ?? id).toLowerCase()).join('; ')}.`;
 
 /** What more and more money buys, one row for each choice that differs from the one before. */
 export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): readonly Block[] {
   if (steps.length === 0) return [];
   const currency = picture.worksheet.currency ?? 'unit';
-  const names = jobNames(picture);
+  const names = jobNames(picture, steps);
   const rows = steps.map((use, index): TableRow => {
     const held = new Set(steps[index - 1]?.jobs ?? []);
     const fresh = use.jobs.filter((job) => !held.has(job)).map((job) => names.get(job) ?? job);
@@ -91,5 +85,5 @@ function nothingBought(picture: Picture, use: BestUse): string {
   return `Nothing can be chosen within this: even the first job with its trial wants more.${use.toRun === undefined ? '' : ` It takes ${moneyWords(use.toRun, picture.worksheet.currency ?? 'unit')} to make it run at all.`}`;
 }
 
-export const jobNames = (picture: Picture): ReadonlyMap<string, string> => new Map([...picture.worksheet.jobs, ...(picture.worksheet.instead ?? [])].map((job) => [job.job, job.title]));
+export const jobNames = (picture: Picture, uses: readonly BestUse[]): ReadonlyMap<string, string> => new Map([...picture.worksheet.jobs, ...uses.flatMap((use) => use.instead)].map((job) => [job.job, job.title]));
 export const findingNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, finding.at === undefined ? finding.title : `${finding.title}, ${finding.at.replaceAll('-', ' ')}`]));

@@ -64,7 +64,7 @@ function sheetBlocks(id: SheetId, { picture, entries, knowledge }: SheetGround):
 export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPlan): readonly Block[] {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: open === 1 ? 'One matter is not checked; what it would ask for is not on this sheet.' : `${open} matters are not checked; what they would ask for is not on this sheet.` } as const];
-  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...mayBeBlocks(picture), ...orderOfWorkBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)];
+  if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...mayBeBlocks(picture, knowledge), ...orderOfWorkBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)];
   return [
     ...unchecked,
     ...(plan.use === undefined ? [] : budgetBlocks(picture, plan.use)),
@@ -73,7 +73,7 @@ export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPla
     ...ladderBlocks(picture, plan.ladder),
     ...(plan.use === undefined ? budgetStepBlocks(picture, plan.steps) : []),
     ...orderOfWorkBlocks(picture, knowledge),
-    ...mayBeBlocks(picture),
+    ...mayBeBlocks(picture, knowledge),
     ...buyBlocks(picture),
     ...doneBlocks(picture, knowledge),
     ...spreadBlocks(picture, plan.money),

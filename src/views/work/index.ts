@@ -14,4 +14,4 @@ export { calendarOf, dueBlocks, inspectionBlocks, looksBlocks, planOfUpkeep, wea
 export { saleOf, withMoney, workPlan, type WorkPlan } from './work-plan.ts';
 export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';
 export { chanceWords } from './chance-words.ts';
-export { checkWords, insteadWords, mayBeBlocks, needWords, wouldCome } from './need-blocks.ts';
+export { becauseWords, checkWords, insteadWords, mayBeBlocks, needWords, wouldCome } from './need-blocks.ts';

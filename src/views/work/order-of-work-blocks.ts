@@ -39,7 +39,7 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
-    [job.words, job.again ?? '', job.need === undefined ? '' : checkWords(job.need, worksheet.currency ?? 'unit'), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, job)].filter((words) => words !== '').join(' '),
+    [job.words, job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
   ];
 }
