@@ -161,7 +161,7 @@ test.each([
   await hands.press(page.getByRole('button', { name: /Make or buy a new lower die/ }));
   await hands.write(page.getByLabel('Amount'), 'a lot');
   await hands.press(page.getByRole('button', { name: 'Enter the price' }));
-  await expect.poll(() => page.locator('form [aria-live]').textContent()).toContain('not a number of money');
+  await expect.poll(() => page.locator('form:has(button:text("Enter the price")) [aria-live]').textContent()).toContain('not a number of money');
   expect(await page.getByLabel('Amount').inputValue()).toBe('a lot');
   await hands.write(page.getByLabel('Amount'), '240');
   await hands.press(page.getByRole('button', { name: 'Enter the price' }));
