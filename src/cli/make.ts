@@ -3,6 +3,7 @@ import type { Command } from 'commander';
 import type { Picture } from '../derived/index.ts';
 import { partsToMake, type PartToMake } from '../derived/making/index.ts';
 import { partFiles } from '../print/hand-over/index.ts';
+import { sizeWords } from '../views/making/index.ts';
 import { drawnParts, makingBlocks } from '../views/work/index.ts';
 import { blocksText } from './blocks-text.ts';
 import { EXIT, type Door } from './door.ts';
@@ -45,5 +46,5 @@ export const makeCommand = (program: Command, door: Door, ended: (exit: number) 
 
 function makeText(picture: Picture, parts: readonly PartToMake[]): string {
   const { identity } = picture.known;
-  return [`${identity.tag}: parts to make\n`, inventedLine(identity.invented), blocksText(makingBlocks(picture)), ...parts.map((part) => listUnder(part.title, part.notes))].join('');
+  return [`${identity.tag}: parts to make\n`, inventedLine(identity.invented), blocksText(makingBlocks(picture)), ...parts.map((part) => listUnder(`${part.title}, sizes in ${picture.system === 'inch' ? 'inches' : 'millimetres'}`, [...part.dimensions.map((one) => `${one.title}: ${sizeWords(one, picture.system)}`), ...part.notes]))].join('');
 }

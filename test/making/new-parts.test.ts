@@ -38,7 +38,7 @@ describe('a crank pin', () => {
   test('takes its length from the rod where nobody measured the pin, and asks for thread and collar by their places', () => {
     const pin = made(makeCrankPin(helve.values, helve.known, and()));
     expect(inches(pin, 'run')).toBeCloseTo(2.5 + 1 / 32, 9);
-    expect(pin.unknowns.map((one) => one.key)).toEqual(['crank.pin-thread', 'crank.pin-thread-pitch', 'crank.thread-hand', 'crank.pin-collar']);
+    expect(pin.unknowns.map((one) => one.key)).toEqual(['crank.pin-thread', 'crank.pin-thread-pitch', 'crank.thread-hand', 'crank.pin-collar', 'crank.pin-collar-thickness']);
     expect(pin.warnings.join(' ')).toMatch(/Estimates.*diameter of the collar/);
   });
 

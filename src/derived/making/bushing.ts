@@ -73,7 +73,7 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
     shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: lead.quantity.value, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN }),
     unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : [])], disputes: [],
     notes: [
-      ...figures.notes, 'Bore and outside turned in one setting. Eye bored H7; bush r6, pressed in with a drawn bolt, oil hole in line; the bore closes, so it is reamed afterwards, in line.', figures.clearance,
+      ...figures.notes, `Bore and outside turned in one setting. Eye ${seat === undefined ? 'bored' : 'reamed'} H7; bush r6, pressed in with a drawn bolt, oil hole in line; the bore closes, so it is reamed afterwards, in line.`, figures.clearance,
       'Oil groove cut inside on the unloaded side, ending 1/8 in (3 mm) short of both ends. Deburr every edge.',
     ],
     cautions: figures.cautions ?? DEFAULT_CAUTIONS, sources: ['iso-286', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...boreFigure.sources],

@@ -56,7 +56,8 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   if (thread !== undefined && thread.quantity.value > shankSize + 2 * thread.quantity.uncertainty) {
     return cannot(`A thread thicker than the shank does not go through the plate: one of the readings is wrong (${named(thread)}, ${named(shank)}).`, `The thread is thicker than the shank; up to ${print(shankSize)} is allowed: ${print(thread.quantity.value)}`);
   }
-  const thick = reader.find('crank.pin-collar-thickness#as-made|crank.pin-collar-thickness') ?? shopFigure('collar-thickness');
+  const thickRead = reader.find('crank.pin-collar-thickness#as-made|crank.pin-collar-thickness');
+  const thick = thickRead ?? shopFigure('collar-thickness');
   const shankLength = { ...reckon('length', [plate, shopFigure('pin-ahead-of-plate')], (through, back) => through! - back!), estimate: plate.estimate };
   const inch = inchThread(pitch?.quantity.value, context);
   const threadSize = thread === undefined ? undefined : nominalThread(thread.quantity.value, inch);
@@ -84,7 +85,7 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case-hardened 55 to 60 HRC, thread and shank kept soft',
     mass: parts.reduce((sum, [across, long]) => sum + (Math.PI / 4) * across ** 2 * long, 0) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
     shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet: shopNumber('fillet'), trueWithin: TRUE_WITHIN, call }),
-    unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : [])],
+    unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : []), ...(thickRead === undefined ? [unknownPlace('crank.pin-collar-thickness')] : [])],
     disputes: [],
     notes: [
       `Plate reamed H7 square to its face; shank k6, drawn in by the nut and locked. ${clearanceNote(size.fit, context)}`,
