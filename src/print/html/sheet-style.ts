@@ -40,6 +40,7 @@ figure{margin:1rem 0;break-inside:avoid}figure svg{width:100%;height:auto;max-he
 .card .tag{font-size:2.2rem;font-weight:700;margin:0}
 .card .verdict .words{font-size:3.4rem}
 .card li{font-size:2rem;line-height:1.2;margin:.6rem 0;font-weight:700}
+.card .habits ul{columns:2}.card .habits li{font-size:1.45rem;margin:.3rem 0;break-inside:avoid}
 .card .always li{font-size:1.15rem;font-weight:400}
 @media print{body{background:#fff;font-size:10.5pt}.sheet{padding:0;max-width:none}.title-block{max-width:none}}
 `;
