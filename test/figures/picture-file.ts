@@ -5,8 +5,8 @@ const KEPT = join(import.meta.dirname, 'kept');
 /** Writes the committed pictures anew instead of comparing with them: `TUPWISE_REDRAW=1 npx vitest run test/figures`. */
 const REDRAW = process.env['TUPWISE_REDRAW'] === '1';
 
-/** Numbers to one decimal, so that the last bits of another machine's sines do not matter. */
-export const roundedNumbers = (text: string): string => text.replace(/-?\d+\.\d+/g, (number) => String(Number(Number(number).toFixed(1)) + 0));
+/** Numbers of the drawing to one decimal, so that the last bits of another machine's sines do not matter; figures that are read stay as written. */
+export const roundedNumbers = (text: string): string => text.replace(/<[^>]*>/g, (tag) => tag.replace(/-?\d+\.\d+/g, (number) => String(Number(Number(number).toFixed(1)) + 0)));
 
 /**
  * Compares a picture with the committed one. Where they differ the new one is written beside it, with `.now` in its name,

@@ -98,6 +98,29 @@ describe.each([['a phone', PHONE], ['a laptop', LAPTOP]] as const)('the motion s
   });
 });
 
+test('says how much was assumed, and leads to what is best read next; a reason leads to its readings', { timeout: 90_000 }, async () => {
+  const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
+  await openMotion(page, 'WH-65');
+  await page.getByText(/\d+ of the \d+ values that this rests on were not read on this hammer/).waitFor();
+  await page.getByText(/Blow energy about \d+ ft·lbf: half of \d+ likenesses lie above it, nine in ten between/).waitFor();
+  await page.getByText('Drawn is one likeness of this hammer').waitFor();
+  await page.getByRole('link', { name: /^Measure it: arm length, pivot to spring/ }).tap();
+  await page.getByRole('heading', { level: 1, name: 'toggle arms' }).waitFor();
+  const open = page.locator('.place.open');
+  await open.first().getByText('Measure from the centre of the pivot pin up to where the spring').waitFor();
+  expect(await open.first().evaluate((form) => form.getBoundingClientRect().top < innerHeight)).toBe(true);
+
+  await page.goto(`${yard.address}/hammer/${await yard.hammer('WH-65')}/findings`);
+  const finding = page.locator('article', { has: page.getByRole('heading', { name: 'Spring travel left' }) });
+  await finding.getByRole('button', { name: 'Why?' }).tap();
+  expect(await finding.locator('.why').innerText()).not.toMatch(/coil-spring\.|spring\.travel/);
+  await finding.getByRole('link', { name: 'shortest length seen running' }).tap();
+  await page.getByRole('heading', { level: 1, name: 'coil spring' }).waitFor();
+  await page.locator('.place.open').getByText('Film from the side').waitFor();
+  expect(problems).toEqual([]);
+  await context.close();
+});
+
 test('where motion is not wanted nothing moves by itself, and it can be turned by hand', { timeout: 60_000 }, async () => {
   const { page, context, problems } = await watchedPage(browser, yard.address, { ...LAPTOP, reducedMotion: 'reduce' });
   await openMotion(page, 'KB-50');
