@@ -6,7 +6,7 @@ import { missingOf, type OutlookGround, type SheetParts } from './sheet-parts.ts
 import { numberOf, shownOutcome, shownPlain, shownRough } from './shown.ts';
 import { supplyChain } from './supply-chain.ts';
 
-const PLATE = ['motor.power', 'motor.voltage', 'motor.phase', 'motor.current', 'motor.running-current@a', 'starter.isolation', 'starter.no-volt', 'starter.overload', 'phase-converter.fitted'] as const;
+const PLATE = ['motor.power', 'motor.voltage', 'motor.phase', 'motor.current', 'motor.running-current', 'starter.isolation', 'starter.no-volt', 'starter.overload', 'phase-converter.fitted'] as const;
 
 /** Motor, supply and drive: what the electrician is told, and what to beware of until he has been. */
 export function powerSheet(ground: OutlookGround): SheetParts {
@@ -14,7 +14,7 @@ export function powerSheet(ground: OutlookGround): SheetParts {
   const input = powerInputOf(outlook.values, picture.known);
   const answer = powerOf(input, picture.provenance.seed);
   const power = answer.state === 'known' ? answer : undefined;
-  const missing = missingOf(picture, PLATE).filter((key) => key !== 'motor.running-current@a' || input.runningCurrents.length === 0);
+  const missing = missingOf(picture, PLATE).filter((key) => key !== 'motor.running-current' || input.runningCurrents.length === 0);
   return {
     answer: power === undefined ? { kind: 'answer', words: 'The plate cannot be as read', sentence: answer.state === 'refused' ? answer.problems.map((problem) => problem.sentence).join('. ') : '', estimate: true, rests: 'Read the plate again.' } : answerOf(ground, input, power),
     measureFirst: missing.map((key) => `${keyWords(key)}.`),
