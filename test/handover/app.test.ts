@@ -86,6 +86,7 @@ test.each(DEVICES)('every paper of the papers sheet opens, drawings are shown, h
   await page.getByRole('button', { name: 'Enter the hours' }).click();
   await page.locator('form p.chalk').waitFor();
   const before = Number(/with ([\d.]+) h run/.exec(await page.locator('table', { hasText: 'Look over' }).innerText())?.[1]);
+  await page.getByLabel('Who is entering?').first().fill('Ada Quill');
   await page.getByLabel('Run since the last entry').fill('2.5');
   await page.getByRole('button', { name: 'Enter the hours' }).click();
   await page.getByText('kept: 2.5 h').waitFor();

@@ -77,4 +77,4 @@ function readBack({ known, values, seed = 1 }: AcceptanceInputs, thickness: Esti
 const DRAWS = 400;
 
 /** Three figures; the interval says what they are worth. */
-const energyWords = (value: number, system: PrintSystem): string => formatQuantity({ dimension: 'energy', value: Number(value.toPrecision(3)), uncertainty: 0 }, { system, doubt: false, resolution: 1 });
+const energyWords = (value: number, system: PrintSystem): string => formatQuantity({ dimension: 'energy', value: Number(value.toPrecision(3)), uncertainty: 0 }, { system, doubt: false, resolution: 2 });

@@ -33,11 +33,12 @@ const hoursOf = (seconds: number): string => `${seconds / HOUR < 10 ? Math.round
 /** Wear of the places that were read again and again, with the interval, and when it comes to the next step. */
 export function wearBlocks(picture: Picture, entries: readonly Entry[], knowledge: Knowledge): readonly Block[] {
   const all = wearOf(picture.known, entries, knowledge, picture.provenance.asOf);
-  const fitted = all.filter((wear) => wear.forecast.state === 'fitted');
+  const shown = (wear: Wear): number => (wear.forecast.state === 'fitted' && wear.forecast.wearShown ? 0 : 1);
+  const fitted = all.filter((wear) => wear.forecast.state === 'fitted').sort((a, b) => shown(a) - shown(b));
   const few = all.filter((wear) => wear.forecast.state === 'refused');
   return [
     { kind: 'heading', level: 2, text: 'Wear' },
-    ...(fitted.length === 0 ? [] : [{ kind: 'table', caption: 'Straight line through the readings of a place since the last work on it, with 95 % intervals', columns: ['Place', 'Readings', 'Wears', 'Comes to'], rows: fitted.map((wear) => ({ cells: [keyWords(wear.key), `${wear.readings}, ${wear.dates.map((date) => date.slice(0, 10)).join(', ')}`, rateWords(picture, wear), stepWords(wear)] })) } as const]),
+    ...(fitted.length === 0 ? [] : [{ kind: 'table', caption: 'Straight line through the readings of a place since the last work on it, with 95 % intervals', columns: ['Place', 'Readings', 'Wears', 'Comes to'], rows: fitted.map((wear) => ({ cells: [keyWords(wear.key), `${wear.readings}: ${wear.dates.map((date) => date.slice(0, 10)).join(', ')}`, rateWords(picture, wear), stepWords(wear)] })) } as const]),
     { kind: 'paragraph', text: few.length === 0 && fitted.length === 0 ? 'No place was read twice yet; a forecast wants three readings of the same place, taken the same way.' : few.length === 0 ? 'Nothing is claimed further ahead than three times the span of the readings.' : `Read twice, and a forecast wants three readings of the same place, taken the same way: ${keysWords(few.map((wear) => wear.key))}.` },
   ];
 }
@@ -49,7 +50,7 @@ function rateWords({ system }: Picture, wear: Wear): string {
   const dimension = placeOf(wear.key.split('@')[0] ?? '')?.place.dimension;
   if (dimension === undefined) return '';
   const [stretch, words] = wear.over === 'running time' ? [100 * HOUR, 'in 100 h run'] : [365, 'a year'];
-  const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false })}`;
+  const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false, ...(rate === 0 ? {} : { resolution: Math.abs(rate * stretch) / FIGURES }) })}`;
   const [low, high] = forecast.rateInterval;
   return forecast.wearShown ? `${print(forecast.rate)} ${words} (${print(low)} to ${print(high)})` : `the readings do not show that it wears: between ${print(low)} and ${print(high)} ${words}`;
 }
@@ -67,6 +68,9 @@ function reachedIn({ ahead }: WearStep, over: Wear['over']): string {
   if (likely !== undefined) return `in ${figure(earliest)} ${unit} at the earliest, likely ${figure(likely)}; how late is not within sight`;
   return `in ${figure(earliest)} ${unit} at the earliest; no likely figure within sight`;
 }
+
+/** A rate is printed to a hundredth of itself or so. */
+const FIGURES = 50;
 
 /** Two figures of a forecast mean something. */
 const roundTwo = (value: number): number => (value === 0 ? 0 : Number(value.toPrecision(2)));
