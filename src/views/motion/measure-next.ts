@@ -51,7 +51,7 @@ export function restsOn(survey: SurveySpec, family: LinkageFamily, weights?: rea
 }
 
 function doesWords({ swing, becomes }: AssumedWeight): string {
-  const moves = swing >= LITTLE ? `it can move the blow by ${shownShare(Math.min(swing, 9.99))}` : '';
+  const moves = swing > 1 ? 'it can more than double the blow' : swing >= LITTLE ? `it can move the blow by ${shownShare(swing)}` : '';
   const turns = becomes === undefined ? '' : `it can turn the beat into another (${BEAT_WORDS[becomes].words})`;
   return [turns, moves].filter((one) => one !== '').join(', and ');
 }
