@@ -24,6 +24,11 @@ const PAIRS: readonly Pair[] = [
   { less: 'main-bearings.clearance@rear', more: 'main-shaft.diameter@rear', times: 0.03, because: 'a shaft with so much room would not turn' },
   { less: 'motor.pulley', more: 'pulley.diameter', times: 1, because: 'the motor has the small pulley, the hammer the large one' },
   { less: 'seat.sunk', more: 'lower-die.height', times: 1, because: 'a die cannot sink deeper than it is high' },
+  { less: 'upper-die.width', more: 'ram.dovetail-width', times: 1, because: 'a die cannot be wider than the dovetail that holds it' },
+  { less: 'connecting-rod.eye-width', more: 'crank.pin-length', times: 1, because: 'the rod goes on its pin' },
+  { less: 'crank.pin-thread', more: 'crank.pin-shank', times: 1.02, because: 'the thread goes through the plate' },
+  { less: 'bow-spring.leaf-thickness', more: 'bow-spring.leaf-width', times: 1, because: 'a leaf lies flat in its pack' },
+  { less: 'guide-shims.hole-diameter', more: 'guide-shims.width', times: 1, because: 'a bolt hole lies within its shim' },
 ];
 
 const number = (values: Values, key: string): number | undefined => {
