@@ -13,6 +13,8 @@ table{border-collapse:collapse;width:100%;margin:.4rem 0 .9rem}
 caption{text-align:left;font-size:.85em;padding:.15rem 0}
 th,td{text-align:left;vertical-align:top;padding:.26rem .5rem .26rem 0;border-bottom:var(--thin)}
 thead th{border-bottom:var(--thick);font-weight:700}
+td{overflow-wrap:anywhere}
+@media screen and (max-width:600px){.facts tr,.facts th,.facts td{display:block;border:0}.facts tr{border-bottom:var(--thin)}.facts th,.facts td{padding:.15rem 0;width:auto}.rows{font-size:.88em}th{overflow-wrap:anywhere}}
 tr{break-inside:avoid}
 .dense{font-size:.88em}.dense td,.dense th{padding:.12rem .5rem .12rem 0}
 .facts th{width:11rem;font-weight:400}

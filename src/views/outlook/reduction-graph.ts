@@ -33,7 +33,7 @@ const SHARES = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
 export function reductionGraph(points: readonly GraphPoint[], { least, largest, die, system, width }: GraphMarks): { readonly svg: Svg; readonly words: string } {
   const phone = width === 'phone';
   const [W, H, size] = phone ? [350, 330, 14] : [640, 285, 12.5];
-  const room = { left: phone ? 46 : 58, right: W - 14, top: phone ? 26 : 22, bottom: H - 52 };
+  const room = { left: phone ? 46 : 58, right: W - 26, top: phone ? 26 : 22, bottom: H - 52 };
   const known = points.flatMap(({ size: side, hot, last }) => (hot.state === 'known' ? [{ side, hot, last }] : []));
   const sides = known.map((one) => one.side);
   const span = { from: Math.min(...sides), to: Math.max(...sides) };

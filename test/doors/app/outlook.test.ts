@@ -45,6 +45,10 @@ test('under a thumb every sheet of the outlook answers first, and oil points are
   await page.getByText(`1 of ${boxes.length} oiled`).waitFor();
   await page.getByRole('button', { name: 'Begin the round anew' }).tap();
   await page.getByText(`0 of ${boxes.length} oiled`).waitFor();
+  for (const paper of ['capacity', 'oiling', 'power', 'ground', 'moving', 'report', 'card']) {
+    await page.goto(`${yard.address}/paper/${await yard.hammer('SF-40')}/${paper}?units=metric`);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), paper).toBeLessThanOrEqual(0);
+  }
   expect(problems).toEqual([]);
   await context.close();
   await yard.die();
