@@ -93,6 +93,8 @@ export interface SecondSound {
   readonly share?: number;
   /** the same at every stroke to within what an echo would be: a wall would sound like this too */
   readonly likeEcho: boolean;
+  /** what follows every blow alike at one delay, where no second sound is called double: an echo, or a beat that repeats perfectly */
+  readonly echo?: { readonly delay: number; readonly levelDecibels: number };
   /** what would have been noticed: dB against the blow, by delay in s */
   readonly limit: readonly { readonly delay: number; readonly levelDecibels: number }[];
 }

@@ -12,20 +12,23 @@ const WANDER = 0.006;
 const OFFSET = -0.0002;
 /** s on either side of a place that is compared */
 const SHAPE = 0.006;
-const LEAST_SPREAD = 0.0005;
-const WIDTH = 1.9;
+const LEAST_SPREAD = 0.0007;
+const WIDTH = 2.1;
 
 /**
  * Delay of the second sound: where its rises, band by band, lie most like those of the blow, by cross correlation; and
  * by bootstrap over the strokes how far that wanders.
  * @param origin place of the blow in the fold
  * @param place place of the second sound
+ * @param wetRises dB, rises as recorded. Before the blow its own tail hides nothing, while taking tails out shifts a sound that they partly predict: there the mean of both is taken.
  */
-export function locateSecond(fold: Fold, rise: FoldRise, origin: number, place: number, draw: () => number): Estimate {
+export function locateSecond(fold: Fold, rise: FoldRise, wetRises: Float64Array, origin: number, place: number, draw: () => number): Estimate {
   const wander = Math.round(WANDER / fold.step);
   const weights = Array.from({ length: fold.bands }, (_, band) => Math.min(5, Math.max(0, rise.rises[band * fold.places + place]! / rise.spreads[band * fold.places + place]!)));
   const shape = profile(fold, rise.rises, weights, origin);
-  const value = (bestLag(shape, profile(fold, rise.rises, weights, place, wander)) + place - origin) * fold.step + OFFSET;
+  const lagIn = (rises: Float64Array): number => bestLag(shape, profile(fold, rises, weights, place, wander));
+  const lag = place < origin ? 0.5 * (lagIn(rise.rises) + lagIn(wetRises)) : lagIn(rise.rises);
+  const value = (lag + place - origin) * fold.step + OFFSET;
   const piece = cutOut(fold, rise, place);
   const drawn = bootstrap(piece.fold.blows, ROUNDS, draw, (chosen) => {
     const { rises } = foldRise(piece.fold, meanLogs(piece.fold, chosen), { after: 0, before: 0 }, piece.spreads);

@@ -3,16 +3,16 @@ import type { Estimate } from './beat-result.ts';
 import type { Fold } from './fold.ts';
 
 /** s of sound that is compared, and of what lies before it */
-const AHEAD = 0.016;
+const AHEAD = 0.008;
 const BEHIND = 0.008;
 const APART = 0.0015;
 const ROUNDS = 48;
 /** dB; what the tail takes with it, and the spread that drawing strokes again does not show. From made-up recordings. */
-const OFFSET = 0.9;
-const LEAST_SPREAD = 2.5;
+const OFFSET = 1.3;
+const LEAST_SPREAD = 1.7;
 
 /**
- * Energy of the second sound against the blow's, in decibels: what each adds over its first 16 ms to what was there
+ * Energy of the second sound against the blow's, in decibels: what each adds over its first 8 ms to what was there
  * before, summed over the bands.
  * @returns undefined when it adds nothing that can be measured
  */

@@ -78,6 +78,7 @@ function secondSentences(result: BeatHeard): readonly string[] {
     if (second.verdict === 'possible') words.push('It is not sure: go closer and record 20 seconds more.');
   }
   if (second.verdict === 'none seen') words.push(limitWords(second));
+  if (second.echo !== undefined && !second.likeEcho) words.push(`What comes ${plainDelay(second.echo.delay)} after every blow, ${Math.abs(Math.round(second.echo.levelDecibels))} dB fainter, follows from the blow to the millisecond: the echo of a wall, or a second beat that repeats perfectly. Move the phone two metres aside and record again: the delay of an echo changes, that of a second blow does not.`);
   const uneven = hardAndSoft(result.strokes, 1 / result.rate.value);
   if (uneven !== undefined) words.push(`Every second blow comes early by ${shownShare(uneven.unevenness)} of a turn${uneven.levelDecibels >= 0.5 ? ` and the two differ by ${uneven.levelDecibels.toFixed(1)} dB` : ''}: hard and soft by turns, as in a gallop. Cold dies and speed make it; slower cures it.`);
   return words;
