@@ -12,7 +12,7 @@ const OTHER = {
 } as const;
 /** What somebody wrote stands as he wrote it; a class and the name of a source are names. */
 const asWritten = (text: string): string => text.replace(/\(written [^)]*\)/gu, '').replace(/\d+ lb class/gu, '').replace(/Rules for leather belts: [^;(]*/gu, '');
-const NAMES: readonly string[] = ['As written', 'How known', 'Ram class and linkage', 'Source', 'Where', 'Found', 'What, and what was found', 'How'];
+const NAMES: readonly string[] = ['As written', 'How known, and when', 'Ram class and linkage', 'Source', 'Where', 'Found', 'What, and what was found', 'How'];
 
 function* said(tree: ReportTree): Generator<readonly [where: string, text: string]> {
   let heading = '';
