@@ -9,7 +9,7 @@ const MOST_BLOWS = 300;
 /** s; how far the peak may wander between draws */
 const WANDER = 0.006;
 /** s; added to every delay, and the part of the error that drawing strokes again does not show. From made-up recordings. */
-const OFFSET = -0.0002;
+const OFFSET = -0.0004;
 /** s on either side of a place that is compared */
 const SHAPE = 0.006;
 const LEAST_SPREAD = 0.0007;

@@ -9,7 +9,7 @@ const APART = 0.0015;
 const ROUNDS = 48;
 /** dB; what the tail takes with it, and the spread that drawing strokes again does not show. From made-up recordings. */
 const OFFSET = 1.3;
-const LEAST_SPREAD = 1.7;
+const LEAST_SPREAD = 2;
 
 /**
  * Energy of the second sound against the blow's, in decibels: what each adds over its first 8 ms to what was there
