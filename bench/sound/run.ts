@@ -97,6 +97,8 @@ function report(name: string, judged: readonly Judged[], scores: ReadonlyMap<str
     const rows = withBlows.filter((j) => j.group === group);
     console.log(`  ${group}`.padEnd(34), String(rows.length).padStart(2), mean(rows.map((r) => r.blows.f10)).toFixed(3), mean(rows.map((r) => r.blows.f25)).toFixed(3), Math.min(...rows.map((r) => r.blows.f25)).toFixed(3).padStart(8), rows.filter((r) => r.trusted).length);
   }
+  const [fine, poor] = [withBlows.filter((j) => j.blows.f25 >= 0.9), withBlows.filter((j) => j.blows.f25 < 0.9)];
+  console.log(`self-check against F 25 >= 0.9: called good ${fine.filter((j) => j.trusted).length} of ${fine.length} that reach it, and ${poor.filter((j) => j.trusted).length} of ${poor.length} that do not; "cannot tell" ${withBlows.filter((j) => !j.heard).length}, which count as F 0`);
   const doubles = withBlows.filter((j) => j.level !== undefined);
   console.log('second sounds'.padEnd(34), ' n  double at its place, possible, wrong place, missed');
   for (const level of [...new Set(doubles.map((j) => j.level!))].sort((a, b) => b - a))

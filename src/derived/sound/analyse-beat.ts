@@ -7,7 +7,7 @@ import { otherChain, otherReadings } from './other-readings.ts';
 import { prepareSound } from './prepared-sound.ts';
 import { longestOf, shiftedRuns, splitRuns, steadyTimesOf } from './runs.ts';
 import { findSecond } from './second-sound.ts';
-import { BELIEVED, contrastOf, HEARD, reaches } from './self-check.ts';
+import { BELIEVED, HEARD, reaches } from './self-check.ts';
 import { steadyRate } from './steady-rate.ts';
 import { runOf, strokesHeard } from './strokes-heard.ts';
 import { withoutTails } from './tail-prediction.ts';
@@ -19,8 +19,9 @@ export const FASTEST = 520 / 60;
 const SHORTEST = 1.5;
 /** dB; below this the blow rings through to the next */
 const LEAST_FALL = 2;
-/** dB; a second sound louder than the blow by more than this is the blow */
-const LOUDER = 0.5;
+/** dB; a second sound louder than this against the marked one is the blow: where marks are right, it reads lower */
+const LOUDER = -0.5;
+const SURELY_LOUDER = 2;
 
 /**
  * The beat of a running hammer from one recording: blow times, rate and its doubt, jitter, drift, missed strokes, runs
@@ -43,7 +44,7 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
   if (!(range[0] > 0.02 && range[1] > range[0] && range[1] < 10)) throw new Error(`The slowest and fastest rate to look for make no range: ${1 / range[1]} to ${1 / range[0]} a second`);
   const seed = options.seed ?? 1;
   const bands = onsetBands(sound);
-  const chains = trackChains(sound, bands, range);
+  const chains = trackChains(sound, bands, range, seed);
   const main = chains[0];
   if (!main) return notHeard(facts, ['no-beat', ...notes]);
   const { track } = main;
@@ -53,7 +54,7 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
   if (!longest || !steady) return notHeard(facts, ['no-beat', ...notes]);
   const skipped = runs.reduce((sum, run) => sum + run.strokes[run.strokes.length - 1]! + 1 - run.strokes.length, 0);
   const all = runs.reduce((sum, run) => sum + run.times.length, 0);
-  const selfCheck = { fill: all / (all + skipped), contrast: contrastOf(track, seed), jitterShare: steady.jitter * steady.rate.value, strokes: all };
+  const selfCheck = { fill: all / (all + skipped), contrast: main.contrast, jitterShare: steady.jitter * steady.rate.value, strokes: all };
   if (!reaches(selfCheck, HEARD)) return notHeard(facts, ['no-beat', ...notes]);
 
   const bent = facts.clippedBursts >= Math.max(5, 0.1 * all);
@@ -61,19 +62,23 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
   const look = (): ReturnType<typeof findSecond> =>
     findSecond(withoutTails(sound.samples, sound.rate, steadyTimes, track.period), sound.samples, sound.rate, sound.hop, steadyTimes, track.period, steady!.jitter, bent, seed);
   let search = look();
-  if (search?.second.verdict === 'double' && (search.second.levelDecibels?.value ?? -9) > LOUDER) {
-    // The onset that stands out best is not always the louder sound: what follows it may be. Then that is the blow.
+  const level = search?.second.verdict === 'double' ? (search.second.levelDecibels?.value ?? -9) : -9;
+  if (search && level > LOUDER) {
+    // The onset that stands out best is not always the louder sound: what follows it may be. Then that is the blow,
+    // unless, read from there, the first one is louder by still more.
+    const before = { runs, longest, steady, steadyTimes, search };
     runs = shiftedRuns(runs, search.second.delay!.value, track.events);
     longest = longestOf(runs)!;
     steady = steadyRate(longest) ?? steady;
     steadyTimes = steadyTimesOf(runs);
     search = look();
+    if (!search || (level < SURELY_LOUDER && search.second.verdict === 'double' && (search.second.levelDecibels?.value ?? -9) > level)) ({ runs, longest, steady, steadyTimes, search } = before);
   }
   if (!search) return notHeard(facts, ['too-short', ...notes]);
   const { turn, fall } = foldedTurn(sound, steadyTimes, search);
   const ringsThrough = fall < LEAST_FALL && search.second.verdict !== 'double';
   const second = ringsThrough && search.second.verdict === 'none seen' ? { ...search.second, verdict: 'cannot tell' as const } : search.second;
-  const trust = reaches(selfCheck, BELIEVED) ? 'good' : 'doubtful';
+  const trust = reaches(selfCheck, BELIEVED) && !main.rhythm ? 'good' : 'doubtful';
   const blowsClear = quantile(sorted(track.saliences), 0.05) > 5 && trust === 'good';
   const figures = runs.map((run) => runOf(run, blowsClear)).filter((run): run is Run => run !== undefined);
   const recording = { ...facts, gainControl: swells(turn, track.period) };

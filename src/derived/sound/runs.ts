@@ -72,17 +72,21 @@ export function shiftedRuns(runs: readonly RunOfBlows[], delay: number, events: 
 /** Adds blows whose intervals grow, one after another. */
 function followDown(times: number[], saliences: number[], events: readonly Candidate[], least: number, limit: number, period: number): void {
   let interval = Math.min(1.2 * period, Math.max(0.95 * period, times[times.length - 1]! - times[times.length - 2]!));
+  // How much longer each turn may take than the last: anything up to half as much again at first, then much the same as before.
+  let slowest: readonly [number, number] = [0.97, 1.45];
   for (let round = 0; round < 40; round++) {
     const last = times[times.length - 1]!;
     let chosen: Candidate | undefined;
     let top = 0;
     for (const event of events) {
       const gap = (event.time - last) / interval;
-      if (event.time > limit || gap < 0.97 || gap > 1.22 || event.salience < least) continue;
+      if (event.time > limit || gap < slowest[0] || gap > slowest[1] || event.salience < least) continue;
       const value = event.salience * (1 - 1.5 * Math.abs(gap - 1.07));
       if (value > top) [top, chosen] = [value, event];
     }
     if (!chosen) return;
+    const growth = (chosen.time - last) / interval;
+    slowest = [Math.max(0.97, growth - 0.12), Math.min(1.45, Math.max(1.22, growth + 0.12))];
     interval = Math.max(period, chosen.time - last);
     times.push(chosen.time);
     saliences.push(chosen.salience);

@@ -35,9 +35,9 @@ const HEARD_LATE = 0;
  * @param range s, shortest and longest period
  * @param left events to leave out, by time
  */
-export function trackBlows(bands: OnsetBands, range: readonly [number, number], seconds: number): Track | undefined {
-  let weights: number[] | undefined;
-  let row = novelty(bands);
+export function trackBlows(bands: OnsetBands, range: readonly [number, number], seconds: number, start?: readonly number[]): Track | undefined {
+  let weights: readonly number[] | undefined = start;
+  let row = novelty(bands, weights);
   let list = candidates(row, bands.frameRate, FIRST_THRESHOLD);
   let usual = usualSalience(list, seconds);
   let periods = searchPeriods(row, bands.frameRate, list, usual, range);

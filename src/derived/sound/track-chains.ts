@@ -1,7 +1,10 @@
 import { median } from '../../methods/signal/index.ts';
+import { atOnset } from './onset-place.ts';
 import { blowEnergies } from './blow-energy.ts';
 import type { OnsetBands } from './onset-bands.ts';
 import type { PreparedSound } from './prepared-sound.ts';
+import { contrastOf } from './contrast.ts';
+import { rhythmOf, withoutRhythm } from './rhythm.ts';
 import { trackBlows, unevenness, type Track } from './track-blows.ts';
 
 export interface ChainTrack {
@@ -11,6 +14,10 @@ export interface ChainTrack {
   /** blows heard over strokes expected inside the runs, 0 to 1 */
   readonly fill: number;
   readonly uneven: number;
+  /** what the chain gains against what the same events at random times would */
+  readonly contrast: number;
+  /** its strokes are unlike one another and repeat in a pattern, as those of one hammer do not */
+  readonly rhythm: boolean;
 }
 
 /** s around a blow of one chain in which another's is not looked for */
@@ -18,31 +25,69 @@ const SHADOW = 0.012;
 const LEAST_OTHER = 12;
 /** Energy by which another chain must exceed the first to be taken for the main one. */
 const LOUDER = 1.1;
+/** Share of the first chain's contrast that it must have, too; with less, it must be much louder. */
+const AS_SURE = 0.55;
+const HARDLY_SURE = 0.25;
+const MUCH_LOUDER = 4;
+/** Contrast from which a first chain leaves no doubt; another must be so many times surer. */
+const SURE = 8;
+const MUCH_SURER = 1.3;
+/** Contrast that a chain beside a rhythm must have. */
+const CLEAR = 2.2;
 /** Share of blows that two chains of different machines may have in common. */
 const MOST_SHARED = 0.5;
 
 /**
  * The strongest chain of regular impacts and, with it taken out, the next one that beats on its own.
  * @param range s, shortest and longest period
+ * @param seed of the chance that chains are held against
  */
-export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number]): readonly ChainTrack[] {
+export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number], seed: number): readonly ChainTrack[] {
   const seconds = sound.samples.length / sound.rate;
-  const first = judged(sound, trackBlows(bands, range, seconds));
+  const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(sound, bands, trackBlows(where, within, seconds, start), seed));
+  const first = chainIn(bands);
   if (!first) return [];
-  const second = judged(sound, trackBlows(withoutBlows(bands, first.track), range, seconds));
+  const pattern = rhythmOf(bands, first.track);
+  if (pattern) {
+    // One hammer makes no rhythm of unlike strokes; what beats beside it is the hammer sooner.
+    const rest = withoutRhythm(bands, pattern);
+    const other = rest && chainIn(rest);
+    return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? [other, { ...first, rhythm: true }] : [{ ...first, rhythm: true }];
+  }
+  const second = judged(sound, bands, trackBlows(withoutBlows(bands, first.track), range, seconds), seed);
   if (!second || !standsAlone(first, second)) return [first];
-  if (second.energy < LOUDER * first.energy) return [first, second];
+  if (!louder(first, second) || rhythmOf(bands, second.track)) return [first, second];
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
-  const main = judged(sound, trackBlows(bands, near, seconds)) ?? second;
+  const main = judged(sound, bands, trackBlows(bands, near, seconds), seed) ?? second;
   // What it finds then must be new: every other blow of the first chain would pass for a louder one too.
   return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? [first, second] : [main, first];
 }
 
-function judged(sound: PreparedSound, track: Track | undefined): ChainTrack | undefined {
-  if (!track) return undefined;
+/** The chain that stands best against chance: found from all bands alike or, where that leaves doubt, from the low or the high ones alone. */
+function surest(bands: OnsetBands, chainFrom: (start?: readonly number[]) => ChainTrack | undefined): ChainTrack | undefined {
+  const first = chainFrom();
+  if (first && first.contrast >= SURE) return first;
+  const count = bands.rises.length;
+  const starts = [bands.rises.map((_, b) => (b < 2 ? 1 / Math.min(2, count) : 0)), bands.rises.map((_, b) => (b >= count / 2 ? 1 / Math.floor(count / 2) : 0))];
+  return starts.reduce<ChainTrack | undefined>((best, start) => {
+    const chain = chainFrom(start);
+    return chain && chain.fill > 0.7 && chain.contrast > MUCH_SURER * (best?.contrast ?? 0) ? chain : best;
+  }, first);
+}
+
+/** The louder, and by the more the less sure it is; where no energy is to be seen at the blows, nothing is said of it. */
+function louder(first: ChainTrack, second: ChainTrack): boolean {
+  if (!(first.energy > 0)) return false;
+  const ratio = second.energy / first.energy;
+  return ratio >= (second.contrast < AS_SURE * first.contrast ? MUCH_LOUDER : LOUDER) && second.contrast >= HARDLY_SURE * first.contrast;
+}
+
+function judged(sound: PreparedSound, bands: OnsetBands, found: Track | undefined, seed: number): ChainTrack | undefined {
+  if (!found) return undefined;
+  const track = atOnset(bands, found);
   const { fill } = fillOf(track.times, track.periodAt);
-  return { track, energy: median(blowEnergies(sound, track.times)), fill, uneven: unevenness(track.times, track.periodAt) };
+  return { track, energy: median(blowEnergies(sound, track.times)), fill, uneven: unevenness(track.times, track.periodAt), contrast: contrastOf(track, seed), rhythm: false };
 }
 
 /** Share of strokes inside the runs that were heard. */

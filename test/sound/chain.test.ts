@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { synthesise, type Recipe } from '../../bench/sound/synthesiser/index.ts';
+import { analyseBeat } from '../../src/derived/sound/index.ts';
+
+const PLAIN: Recipe = {
+  name: 'plain', group: 'plain', seed: 11, seconds: 30, rate: 22_050, strokes: 240, jitter: 0.002, drift: 0, wander: 0, misses: 0, material: 'steel',
+  runs: [{ start: 0.4, stop: 29.7, runDownStrokes: 0, runDownGrowth: 1 }], room: { decay: 0.4, direct: 6 }, signalToNoise: 18, hum: 0.5,
+};
+
+describe('the chain of blows', () => {
+  it('follows a hammer that is braked hard after release', () => {
+    let [right, all] = [0, 0];
+    for (const runDownGrowth of [1.15, 1.25, 1.35]) for (const seed of [900, 901, 902]) {
+      const made = synthesise({ ...PLAIN, seed, runs: [{ start: 0.5, stop: 11, runDownStrokes: 4, runDownGrowth }, { start: 19, stop: 24, runDownStrokes: 4, runDownGrowth }] });
+      const result = analyseBeat(made.samples, made.rate);
+      for (const truth of made.truth.runs) {
+        all++;
+        const run = result.state === 'heard' ? result.runs.find((r) => Math.abs(r.first - truth.first) < 1) : undefined;
+        if (run?.runDown && Math.abs(run.runDown.strokes - truth.runDownStrokes) <= 1 && Math.abs(run.last - truth.last) < 0.05) right++;
+      }
+    }
+    console.log(`hard run-downs: ${right} of ${all}`);
+    expect(right / all).toBeGreaterThanOrEqual(0.85);
+  });
+}, 120_000);
