@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { synthesise, type Recipe } from '../../bench/sound/synthesiser/index.ts';
+import { noiseSource } from '../../bench/sound/synthesiser/noise-source.ts';
 import { analyseBeat } from '../../src/derived/sound/index.ts';
+import { splitRuns } from '../../src/derived/sound/runs.ts';
 
 const PLAIN: Recipe = {
   name: 'plain', group: 'plain', seed: 11, seconds: 30, rate: 22_050, strokes: 240, jitter: 0.002, drift: 0, wander: 0, misses: 0, material: 'steel',
@@ -21,5 +23,18 @@ describe('the chain of blows', () => {
     }
     console.log(`hard run-downs: ${right} of ${all}`);
     expect(right / all).toBeGreaterThanOrEqual(0.85);
+  });
+
+  it('does not take what clatters after the last blow for a slowing down', () => {
+    const period = 0.25;
+    const blows = Array.from({ length: 80 }, (_, i) => 0.5 + i * period);
+    const draw = noiseSource(17);
+    const events = blows.map((time) => ({ time, salience: 10 }));
+    // Clatter of any strength, all the time, three times as often as blows.
+    for (let t = 0.1; t < 22.5; t += -Math.log(1 - draw.uniform()) / 12) if (blows.every((b) => Math.abs(b - t) > 0.03)) events.push({ time: t, salience: draw.between(4, 11) });
+    events.sort((a, b) => a.time - b.time);
+    const [run] = splitRuns(blows, blows.map(() => 10), () => period, events, 10, 23);
+    expect(run!.times).toEqual(blows);
+    expect(run!.runDown).toBe(0);
   });
 }, 120_000);

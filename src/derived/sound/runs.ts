@@ -15,6 +15,11 @@ export interface RunOfBlows {
 /** A pause of more strokes than this ends a run. */
 const LONGEST_GAP = 4.5;
 const LEAST_BLOWS = 3;
+/** s; an onset this near to a blow is the blow */
+const NEAR = 0.012;
+/** Natural logarithm of the odds against chance that a slowing down must have, and what each of its strokes pays. */
+const SURELY_SLOWING = 4;
+const ENTRANCE = 0.5;
 
 /**
  * Cuts a chain of blows into runs, follows each beyond its end while the hammer slows down, and numbers the strokes.
@@ -33,11 +38,14 @@ export function splitRuns(times: readonly number[], saliences: readonly number[]
     const strengths = saliences.slice(start, end);
     const period = periodAt(own[own.length - 1]!);
     const limit = Math.min(times[end] ?? seconds, seconds);
-    if (limit - own[own.length - 1]! > 1.5 * period) followDown(own, strengths, events, 0.35 * usual, limit - 0.5 * period, period);
+    const followed = limit - own[own.length - 1]! > 1.5 * period ? followDown(own, events, 0.35 * usual, limit - 0.5 * period, period) : [];
+    const slowing = [...own, ...followed.map((event) => event.time)];
     const strokes = [0];
-    for (let i = 1; i < own.length; i++) strokes.push(strokes[i - 1]! + Math.max(1, Math.round((own[i]! - own[i - 1]!) / Math.max(periodAt(own[i]!), i >= end - start ? own[i]! - own[i - 1]! : 0))));
-    const ends = limit - own[own.length - 1]! > 1.5 * period;
-    runs.push({ times: own, saliences: strengths, strokes, runDown: ends ? runDownBlows(own, strokes) : 0 });
+    for (let i = 1; i < slowing.length; i++) strokes.push(strokes[i - 1]! + Math.max(1, Math.round((slowing[i]! - slowing[i - 1]!) / Math.max(periodAt(slowing[i]!), i >= own.length ? slowing[i]! - slowing[i - 1]! : 0))));
+    const runDown = limit - slowing[slowing.length - 1]! > 1.5 * period ? runDownBlows(slowing, strokes) : 0;
+    // What was followed but does not slow down like a hammer came from the background.
+    const count = runDown > 0 ? slowing.length : own.length;
+    runs.push({ times: slowing.slice(0, count), saliences: [...strengths, ...followed.map((event) => event.salience)].slice(0, count), strokes: strokes.slice(0, count), runDown });
   });
   return runs;
 }
@@ -69,13 +77,20 @@ export function shiftedRuns(runs: readonly RunOfBlows[], delay: number, events: 
   });
 }
 
-/** Adds blows whose intervals grow, one after another. */
-function followDown(times: number[], saliences: number[], events: readonly Candidate[], least: number, limit: number, period: number): void {
-  let interval = Math.min(1.2 * period, Math.max(0.95 * period, times[times.length - 1]! - times[times.length - 2]!));
+/**
+ * Blows after the last of a run whose intervals grow, one after another; none where chance would bring as many of the
+ * run's other onsets to such places.
+ */
+function followDown(times: readonly number[], events: readonly Candidate[], least: number, limit: number, period: number): Candidate[] {
+  const others = othersIn(times, events);
+  const length = times[times.length - 1]! - times[0]!;
+  const followed: Candidate[] = [];
+  let last = times[times.length - 1]!;
+  let interval = Math.min(1.2 * period, Math.max(0.95 * period, last - times[times.length - 2]!));
   // How much longer each turn may take than the last: anything up to half as much again at first, then much the same as before.
   let slowest: readonly [number, number] = [0.97, 1.45];
+  let [evidence, most, count] = [0, 0, 0];
   for (let round = 0; round < 40; round++) {
-    const last = times[times.length - 1]!;
     let chosen: Candidate | undefined;
     let top = 0;
     for (const event of events) {
@@ -84,13 +99,28 @@ function followDown(times: number[], saliences: number[], events: readonly Candi
       const value = event.salience * (1 - 1.5 * Math.abs(gap - 1.07));
       if (value > top) [top, chosen] = [value, event];
     }
-    if (!chosen) return;
+    if (!chosen) break;
+    const { salience } = chosen;
+    const byChance = ((others.filter((other) => other.salience >= salience).length + 0.5) / length) * (slowest[1] - slowest[0]) * interval;
+    evidence += -Math.log(byChance) - ENTRANCE;
+    followed.push(chosen);
+    if (evidence > most) [most, count] = [evidence, followed.length];
     const growth = (chosen.time - last) / interval;
     slowest = [Math.max(0.97, growth - 0.12), Math.min(1.45, Math.max(1.22, growth + 0.12))];
     interval = Math.max(period, chosen.time - last);
-    times.push(chosen.time);
-    saliences.push(chosen.salience);
+    last = chosen.time;
   }
+  return most >= SURELY_SLOWING ? followed.slice(0, count) : [];
+}
+
+/** Onsets of the run's stretch that are none of its blows; times in order. */
+function othersIn(times: readonly number[], events: readonly Candidate[]): Candidate[] {
+  let i = 0;
+  return events.filter((event) => {
+    if (event.time < times[0]! || event.time > times[times.length - 1]!) return false;
+    while (i + 1 < times.length && Math.abs(times[i + 1]! - event.time) <= Math.abs(times[i]! - event.time)) i++;
+    return Math.abs(times[i]! - event.time) > NEAR;
+  });
 }
 
 /** How many blows at the end come slower and slower. */
