@@ -1,4 +1,4 @@
-import { median, peaks, robustSpread } from '../../methods/signal/index.ts';
+import { median, peaks, robustSpread, thinned } from '../../methods/signal/index.ts';
 
 /** A moment that may be a blow. */
 export interface Candidate {
@@ -13,7 +13,7 @@ export interface Candidate {
  * @param least robust spreads above the median, above 0
  */
 export function candidates(novelty: Float32Array, frameRate: number, least: number): Candidate[] {
-  const thin = novelty.filter((_, i) => i % 5 === 0);
+  const thin = thinned(novelty, 5);
   if (thin.length < 10) return [];
   const base = median(thin);
   const spread = Math.max(1e-3, robustSpread(thin));

@@ -27,6 +27,7 @@ export interface Chain {
  */
 export function bestChain(list: readonly Candidate[], usual: number, period: (time: number) => number, slack: number): Chain {
   const count = list.length;
+  const times = Float64Array.from(list, (one) => one.time);
   const best = new Float64Array(count);
   const link = new Int32Array(count).fill(-1);
   const skips = new Uint8Array(count);
@@ -34,22 +35,25 @@ export function bestChain(list: readonly Candidate[], usual: number, period: (ti
   let [farBest, farAt, farNext] = [0, -1, 0];
   let from = 0;
   for (let i = 0; i < count; i++) {
-    const here = list[i]!;
-    const p = period(here.time);
-    while (from < i && here.time - list[from]!.time > p * (MOST_SKIPPED + 1 + reach)) from++;
+    const here = times[i]!;
+    const p = period(here);
+    const nearest = p * (1 - reach);
+    while (from < i && here - times[from]! > p * (MOST_SKIPPED + 1 + reach)) from++;
     for (; farNext < from; farNext++) if (best[farNext]! > farBest) [farBest, farAt] = [best[farNext]!, farNext];
     let [top, to, skipped] = [0, -1, 0];
     if (farAt >= 0 && farBest - BREAK_COST > top) [top, to] = [farBest - BREAK_COST, farAt];
     for (let j = from; j < i; j++) {
       if (best[j]! <= top) continue;
-      const turns = (here.time - list[j]!.time) / p;
+      const away = here - times[j]!;
+      if (away < nearest) break;
+      const turns = away / p;
       const whole = Math.max(1, Math.round(turns));
       const off = Math.abs(turns - whole);
       if (off > reach || whole > MOST_SKIPPED + 1) continue;
       const value = best[j]! - 0.3 * (off / slack) ** 2 - SKIP_COST * (whole - 1);
       if (value > top) [top, to, skipped] = [value, j, whole - 1];
     }
-    best[i] = top + Math.min(MOST_STRENGTH, here.salience / usual) - ENTRANCE;
+    best[i] = top + Math.min(MOST_STRENGTH, list[i]!.salience / usual) - ENTRANCE;
     link[i] = to;
     skips[i] = skipped;
   }

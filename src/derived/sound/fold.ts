@@ -1,4 +1,4 @@
-import { bandEnergies } from '../../methods/signal/index.ts';
+import { allBandEnergies } from '../../methods/signal/index.ts';
 
 /** Logarithmic energies around every blow, by band and delay. */
 export interface Fold {
@@ -40,10 +40,9 @@ export function foldTurns(samples: Float32Array, rate: number, hop: number, time
   const edges = bandEdges(rate);
   const bands = edges.length - 1;
   const logs = new Float32Array(centres.length * bands * places);
-  for (let band = 0; band < bands; band++) {
-    const energies = logEnergies(samples, edges[band]!, edges[band + 1]!, rate, hop);
+  logEnergies(samples, edges, rate, hop).forEach((energies, band) => {
     centres.forEach((centre, blow) => logs.set(energies.subarray(centre - side, centre + side + 1), (blow * bands + band) * places));
-  }
+  });
   const fold = { firstDelay: (-side * hop) / rate, step: hop / rate, places, bands, blows: centres.length, logs };
   return { ...fold, means: meanLogs(fold) };
 }
@@ -54,12 +53,11 @@ export function meansLike(fold: Fold, samples: Float32Array, rate: number, hop: 
   const centres = centresOf(times, rate / hop, side, Math.floor(samples.length / hop));
   const edges = bandEdges(rate);
   const out = new Float64Array(fold.bands * fold.places);
-  for (let band = 0; band < fold.bands; band++) {
-    const energies = logEnergies(samples, edges[band]!, edges[band + 1]!, rate, hop);
+  logEnergies(samples, edges, rate, hop).forEach((energies, band) => {
     const at = band * fold.places;
     for (const centre of centres) for (let i = 0; i < fold.places; i++) out[at + i] = out[at + i]! + energies[centre - side + i]!;
     for (let i = 0; i < fold.places; i++) out[at + i] = out[at + i]! / centres.length;
-  }
+  });
   return out;
 }
 
@@ -84,13 +82,15 @@ function centresOf(times: readonly number[], frameRate: number, side: number, fr
 
 const bandEdges = (rate: number): number[] => Array.from({ length: BANDS + 1 }, (_, i) => LOWEST * (HIGHEST / LOWEST) ** (i / BANDS)).filter((edge) => edge < 0.45 * rate);
 
-function logEnergies(samples: Float32Array, low: number, high: number, rate: number, hop: number): Float32Array {
-  const energies = bandEnergies(samples, low, high, rate, hop);
-  const frames = energies.length;
-  let mean = 0;
-  for (const e of energies) mean += e / frames;
-  const floor = 1e-9 * mean + 1e-20;
-  // Pairs of frames, so that the logarithm is not of a single square.
-  for (let i = 0; i < frames; i++) energies[i] = Math.log(0.5 * (energies[i]! + energies[Math.min(frames - 1, i + 1)]!) + floor);
-  return energies;
+function logEnergies(samples: Float32Array, edges: readonly number[], rate: number, hop: number): Float32Array[] {
+  const rows = allBandEnergies(samples, edges.slice(1).map((high, band) => [edges[band]!, high] as const), rate, hop);
+  for (const energies of rows) {
+    const frames = energies.length;
+    let sum = 0;
+    for (let i = 0; i < frames; i++) sum += energies[i]!;
+    const floor = (1e-9 * sum) / frames + 1e-20;
+    // Pairs of frames, so that the logarithm is not of a single square.
+    for (let i = 0; i < frames; i++) energies[i] = Math.log(0.5 * (energies[i]! + energies[Math.min(frames - 1, i + 1)]!) + floor);
+  }
+  return rows;
 }

@@ -1,4 +1,4 @@
-import { bandEnergies, quantile, robustSpread, sorted } from '../../methods/signal/index.ts';
+import { allBandEnergies, quantile, robustSpread, sorted, thinned } from '../../methods/signal/index.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 
 /** Edges of the bands in which onsets are looked for, Hz. */
@@ -22,14 +22,12 @@ export interface OnsetBands {
 export function onsetBands(sound: PreparedSound): OnsetBands {
   const rises: Float32Array[] = [];
   const frames = Math.floor(sound.samples.length / sound.hop);
-  for (let b = 0; b + 1 < EDGES.length; b++) {
-    const [low, high] = [EDGES[b]!, EDGES[b + 1]!];
-    if (low >= 0.4 * sound.rate) continue;
-    const energies = bandEnergies(sound.samples, low, high, sound.rate, sound.hop);
+  const edges = EDGES.slice(1).map((high, b) => [EDGES[b]!, high] as const).filter(([low]) => low < 0.4 * sound.rate);
+  allBandEnergies(sound.samples, edges, sound.rate, sound.hop).forEach((energies, b) => {
     const ahead = Math.round((b === 0 ? 0.02 : 0.009) * sound.frameRate);
     const behind = Math.round((b === 0 ? 0.02 : b === 1 ? 0.015 : 0.01) * sound.frameRate);
     rises.push(scaled(decibelRise(energies, ahead, behind)));
-  }
+  });
   return { rises, frameRate: sound.frameRate, frames };
 }
 
@@ -48,8 +46,7 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
     sumsOfSums[i + 1] = sumsOfSums[i]! + sums[i + 1]!;
   }
   // A floor well under the quietest frames keeps digital silence from looking like a rise without end.
-  const thinned = energies.filter((_, i) => i % 16 === 0);
-  const floor = 0.05 * quantile(sorted(thinned), 0.1) + 1e-5 * (sums[frames]! / frames) + 1e-20;
+  const floor = 0.05 * quantile(sorted(thinned(energies, 16)), 0.1) + 1e-5 * (sums[frames]! / frames) + 1e-20;
   for (let i = 1; i < frames; i++) {
     const to = Math.min(frames, i + ahead);
     const from = Math.max(0, i - behind);
@@ -62,7 +59,7 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
 }
 
 function scaled(rises: Float32Array): Float32Array {
-  const spread = Math.max(0.3, robustSpread(rises.filter((_, i) => i % 7 === 0)));
+  const spread = Math.max(0.3, robustSpread(thinned(rises, 7)));
   for (let i = 0; i < rises.length; i++) {
     const rise = Math.max(0, rises[i]! / spread);
     rises[i] = rise <= CAP ? rise : CAP + BEYOND_CAP * (rise - CAP);

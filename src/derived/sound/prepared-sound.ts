@@ -28,15 +28,16 @@ export function prepareSound(samples: Float32Array, rate: number, options: BeatO
   const count = Math.min(samples.length, Math.floor(longest * rate));
   const clean = new Float32Array(count);
   let notNumbers = 0;
-  let mean = 0;
+  let sum = 0;
   for (let i = 0; i < count; i++) {
     const x = samples[i]!;
     // A float file may hold anything; beyond a thousand times full scale it is no sound.
     if (Math.abs(x) <= 1000) {
       clean[i] = x;
-      mean += x / count;
+      sum += x;
     } else notNumbers++;
   }
+  const mean = sum / Math.max(1, count);
   let loudest = 0;
   for (let i = 0; i < count; i++) {
     const x = (clean[i] = clean[i]! - mean);

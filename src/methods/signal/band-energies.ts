@@ -12,31 +12,86 @@ const ALL_PASS: Biquad = { b0: 1, b1: 0, b2: 0, a1: 0, a2: 0 };
  * @returns one value a frame, floor(length / hop) of them, moved back by the delay of the filters (whole frames)
  */
 export function bandEnergies(samples: Float64Array | Float32Array, low: number, high: number, rate: number, hop: number): Float32Array {
+  return allBandEnergies(samples, [[low, high]], rate, hop)[0]!;
+}
+
+/** The same for several bands, two at a time: each filter waits for its own last value, and two wait together. @param bands edges in Hz, as for one band */
+export function allBandEnergies(samples: Float64Array | Float32Array, bands: readonly (readonly [low: number, high: number])[], rate: number, hop: number): Float32Array[] {
   const frames = Math.floor(samples.length / hop);
-  const energies = new Float32Array(frames);
-  const upper = biquad('high-pass', Math.min(low, 0.45 * rate), rate);
-  const lower = high < 0.45 * rate ? biquad('low-pass', high, rate) : ALL_PASS;
-  const delay = Math.round(envelopeDelay(low, high, rate) / hop);
-  const { b0: p0, b1: p1, b2: p2, a1: p3, a2: p4 } = upper;
+  const rows = bands.map(() => new Float32Array(frames));
+  for (let b = 0; b < bands.length; b += 2) {
+    const other = Math.min(b + 1, bands.length - 1);
+    if (other === b) oneBand(samples, sectionsOf(bands[b]!, rate), hop, rows[b]!);
+    else twoBands(samples, sectionsOf(bands[b]!, rate), sectionsOf(bands[other]!, rate), hop, rows[b]!, rows[other]!);
+  }
+  rows.forEach((row, b) => {
+    const delay = Math.min(frames, Math.round(envelopeDelay(bands[b]![0], bands[b]![1], rate) / hop));
+    if (delay === 0) return;
+    row.copyWithin(0, delay);
+    row.fill(row[Math.max(0, frames - delay - 1)] ?? 0, Math.max(0, frames - delay));
+  });
+  return rows;
+}
+
+/** What a high-pass and a low-pass need: of the feed-forward three, the outer two are alike and the middle one twice as great. */
+interface Sections {
+  readonly upper: Biquad;
+  readonly lower: Biquad;
+}
+
+const sectionsOf = ([low, high]: readonly [number, number], rate: number): Sections =>
+  ({ upper: biquad('high-pass', Math.min(low, 0.45 * rate), rate), lower: high < 0.45 * rate ? biquad('low-pass', high, rate) : ALL_PASS });
+
+function oneBand(samples: Float64Array | Float32Array, { upper, lower }: Sections, hop: number, into: Float32Array): void {
+  const { b0: p0, a1: p1, a2: p2 } = upper;
   const { b0: q0, b1: q1, b2: q2, a1: q3, a2: q4 } = lower;
   let [u1, u2, v1, v2, at] = [0, 0, 0, 0, 0];
-  for (let frame = 0; frame < frames; frame++) {
+  for (let frame = 0; frame < into.length; frame++) {
     let sum = 0;
     for (let i = 0; i < hop; i++, at++) {
-      const x = samples[at]!;
-      const y = p0 * x + u1;
-      u1 = p1 * x - p3 * y + u2;
-      u2 = p2 * x - p4 * y;
+      const x = p0 * samples[at]!;
+      const y = x + u1;
+      u1 = u2 - 2 * x - p1 * y;
+      u2 = x - p2 * y;
       const z = q0 * y + v1;
       v1 = q1 * y - q3 * z + v2;
       v2 = q2 * y - q4 * z;
       sum += z * z;
     }
-    const to = frame - delay;
-    if (to >= 0) energies[to] = sum / hop;
+    into[frame] = sum / hop;
   }
-  for (let frame = Math.max(0, frames - delay); frame < frames; frame++) energies[frame] = energies[Math.max(0, frames - delay - 1)] ?? 0;
-  return energies;
+}
+
+function twoBands(samples: Float64Array | Float32Array, one: Sections, other: Sections, hop: number, into: Float32Array, intoOther: Float32Array): void {
+  const { b0: p0, a1: p1, a2: p2 } = one.upper;
+  const { b0: q0, b1: q1, b2: q2, a1: q3, a2: q4 } = one.lower;
+  const { b0: r0, a1: r1, a2: r2 } = other.upper;
+  const { b0: s0, b1: s1, b2: s2, a1: s3, a2: s4 } = other.lower;
+  let [u1, u2, v1, v2, m1, m2, n1, n2, at] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (let frame = 0; frame < into.length; frame++) {
+    let [sum, sumOther] = [0, 0];
+    for (let i = 0; i < hop; i++, at++) {
+      const sample = samples[at]!;
+      const x = p0 * sample;
+      const w = r0 * sample;
+      const y = x + u1;
+      const k = w + m1;
+      u1 = u2 - 2 * x - p1 * y;
+      m1 = m2 - 2 * w - r1 * k;
+      u2 = x - p2 * y;
+      m2 = w - r2 * k;
+      const z = q0 * y + v1;
+      const l = s0 * k + n1;
+      v1 = q1 * y - q3 * z + v2;
+      n1 = s1 * k - s3 * l + n2;
+      v2 = q2 * y - q4 * z;
+      n2 = s2 * k - s4 * l;
+      sum += z * z;
+      sumOther += l * l;
+    }
+    into[frame] = sum / hop;
+    intoOther[frame] = sumOther / hop;
+  }
 }
 
 /** Delay of such a band's envelope, samples: the slope of the filters' phase at the geometric middle of the band. */

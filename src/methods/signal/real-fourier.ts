@@ -26,17 +26,18 @@ export class RealFourier {
     this.bins = this.half + 1;
     this.cosine = new Float64Array(this.half);
     this.sine = new Float64Array(this.half);
-    for (let k = 0; k < this.half; k++) {
-      this.cosine[k] = Math.cos((2 * Math.PI * k) / size);
+    // The second quarter of the circle is the first one turned.
+    const quarter = this.half / 2;
+    for (let k = 0; k <= quarter; k++) {
+      this.cosine[k] = k === quarter ? 0 : Math.cos((2 * Math.PI * k) / size);
       this.sine[k] = Math.sin((2 * Math.PI * k) / size);
     }
-    this.order = new Uint32Array(this.half);
-    const bits = Math.round(Math.log2(this.half));
-    for (let i = 0; i < this.half; i++) {
-      let turned = 0;
-      for (let b = 0; b < bits; b++) if (i & (1 << b)) turned |= 1 << (bits - 1 - b);
-      this.order[i] = turned;
+    for (let k = 1; k < quarter; k++) {
+      this.cosine[quarter + k] = -this.sine[k]!;
+      this.sine[quarter + k] = this.cosine[k]!;
     }
+    this.order = new Uint32Array(this.half);
+    for (let i = 1; i < this.half; i++) this.order[i] = (this.order[i >> 1]! >> 1) | (i & 1 ? quarter : 0);
     this.workRe = new Float64Array(this.half);
     this.workIm = new Float64Array(this.half);
   }
@@ -52,13 +53,21 @@ export class RealFourier {
   forward(samples: Float64Array | Float32Array, re: Float64Array, im: Float64Array, from = 0, count = this.size): void {
     const { half, order, workRe, workIm, cosine, sine } = this;
     const end = from + count;
-    for (let i = 0; i < half; i++) {
+    // Few samples in a long row of zeros: the first passes only repeat each of them.
+    let repeats = 1;
+    while (repeats < half && 2 * repeats * count <= this.size) repeats *= 2;
+    for (let i = 0; i < half / repeats; i++) {
       const at = from + 2 * i;
       const to = order[i]!;
       workRe[to] = at < end ? samples[at]! : 0;
       workIm[to] = at + 1 < end ? samples[at + 1]! : 0;
     }
-    this.sweep();
+    if (repeats > 1)
+      for (let to = 0; to < half; to += repeats) {
+        workRe.fill(workRe[to]!, to, to + repeats);
+        workIm.fill(workIm[to]!, to, to + repeats);
+      }
+    this.sweep(repeats);
     re[0] = workRe[0]! + workIm[0]!;
     im[0] = 0;
     re[half] = workRe[0]! - workIm[0]!;
@@ -114,11 +123,11 @@ export class RealFourier {
     }
   }
 
-  /** In-place transform of the half-size complex work row, already in bit-reversed order. */
-  private sweep(): void {
+  /** In-place transform of the half-size complex work row, already in bit-reversed order. @param done length of the pieces that are transformed already */
+  private sweep(done = 1): void {
     const { half, workRe: re, workIm: im, cosine, sine } = this;
-    let span = 1;
-    if (half >= 4) {
+    let span = done;
+    if (half >= 4 && done === 1) {
       for (let i = 0; i < half; i += 4) {
         const aRe = re[i]! + re[i + 1]!;
         const aIm = im[i]! + im[i + 1]!;
@@ -139,21 +148,60 @@ export class RealFourier {
       }
       span = 4;
     }
-    for (; span < half; span *= 2) {
-      const stride = half / span; // of the full-size tables: angle 2 pi j / (2 span)
-      for (let start = 0; start < half; start += 2 * span) {
-        for (let j = 0, table = 0; j < span; j++, table += stride) {
-          const c = cosine[table]!;
-          const s = sine[table]!;
-          const a = start + j;
-          const b = a + span;
-          const turnedRe = re[b]! * c + im[b]! * s;
-          const turnedIm = im[b]! * c - re[b]! * s;
-          re[b] = re[a]! - turnedRe;
-          im[b] = im[a]! - turnedIm;
-          re[a] = re[a]! + turnedRe;
-          im[a] = im[a]! + turnedIm;
+    // Two passes in one, which goes through the row half as often.
+    for (; 2 * span < half; span *= 4) {
+      const fine = half / span / 2; // of the full-size tables: angle 2 pi j / (4 span)
+      const far = span * fine;
+      for (let start = 0; start < half; start += 4 * span) {
+        for (let p = start, near = 0; p < start + span; p++, near += fine) {
+          const c = cosine[2 * near]!;
+          const s = sine[2 * near]!;
+          const c1 = cosine[near]!;
+          const s1 = sine[near]!;
+          const c2 = cosine[near + far]!;
+          const s2 = sine[near + far]!;
+          const q = p + span;
+          const r = q + span;
+          const t = r + span;
+          const bRe = re[q]! * c + im[q]! * s;
+          const bIm = im[q]! * c - re[q]! * s;
+          const dRe = re[t]! * c + im[t]! * s;
+          const dIm = im[t]! * c - re[t]! * s;
+          const lowRe = re[p]! + bRe;
+          const lowIm = im[p]! + bIm;
+          const lowOffRe = re[p]! - bRe;
+          const lowOffIm = im[p]! - bIm;
+          const highRe = re[r]! + dRe;
+          const highIm = im[r]! + dIm;
+          const highOffRe = re[r]! - dRe;
+          const highOffIm = im[r]! - dIm;
+          const eRe = highRe * c1 + highIm * s1;
+          const eIm = highIm * c1 - highRe * s1;
+          const fRe = highOffRe * c2 + highOffIm * s2;
+          const fIm = highOffIm * c2 - highOffRe * s2;
+          re[p] = lowRe + eRe;
+          im[p] = lowIm + eIm;
+          re[r] = lowRe - eRe;
+          im[r] = lowIm - eIm;
+          re[q] = lowOffRe + fRe;
+          im[q] = lowOffIm + fIm;
+          re[t] = lowOffRe - fRe;
+          im[t] = lowOffIm - fIm;
         }
+      }
+    }
+    if (span < half) {
+      // One pass is left where their number is odd.
+      for (let j = 0; j < span; j++) {
+        const c = cosine[j * (half / span)]!;
+        const s = sine[j * (half / span)]!;
+        const b = j + span;
+        const turnedRe = re[b]! * c + im[b]! * s;
+        const turnedIm = im[b]! * c - re[b]! * s;
+        re[b] = re[j]! - turnedRe;
+        im[b] = im[j]! - turnedIm;
+        re[j] = re[j]! + turnedRe;
+        im[j] = im[j]! + turnedIm;
       }
     }
   }

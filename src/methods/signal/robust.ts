@@ -2,7 +2,14 @@
 export const NORMAL_CONSISTENCY = 1.482602218505602;
 
 /** A sorted copy, smallest first. */
-export const sorted = (values: ArrayLike<number>): Float64Array => Float64Array.from(values).sort();
+export const sorted = (values: ArrayLike<number>): Float64Array => new Float64Array(values).sort();
+
+/** Every so many values of a row, from the first on. @param stride whole number, 1 or more */
+export function thinned(row: Float32Array, stride: number): Float64Array {
+  const out = new Float64Array(Math.ceil(row.length / stride));
+  for (let i = 0; i < out.length; i++) out[i] = row[i * stride]!;
+  return out;
+}
 
 /**
  * A quantile by linear interpolation between order statistics (type 7 of Hyndman and Fan, American Statistician 50
@@ -19,7 +26,36 @@ export function quantile(inOrder: ArrayLike<number>, share: number): number {
 }
 
 /** The middle value; of an even number, the mean of the middle two. At least one value. */
-export const median = (values: ArrayLike<number>): number => quantile(sorted(values), 0.5);
+export function median(values: ArrayLike<number>): number {
+  if (values.length === 0) throw new Error('A median of no values was asked for.');
+  return middleOf(new Float64Array(values));
+}
+
+/** The same of a row that may be put into another order; only what decides the middle is sorted (Hoare, Comm. ACM 4 (1961) 321). */
+function middleOf(row: Float64Array): number {
+  const place = (row.length - 1) >> 1;
+  let [low, high] = [0, row.length - 1];
+  while (high > low) {
+    const pivot = row[(low + high) >> 1]!;
+    let [i, j] = [low, high];
+    while (i <= j) {
+      while (row[i]! < pivot) i++;
+      while (row[j]! > pivot) j--;
+      if (i > j) break;
+      const held = row[i]!;
+      row[i++] = row[j]!;
+      row[j--] = held;
+    }
+    if (place <= j) high = j;
+    else if (place >= i) low = i;
+    else break;
+  }
+  const here = row[place]!;
+  if (row.length % 2 === 1) return here;
+  let next = Infinity;
+  for (let k = place + 1; k < row.length; k++) if (row[k]! < next) next = row[k]!;
+  return here + 0.5 * (next - here);
+}
 
 /**
  * Spread of values about their median, as the standard deviation that a normal distribution with the same median
@@ -29,7 +65,7 @@ export function robustSpread(values: ArrayLike<number>): number {
   const middle = median(values);
   const distances = new Float64Array(values.length);
   for (let i = 0; i < values.length; i++) distances[i] = Math.abs(values[i]! - middle);
-  return NORMAL_CONSISTENCY * median(distances);
+  return NORMAL_CONSISTENCY * middleOf(distances);
 }
 
 /** Mean of what is left when a share of the values is cut off at each end. @param share 0 to below 0.5 */
@@ -49,7 +85,7 @@ export function runningMedian(values: ArrayLike<number>, reach: number): Float64
   for (let i = 0; i < values.length; i++) {
     const row: number[] = [];
     for (let j = Math.max(0, i - reach); j <= Math.min(values.length - 1, i + reach); j++) row.push(values[j]!);
-    out[i] = median(row);
+    out[i] = middleOf(new Float64Array(row));
   }
   return out;
 }
