@@ -34,24 +34,28 @@ export function bestChain(list: readonly Candidate[], usual: number, period: (ti
   const reach = Math.min(0.2, 2.5 * slack);
   let [farBest, farAt, farNext] = [0, -1, 0];
   let from = 0;
+  /** by turns, the first candidate that lies so many before */
+  const first = new Int32Array(MOST_SKIPPED + 2);
   for (let i = 0; i < count; i++) {
     const here = times[i]!;
     const p = period(here);
-    const nearest = p * (1 - reach);
     while (from < i && here - times[from]! > p * (MOST_SKIPPED + 1 + reach)) from++;
     for (; farNext < from; farNext++) if (best[farNext]! > farBest) [farBest, farAt] = [best[farNext]!, farNext];
     let [top, to, skipped] = [0, -1, 0];
     if (farAt >= 0 && farBest - BREAK_COST > top) [top, to] = [farBest - BREAK_COST, farAt];
-    for (let j = from; j < i; j++) {
-      if (best[j]! <= top) continue;
-      const away = here - times[j]!;
-      if (away < nearest) break;
-      const turns = away / p;
-      const whole = Math.max(1, Math.round(turns));
-      const off = Math.abs(turns - whole);
-      if (off > reach || whole > MOST_SKIPPED + 1) continue;
-      const value = best[j]! - 0.3 * (off / slack) ** 2 - SKIP_COST * (whole - 1);
-      if (value > top) [top, to, skipped] = [value, j, whole - 1];
+    for (let whole = MOST_SKIPPED + 1; whole > 0; whole--) {
+      const [farthest, nearest] = [p * (whole + reach), p * (whole - reach)];
+      let j = first[whole]!;
+      while (j < i && here - times[j]! > farthest) j++;
+      while (j > from && here - times[j - 1]! <= farthest) j--;
+      first[whole] = j;
+      for (; j < i; j++) {
+        const away = here - times[j]!;
+        if (away < nearest) break;
+        if (best[j]! <= top) continue;
+        const value = best[j]! - 0.3 * ((away / p - whole) / slack) ** 2 - SKIP_COST * (whole - 1);
+        if (value > top) [top, to, skipped] = [value, j, whole - 1];
+      }
     }
     best[i] = top + Math.min(MOST_STRENGTH, list[i]!.salience / usual) - ENTRANCE;
     link[i] = to;
