@@ -4,6 +4,8 @@ export interface Door {
   readonly out: (text: string) => void;
   /** Writes problems and remarks. */
   readonly err: (text: string) => void;
+  /** Shows a line that the next one, or an empty one, takes the place of; only where somebody looks on at a terminal. */
+  readonly passing?: (text: string) => void;
   /** Reads standard input to its end. */
   readonly standardInput: () => Promise<string>;
   /** The present instant, ISO 8601. */

@@ -48,7 +48,7 @@ async function listen(recording: string, options: ListenOptions, door: Door): Pr
   const picture = survey?.picture;
   const expected = asked ?? (picture === undefined ? undefined : expectedRates(picture));
   const seed = numberIn(options.seed ?? '1', 0, 999_999_999, 'the seed');
-  const hear = (sound: DecodedSound): BeatResult => analyseBeat(sound.samples, sound.rate, { ...(expected === undefined ? {} : { slowest: expected.slowest, fastest: expected.fastest }), longest, seed });
+  const hear = (sound: DecodedSound): BeatResult => analyseBeat(sound.samples, sound.rate, { ...(expected === undefined ? {} : { slowest: expected.slowest, fastest: expected.fastest }), longest, seed }, (share) => door.passing?.(share < 1 ? `Listening, ${Math.round(share * 100)} of 100 done.` : ''));
   const sound = await opened(recording, longest);
   const result = hear(sound);
   const before = options.before === undefined ? undefined : hear(await opened(options.before, longest));

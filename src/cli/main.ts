@@ -16,6 +16,8 @@ process.stdout.on('error', (failure: NodeJS.ErrnoException) => {
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  // Back to the beginning of the line, what stood there wiped away.
+  ...(process.stderr.isTTY && process.stdout.isTTY ? { passing: (text: string) => void process.stderr.write(`\r\u001B[K${text}`) } : {}),
   standardInput,
   now: () => new Date().toISOString(),
 });

@@ -6,13 +6,14 @@ export interface Advice {
 }
 
 export type AdviceKind =
-  | 'no-sound' | 'too-short' | 'no-beat' | 'few-strokes' | 'read-in-part' | 'not-numbers' | 'clipped' | 'gain-control'
+  | 'no-sound' | 'too-short' | 'few-marks' | 'no-beat' | 'few-strokes' | 'read-in-part' | 'not-numbers' | 'clipped' | 'gain-control'
   | 'is-this-the-hammer' | 'other-rate' | 'other-chain' | 'echo-or-beat' | 'before-or-after' | 'rings-through' | 'weak-blows'
   | 'only-a-limit' | 'possible-second' | 'some-strokes-only' | 'uneven' | 'rate-is-a-rate' | 'not-a-level-meter';
 
 const WORDS: Record<AdviceKind, string> = {
   'no-sound': 'Nothing is to be heard in this recording; check that the microphone is allowed and not covered, and record again.',
   'too-short': 'The recording is too short to hear a beat; let the hammer run for 20 seconds or more and record that.',
+  'few-marks': 'Too few marks are left for a beat; it takes four in a row.',
   'no-beat': 'No regular blows were found; hold the phone one to two metres from the dies, away from the motor, and record 20 seconds of steady running.',
   'few-strokes': 'There are fewer than 15 strokes or less than 8 seconds of running; 20 seconds more would settle more.',
   'read-in-part': 'The recording is long; only its first part was read. Cut out the minute that matters if it lies later.',

@@ -113,6 +113,8 @@ export type Trust = 'good' | 'doubtful';
 
 export interface BeatHeard {
   readonly state: 'heard';
+  /** read from blows that a person marked, not from those that the program finds */
+  readonly byHand: boolean;
   readonly recording: RecordingFacts;
   readonly trust: Trust;
   /** strokes a second over the longest run */

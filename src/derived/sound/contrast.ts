@@ -8,7 +8,7 @@ const SHUFFLES = 3;
  * Gain of the chain against the best that chance would give: the events are thrown to random times within the stretch
  * that the chain covers, with their saliences, and the best chain over nearby and distant periods is taken.
  */
-export function contrastOf(track: Track, seed: number): number {
+export function contrastOf(track: Pick<Track, 'times' | 'events' | 'usual' | 'period' | 'periodAt'>, seed: number): number {
   const first = track.times[0]!;
   const last = track.times[track.times.length - 1]!;
   const events = track.events.filter((e) => e.time >= first - 0.01 && e.time <= last + 0.01).slice(0, 1500);
