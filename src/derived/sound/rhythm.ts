@@ -1,4 +1,5 @@
 import type { OnsetBands } from './onset-bands.ts';
+import { risesAt } from './rises-at.ts';
 import type { Track } from './track-blows.ts';
 
 /** A chain whose strokes are unlike one another in a way that comes again and again: several impacts a turn, or music. */
@@ -17,7 +18,6 @@ const MOST = 16;
 /** Strokes a turn apart must be that much alike, and those two turns apart nearly so. */
 const LIKE = 0.66;
 const LIKE_AGAIN = 0.5;
-const NEAR = 0.004;
 /** Variance over mean square from which strokes count as unlike one another. */
 const UNLIKE = 0.16;
 /** Turns before and after from which a moment is foretold. */
@@ -36,7 +36,7 @@ export function rhythmOf(bands: OnsetBands, track: Track): Rhythm | undefined {
   let stroke = 0;
   times.forEach((time, i) => {
     if (i > 0) stroke += Math.max(1, Math.round((time - times[i - 1]!) / periodAt(time)));
-    const row = Float64Array.from(bands.rises, (rises) => highest(rises, time * bands.frameRate, NEAR * bands.frameRate));
+    const row = risesAt(bands, time);
     row.forEach((value, b) => (mean[b] = mean[b]! + value / times.length));
     rows.set(stroke, row);
   });
@@ -94,8 +94,6 @@ export function withoutRhythm(bands: OnsetBands, rhythm: Rhythm): OnsetBands | u
   return { ...bands, rises };
 }
 
-
-
 /** Frames of one turn, made finer: where the rises are most alike a turn later, near the length given. */
 function exactTurn(bands: OnsetBands, turn: number): number {
   const around = turn * bands.frameRate;
@@ -112,10 +110,4 @@ function exactTurn(bands: OnsetBands, turn: number): number {
     }
   }
   return best;
-}
-
-function highest(row: Float32Array, place: number, reach: number): number {
-  let top = 0;
-  for (let i = Math.max(0, Math.round(place - reach)), end = Math.min(row.length - 1, Math.round(place + reach)); i <= end; i++) top = Math.max(top, row[i]!);
-  return top;
 }

@@ -82,7 +82,7 @@ export function shiftedRuns(runs: readonly RunOfBlows[], delay: number, events: 
  * run's other onsets to such places.
  */
 function followDown(times: readonly number[], events: readonly Candidate[], least: number, limit: number, period: number): Candidate[] {
-  const others = othersIn(times, events);
+  const others = othersAmong(times, events);
   const length = times[times.length - 1]! - times[0]!;
   const followed: Candidate[] = [];
   let last = times[times.length - 1]!;
@@ -114,7 +114,7 @@ function followDown(times: readonly number[], events: readonly Candidate[], leas
 }
 
 /** Onsets of the run's stretch that are none of its blows; times in order. */
-function othersIn(times: readonly number[], events: readonly Candidate[]): Candidate[] {
+export function othersAmong(times: readonly number[], events: readonly Candidate[]): Candidate[] {
   let i = 0;
   return events.filter((event) => {
     if (event.time < times[0]! || event.time > times[times.length - 1]!) return false;

@@ -22,7 +22,8 @@ const DRIFT_LEAST = 2e-6;
 
 /**
  * Rate of a run's steady part by least squares of the blow times over the stroke numbers; the interval follows from
- * the jitter, which the second differences of the times show free of drift. Strokes that were not heard, or that stand
+ * the jitter, which the second differences of the times show free of drift, or from their scatter where single blows
+ * stand out of it. Strokes that were not heard, or that stand
  * far out of line with their neighbours, are put between them: left out, they would tilt the line of a drifting beat.
  * @returns undefined under four blows
  */
@@ -35,11 +36,12 @@ export function steadyRate(run: RunOfBlows): SteadyRate | undefined {
   const jitter = jitterOf(heard.times, heard.strokes) ?? 0.05 * guess.slope;
   const times = everyStroke(heard.times, heard.strokes, jitter);
   const line = straightLine(times.map((_, i) => i), times)!;
-  const relative = Math.hypot((1.96 * RATE_WIDTH * jitter) / Math.sqrt(line.spreadOfX) / line.slope, RATE_LEAST);
+  const scatter = Math.max(jitter, scatterOf(times));
+  const relative = Math.hypot((1.96 * RATE_WIDTH * scatter) / Math.sqrt(line.spreadOfX) / line.slope, RATE_LEAST);
   const value = 1 / line.slope;
   const rate = { value, low: value * (1 - relative), high: value * (1 + relative) };
   if (count < 20) return { rate, jitter };
-  return { rate, jitter, drift: driftOf(times, line.slope, jitter) };
+  return { rate, jitter, drift: driftOf(times, line.slope, scatter) };
 }
 
 /** s, times of all strokes from the first to the last. */
@@ -71,6 +73,13 @@ export function jitterOf(times: readonly number[], strokes: readonly number[]): 
   const bends: number[] = [];
   for (let i = 2; i < times.length; i++) if (strokes[i]! - strokes[i - 2]! === 2) bends.push(Math.abs(times[i]! - 2 * times[i - 1]! + times[i - 2]!));
   return bends.length < 3 ? undefined : (NORMAL_CONSISTENCY * median(bends)) / Math.sqrt(6);
+}
+
+/** s; the standard deviation of each blow about an even beat. @param times of all strokes */
+function scatterOf(times: readonly number[]): number {
+  let squares = 0;
+  for (let i = 2; i < times.length; i++) squares += (times[i]! - 2 * times[i - 1]! + times[i - 2]!) ** 2;
+  return Math.sqrt(squares / 6 / Math.max(1, times.length - 2));
 }
 
 /** Slope of the rate over time, by least squares on the intervals; the jitter's part in it enters by both ends. */

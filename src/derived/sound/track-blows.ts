@@ -6,6 +6,7 @@ import { learnedWeights } from './learned-weights.ts';
 import { localPeriod } from './local-period.ts';
 import { novelty, type OnsetBands } from './onset-bands.ts';
 import { searchPeriods, type PeriodFound } from './period-search.ts';
+import { sureBlows } from './sure-blows.ts';
 
 /** The blows of a recording, as far as onsets and an even beat tell. */
 export interface Track {
@@ -26,8 +27,6 @@ export interface Track {
 /** Robust spreads that an onset must stand out by: first, and once the bands are weighted. */
 const FIRST_THRESHOLD = 3.2;
 const LATER_THRESHOLD = 2.6;
-/** The onset is heard this much later than it happens, s: half a frame and the filters' rise. */
-const HEARD_LATE = 0;
 
 /**
  * Finds the chain of blows: a first chain on all bands alike, then twice with the bands weighted by how well they told
@@ -66,7 +65,8 @@ export function trackBlows(bands: OnsetBands, range: readonly [number, number], 
     periodAt = localPeriod(times, period);
   }
   const fine = alignBlows(row, bands.frameRate, times);
-  return { times: fine.map((t) => t - HEARD_LATE), saliences: members.map((m) => list[m]!.salience), period, periodAt, events: list, periods, novelty: row, usual };
+  const stays = sureBlows(bands, fine, periodAt, list);
+  return { times: fine.filter((_, i) => stays[i]), saliences: members.flatMap((m, i) => (stays[i] ? [list[m]!.salience] : [])), period, periodAt, events: list, periods, novelty: row, usual };
 }
 
 /** Salience of a usual strong event: the middle of the strongest two a second. */
