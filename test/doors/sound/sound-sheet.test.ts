@@ -148,6 +148,9 @@ describe('what a person does with it', () => {
     await page.getByRole('button', { name: 'no blow: take it out' }).tap();
     await page.getByText(/From your marks: 252\.\d ± 0\.1 a minute/).waitFor();
     expect(await page.locator('.own').innerText()).toMatch(/123 blows, 1 missed.*Worked out again from the marks as you put them/s);
+    // The worker reads the whole recording again from the marks, and the page says so.
+    await page.getByText(/The second sound, the folded turn and the figures here are worked out from your marks/).waitFor({ timeout: PATIENCE });
+    expect(await page.locator('div.heard').innerText()).toMatch(/123 blows heard, 1 (stroke )?missed/);
     await page.getByRole('button', { name: 'mark a blow here' }).tap();
     await page.getByText(/^Blow \d+ of 124/).waitFor();
     // Put back where it was: the marks are the program's own again.
