@@ -1,4 +1,5 @@
-import { median, peaks, robustSpread, thinned } from '../../methods/signal/index.ts';
+import { median, peaks, robustSpread } from '../../methods/signal/index.ts';
+import { thinnedParts, type Part } from './sounding-parts.ts';
 
 /** A moment that may be a blow. */
 export interface Candidate {
@@ -11,9 +12,10 @@ export interface Candidate {
 /**
  * Local peaks of the novelty that stand out of their surroundings.
  * @param least robust spreads above the median, above 0
+ * @param parts where there is sound at all; absent means everywhere
  */
-export function candidates(novelty: Float32Array, frameRate: number, least: number): Candidate[] {
-  const thin = thinned(novelty, 5);
+export function candidates(novelty: Float32Array, frameRate: number, least: number, parts: readonly Part[] = [[0, novelty.length]]): Candidate[] {
+  const thin = thinnedParts(novelty, parts, 5);
   if (thin.length < 10) return [];
   const base = median(thin);
   const spread = Math.max(1e-3, robustSpread(thin));

@@ -1,5 +1,6 @@
-import { allBandEnergies, quantile, robustSpread, sorted, thinned } from '../../methods/signal/index.ts';
+import { allBandEnergies, quantile, robustSpread, sorted } from '../../methods/signal/index.ts';
 import type { PreparedSound } from './prepared-sound.ts';
+import { soundingParts, thinnedParts, type Part } from './sounding-parts.ts';
 
 /** Edges of the bands in which onsets are looked for, Hz. */
 const EDGES = [60, 160, 420, 1000, 2400, 5500, 12000] as const;
@@ -13,6 +14,8 @@ export interface OnsetBands {
   readonly rises: readonly Float32Array[];
   readonly frameRate: number;
   readonly frames: number;
+  /** where there is sound at all */
+  readonly parts: readonly Part[];
 }
 
 /**
@@ -23,19 +26,21 @@ export function onsetBands(sound: PreparedSound): OnsetBands {
   const rises: Float32Array[] = [];
   const frames = Math.floor(sound.samples.length / sound.hop);
   const edges = EDGES.slice(1).map((high, b) => [EDGES[b]!, high] as const).filter(([low]) => low < 0.4 * sound.rate);
-  allBandEnergies(sound.samples, edges, sound.rate, sound.hop).forEach((energies, b) => {
+  const bands = allBandEnergies(sound.samples, edges, sound.rate, sound.hop);
+  const parts = soundingParts(bands, sound.frameRate);
+  bands.forEach((energies, b) => {
     const ahead = Math.round((b === 0 ? 0.02 : 0.009) * sound.frameRate);
     const behind = Math.round((b === 0 ? 0.02 : b === 1 ? 0.015 : 0.01) * sound.frameRate);
-    rises.push(scaled(decibelRise(energies, ahead, behind)));
+    rises.push(scaled(decibelRise(energies, ahead, behind, parts), parts));
   });
-  return { rises, frameRate: sound.frameRate, frames };
+  return { rises, frameRate: sound.frameRate, frames, parts };
 }
 
 /**
  * dB by which the next `ahead` frames exceed the mean of the `behind` frames before. Those ahead are weighted less and
  * less the farther they lie, so that the rise is greatest where the onset is and not anywhere within the window.
  */
-export function decibelRise(energies: Float32Array, ahead: number, behind: number): Float32Array {
+export function decibelRise(energies: Float32Array, ahead: number, behind: number, parts: readonly Part[] = [[0, energies.length]]): Float32Array {
   const frames = energies.length;
   const out = new Float32Array(frames);
   if (frames === 0) return out;
@@ -46,7 +51,8 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
     sumsOfSums[i + 1] = sumsOfSums[i]! + sums[i + 1]!;
   }
   // A floor well under the quietest frames keeps digital silence from looking like a rise without end.
-  const floor = 0.05 * quantile(sorted(thinned(energies, 16)), 0.1) + 1e-5 * (sums[frames]! / frames) + 1e-20;
+  const held = parts.reduce((sum, [from, to]) => sum + to - from, 0);
+  const floor = 0.05 * quantile(sorted(thinnedParts(energies, parts, 16)), 0.1) + 1e-5 * (sums[frames]! / held) + 1e-20;
   for (let i = 1; i < frames; i++) {
     const to = Math.min(frames, i + ahead);
     const from = Math.max(0, i - behind);
@@ -58,8 +64,8 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
   return out;
 }
 
-function scaled(rises: Float32Array): Float32Array {
-  const spread = Math.max(0.3, robustSpread(thinned(rises, 7)));
+function scaled(rises: Float32Array, parts: readonly Part[]): Float32Array {
+  const spread = Math.max(0.3, robustSpread(thinnedParts(rises, parts, 7)));
   for (let i = 0; i < rises.length; i++) {
     const rise = Math.max(0, rises[i]! / spread);
     rises[i] = rise <= CAP ? rise : CAP + BEYOND_CAP * (rise - CAP);

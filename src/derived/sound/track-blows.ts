@@ -34,10 +34,11 @@ const LATER_THRESHOLD = 2.6;
  * @param range s, shortest and longest period
  * @param left events to leave out, by time
  */
-export function trackBlows(bands: OnsetBands, range: readonly [number, number], seconds: number, start?: readonly number[]): Track | undefined {
+export function trackBlows(bands: OnsetBands, range: readonly [number, number], start?: readonly number[]): Track | undefined {
+  const seconds = bands.parts.reduce((sum, [from, to]) => sum + to - from, 0) / bands.frameRate;
   let weights: readonly number[] | undefined = start;
   let row = novelty(bands, weights);
-  let list = candidates(row, bands.frameRate, FIRST_THRESHOLD);
+  let list = candidates(row, bands.frameRate, FIRST_THRESHOLD, bands.parts);
   let usual = usualSalience(list, seconds);
   let periods = searchPeriods(row, bands.frameRate, list, usual, range);
   for (let round = 0; round < 2; round++) {
@@ -45,7 +46,7 @@ export function trackBlows(bands: OnsetBands, range: readonly [number, number], 
     if (!best || best.chain.members.length < 4) return undefined;
     weights = learnedWeights(bands, best.chain.members.map((m) => list[m]!.time), best.period);
     row = novelty(bands, weights);
-    list = candidates(row, bands.frameRate, LATER_THRESHOLD);
+    list = candidates(row, bands.frameRate, LATER_THRESHOLD, bands.parts);
     usual = usualSalience(list, seconds);
     periods = searchPeriods(row, bands.frameRate, list, usual, range);
   }

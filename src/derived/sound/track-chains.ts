@@ -43,8 +43,7 @@ const MOST_SHARED = 0.5;
  * @param seed of the chance that chains are held against
  */
 export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number], seed: number): readonly ChainTrack[] {
-  const seconds = sound.samples.length / sound.rate;
-  const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(sound, bands, trackBlows(where, within, seconds, start), seed));
+  const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(sound, bands, trackBlows(where, within, start), seed));
   const first = chainIn(bands);
   if (!first) return [];
   const pattern = rhythmOf(bands, first.track);
@@ -54,12 +53,12 @@ export function trackChains(sound: PreparedSound, bands: OnsetBands, range: read
     const other = rest && chainIn(rest);
     return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? [other, { ...first, rhythm: true }] : [{ ...first, rhythm: true }];
   }
-  const second = judged(sound, bands, trackBlows(withoutBlows(bands, first.track), range, seconds), seed);
+  const second = judged(sound, bands, trackBlows(withoutBlows(bands, first.track), range), seed);
   if (!second || !standsAlone(first, second)) return [first];
   if (!louder(first, second) || rhythmOf(bands, second.track)) return [first, second];
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
-  const main = judged(sound, bands, trackBlows(bands, near, seconds), seed) ?? second;
+  const main = judged(sound, bands, trackBlows(bands, near), seed) ?? second;
   // What it finds then must be new: every other blow of the first chain would pass for a louder one too.
   return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? [first, second] : [main, first];
 }
