@@ -2,6 +2,7 @@ import { median, quantile, sorted } from '../../methods/signal/index.ts';
 import { advice, type AdviceKind } from './advice.ts';
 import type { BeatNotHeard, BeatResult, OtherChain, OtherReading, RecordingFacts, Run } from './beat-result.ts';
 import { foldedTurn, swells } from './folded-turn.ts';
+import { turnsGainDown } from './gain-control.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import { longestOf, shiftedRuns, steadyTimesOf, type RunOfBlows } from './runs.ts';
 import { findSecond } from './second-sound.ts';
@@ -82,7 +83,7 @@ export function readBlows(sound: PreparedSound, given: BlowsGiven, before: reado
   const trust = reaches(byHand ? { ...selfCheck, contrast: BELIEVED.contrast } : selfCheck, BELIEVED) && !given.rhythm ? 'good' : 'doubtful';
   const blowsClear = quantile(sorted(track.saliences), 0.05) > 5 && trust === 'good';
   const figures = runs.map((run) => runOf(run, byHand || blowsClear)).filter((run): run is Run => run !== undefined);
-  const recording = { ...facts, gainControl: swells(turn, track.period) };
+  const recording = { ...facts, gainControl: turnsGainDown(sound, steadyTimes) || swells(turn, track.period) };
   const { readings, others } = given;
 
   if (bent) notes.push('clipped');
