@@ -9,6 +9,9 @@ const PLAIN: Recipe = {
   runs: [{ start: 0.4, stop: 29.7, runDownStrokes: 0, runDownGrowth: 1 }], room: { decay: 0.4, direct: 6 }, signalToNoise: 18, hum: 0.5,
 };
 
+/** Noise for six seconds, against the recording's own root mean square. */
+const LOUD = 3;
+
 describe('the chain of blows', () => {
   it('follows a hammer that is braked hard after release', () => {
     let [right, all] = [0, 0];
@@ -36,5 +39,19 @@ describe('the chain of blows', () => {
     const [run] = splitRuns(blows, blows.map(() => 10), () => period, events, 10, 23);
     expect(run!.times).toEqual(blows);
     expect(run!.runDown).toBe(0);
+  });
+
+  it('takes no pause where only the background rises, and keeps a true one', () => {
+    for (const [seed, stops] of [[31, false], [32, false], [33, true], [34, true]] as const) {
+      const made = synthesise({ ...PLAIN, seed, jitter: 0.001, runs: stops ? [{ start: 0.4, stop: 11, runDownStrokes: 0, runDownGrowth: 1 }, { start: 17, stop: 29.7, runDownStrokes: 0, runDownGrowth: 1 }] : PLAIN.runs });
+      const draw = noiseSource(seed);
+      let power = 0;
+      for (const x of made.samples) power += (x * x) / made.samples.length;
+      const samples = made.samples.map((x, i) => (i > 11 * made.rate && i < 17 * made.rate ? x + LOUD * Math.sqrt(power) * draw.normal() : x));
+      const result = analyseBeat(samples, made.rate);
+      if (result.state !== 'heard') throw new Error('not heard');
+      console.log(`background risen, ${stops ? 'stopped' : 'running on'}: ${result.runs.map((run) => `${run.first.toFixed(2)} to ${run.last.toFixed(2)} s, ${run.strokes} strokes`).join('; ')}`);
+      expect(result.runs.length).toBe(stops ? 2 : 1);
+    }
   });
 }, 120_000);

@@ -1,5 +1,6 @@
 import { median, quantile, robustSpread, sorted } from '../../methods/signal/index.ts';
 import { alignBlows } from './align-blows.ts';
+import { blowsInPauses } from './bridge-pauses.ts';
 import { candidates, type Candidate } from './candidates.ts';
 import { bestChain } from './chain.ts';
 import { learnedWeights } from './learned-weights.ts';
@@ -65,9 +66,10 @@ export function trackBlows(bands: OnsetBands, range: readonly [number, number], 
     period = usualPeriod(times, period);
     periodAt = localPeriod(times, period);
   }
-  const fine = alignBlows(row, bands.frameRate, times);
+  const blows = [...members.map((m) => list[m]!), ...blowsInPauses(row, bands.frameRate, times, periodAt).map((time) => ({ time, salience: LATER_THRESHOLD }))].sort((a, b) => a.time - b.time);
+  const fine = alignBlows(row, bands.frameRate, blows.map((blow) => blow.time));
   const stays = sureBlows(bands, fine, periodAt, list);
-  return { times: fine.filter((_, i) => stays[i]), saliences: members.flatMap((m, i) => (stays[i] ? [list[m]!.salience] : [])), period, periodAt, events: list, periods, novelty: row, usual };
+  return { times: fine.filter((_, i) => stays[i]), saliences: blows.filter((_, i) => stays[i]).map((blow) => blow.salience), period, periodAt, events: list, periods, novelty: row, usual };
 }
 
 /** Salience of a usual strong event: the middle of the strongest two a second. */
