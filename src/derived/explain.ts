@@ -1,5 +1,5 @@
 import type { Entry } from '../entries/index.ts';
-import { lookOf, placeOf } from '../hammer/index.ts';
+import { answerWords, lookOf, placeOf } from '../hammer/index.ts';
 import type { Knowledge, Source } from '../knowledge/index.ts';
 import { formatQuantity } from '../methods/quantity/index.ts';
 import type { Picture } from './picture.ts';
@@ -42,8 +42,7 @@ export function explain(picture: Picture, knowledge: Knowledge, entries: readonl
 function explainValue(picture: Picture, knowledge: Knowledge, entries: ReadonlyMap<string, Entry>, key: string, depth: number): Explanation {
   const look = picture.known.looks[key];
   if (look !== undefined) {
-    const asked = lookOf(baseOf(key))?.look;
-    return { key, title: nameOf(key), shown: asked?.answers.find((one) => one.id === look.answer)?.words ?? look.answer.replaceAll('-', ' '), standing: `${look.standing} on ${look.when.slice(0, 10)} by ${look.by}`, sources: [], children: [], ...(look.words === undefined ? {} : { words: look.words }) };
+    return { key, title: nameOf(key), shown: answerWords(key, look.answer), standing: `${look.standing} on ${look.when.slice(0, 10)} by ${look.by}`, sources: [], children: [], ...(look.words === undefined ? {} : { words: look.words }) };
   }
   const value = picture.values[key];
   if (value === undefined) return { key, title: nameOf(key), shown: 'not checked', standing: 'nobody has entered it', sources: [], children: [] };

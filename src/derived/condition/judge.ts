@@ -1,3 +1,4 @@
+import { answerWords } from '../../hammer/index.ts';
 import type { Criterion, Grade, Knowledge, LimitRule, MeasuredRule, SeenRule } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
@@ -35,7 +36,7 @@ function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] 
   if (where !== undefined) {
     const look = bench.known.looks[where.look];
     if (look === undefined) return [unknown(criterion, undefined, [where.look], 'Whether it applies is not known yet.')];
-    if (!where.answers.includes(look.answer)) return [doesNotApply(criterion, `not on this hammer: ${look.answer.replaceAll('-', ' ')}`)];
+    if (!where.answers.includes(look.answer)) return [doesNotApply(criterion, `not on this hammer: ${answerWords(look.key, look.answer)}`)];
   }
   const { rule } = criterion;
   return rule.kind === 'measured' ? judgeMeasured(bench, criterion, rule) : judgeSeen(bench, criterion, rule);
@@ -75,14 +76,14 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
     if (look === undefined) throw new Error(`look ${key} vanished while it was judged`);
     const at = look.at;
     const graded = rule.answers[look.answer];
-    if (graded === undefined) return { ...unknown(criterion, at, [key], `Looked at, and not settled: ${look.answer.replaceAll('-', ' ')}.`), evidence: [look.entry] };
+    if (graded === undefined) return { ...unknown(criterion, at, [key], `Looked at, and not settled: ${answerWords(key, look.answer)}.`), evidence: [look.entry] };
     const stale = staleSince(bench.known, criterion, look.when);
     if (stale !== undefined) return { ...unknown(criterion, at, [key], stale), evidence: [look.entry] };
     const told = look.standing === 'told';
     return {
       ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
-      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: [look.answer.replaceAll('-', ' '), look.words].filter((word) => word !== undefined).join(': '),
-      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${look.answer.replaceAll('-', ' ')}`, from: [key], evidence: [look.entry], sources: [graded.source],
+      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: `${answerWords(key, look.answer)}${look.words === undefined ? '' : ` (${look.words})`}`,
+      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answerWords(key, look.answer)}`, from: [key], evidence: [look.entry], sources: [graded.source],
       limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };
   });
@@ -108,7 +109,7 @@ const doesNotApply = (criterion: Criterion, because: string, at?: string): Findi
 const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, rule, finding, bench.system) ?? []);
 
 function reasonFor(criterion: Criterion, step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
-  const first = step?.because ?? `${criterion.title}: within what good practice asks.`;
+  const first = step?.because ?? 'Within what good practice asks.';
   const next = graded.nextWorse;
   return next === undefined || next.chance < 0.05 ? first : `${first} With the doubt of the reading there is a chance of ${Math.round(next.chance * 100)} % that it is already ${next.grade.replace('-', ' ')}.`;
 }

@@ -101,5 +101,5 @@ function reasonsOf(verdict: Verdict, down: readonly Finding[], gates: readonly F
   return [...pick]
     .sort((a, b) => (GRADE_WEIGHT[b.grade] ?? 0) - (GRADE_WEIGHT[a.grade] ?? 0) || Number(b.gate) - Number(a.gate) || b.limits.length - a.limits.length)
     .slice(0, 3)
-    .map((finding) => ({ finding: keyOf(finding), sentence: finding.shown === '' ? `${finding.title}: ${finding.reason}` : `${finding.title}, ${finding.shown}: ${finding.reason}` }));
+    .map((finding) => ({ finding: keyOf(finding), sentence: finding.shown === '' ? `${finding.title}: ${finding.reason}` : `${finding.title}: ${finding.shown}. ${finding.reason}` }));
 }

@@ -1,3 +1,4 @@
+import { answerWords } from '../../hammer/index.ts';
 import { SETTINGS, type SettingRule } from '../../knowledge/index.ts';
 import { printQuantity } from '../print-system.ts';
 import type { SettingInputs, SettingLine } from './setting-line.ts';
@@ -43,5 +44,5 @@ function foundOf({ known, values, system = 'inch' }: SettingInputs, rule: Settin
   const [first] = read.sort((a, b) => b.quantity.value - a.quantity.value);
   if (first !== undefined) return first;
   const look = known.looks[rule.shownBy];
-  return look === undefined ? undefined : { key: look.key, words: look.answer.replaceAll('-', ' ') };
+  return look === undefined ? undefined : { key: look.key, words: answerWords(look.key, look.answer) };
 }

@@ -26,7 +26,7 @@ export function causesOfReadings(findings: readonly Finding[], knowledge: Knowle
       if (to - from < HARDLY || jobs.length === 0) return [];
       return [{
         id: `${findingKey(finding)}:${grade}`, title: finding.title, part: finding.part, chance: to - from, jobs, urgency: grade, basis: 'readings', draw: { by: names.get(finding) ?? findingKey(finding), from },
-        because: `${finding.title}${finding.at === undefined ? '' : `, ${finding.at.replaceAll('-', ' ')}`}, ${finding.shown}: with the doubt of the reading the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`,
+        because: `${finding.title}${finding.at === undefined ? '' : `, ${finding.at.replaceAll('-', ' ')}`}: ${finding.shown}. With the doubt of the reading the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`,
       }];
     });
   });

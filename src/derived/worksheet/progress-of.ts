@@ -1,3 +1,4 @@
+import { answerWords } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known, PastReading } from '../survey/index.ts';
@@ -52,7 +53,7 @@ function valuesAbout(known: Known, findings: readonly Finding[], repaired: strin
     return { key, ...(before === undefined ? {} : { found: shownReading(before) }), ...(after === undefined ? {} : { left: shownReading(after) }) };
   });
   const looked = Object.values(known.looks).filter((look) => evidence.has(look.entry)).map((look): FoundAndLeft => {
-    const shown = { shown: look.answer.replaceAll('-', ' '), when: look.when };
+    const shown = { shown: answerWords(look.key, look.answer), when: look.when };
     return look.when < repaired ? { key: look.key, found: shown } : { key: look.key, left: shown };
   });
   return [...read, ...looked];

@@ -45,7 +45,7 @@ export function firstPage(picture: Picture): readonly Block[] {
 
 /** A reason with the reader's own units before those in which the reading was written. */
 export const reasonWords = (sentence: string, system: PrintSystem): string =>
-  sentence.replace(/, ([^,():]+ \([^()]+\)):/u, (_, shown: string) => `, ${ownUnitsFirst(shown, system)}:`);
+  sentence.replace(/: ([^,():]+ \([^()]+\))\. /u, (_, shown: string) => `: ${ownUnitsFirst(shown, system)}. `);
 
 /** So many things are named on the first page, which must stay one page; the rest is counted and stands behind it. */
 const MOST_NAMED = 8;

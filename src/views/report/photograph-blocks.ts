@@ -1,3 +1,4 @@
+import { answerWords } from '../../hammer/index.ts';
 import type { Picture } from '../../derived/index.ts';
 import { partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
@@ -26,7 +27,7 @@ export function photographsOf(picture: Picture): readonly NumberedPhotograph[] {
   for (const look of Object.values(looks)) {
     for (const sha256 of look.photographs) {
       if (found.has(sha256)) continue;
-      const words = `${look.key.replaceAll(/[.@-]/g, ' ')}: ${look.answer.replaceAll('-', ' ')}${look.words === undefined ? '' : `, ${look.words}`}`;
+      const words = `${look.key.replaceAll(/[.@-]/g, ' ')}: ${answerWords(look.key, look.answer)}${look.words === undefined ? '' : `, ${look.words}`}`;
       found.set(sha256, { sha256, mediaType: '', words, when: look.when, part: look.key.split('.')[0] ?? look.key, look: look.key });
     }
   }

@@ -1,6 +1,6 @@
 import { calendarText, looksOverTime, upkeepEvents, upkeepPlan, wearOf, inspectionRecord, type DueItem, type Picture, type UpkeepPlan, type Wear, type WearStep } from '../../derived/index.ts';
 import type { Entry } from '../../entries/index.ts';
-import { placeOf } from '../../hammer/index.ts';
+import { answerWords, placeOf } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
@@ -87,7 +87,7 @@ export function looksBlocks(picture: Picture, entries: readonly Entry[]): readon
   const changed = all.filter((one) => one.changed);
   const same = all.filter((one) => !one.changed);
   const key = (one: (typeof all)[number]): string => keyWords(one.at === undefined ? one.look : `${one.look}@${one.at}`);
-  const answers = (one: (typeof all)[number]): string => one.answers.map(({ when, answer }) => `${when.slice(0, 10)} ${answer.replaceAll('-', ' ')}`).join('; ');
+  const answers = (one: (typeof all)[number]): string => one.answers.map(({ when, answer }) => `${when.slice(0, 10)} ${answerWords(one.look, answer)}`).join('; ');
   return [
     { kind: 'heading', level: 2, text: 'Looked at more than once' },
     ...(changed.length === 0 ? [] : [{ kind: 'table', caption: 'What changed between looks, oldest answer first', columns: ['Look', 'Answers'], rows: changed.map((one) => ({ cells: [key(one), answers(one)] })) } as const]),
