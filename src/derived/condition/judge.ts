@@ -60,7 +60,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const step = steps.find((one) => one.grade === graded.grade);
     return {
       ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
-      reason: reasonFor(criterion, step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
+      reason: reasonFor(step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
       from: [key], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
       limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (step?.cures ?? criterion.cures),
       ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse, quantity, bench.system) } }),
@@ -108,7 +108,7 @@ const doesNotApply = (criterion: Criterion, because: string, at?: string): Findi
 
 const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, rule, finding, bench.system) ?? []);
 
-function reasonFor(criterion: Criterion, step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
+function reasonFor(step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
   const first = step?.because ?? 'Within what good practice asks.';
   const next = graded.nextWorse;
   return next === undefined || next.chance < 0.05 ? first : `${first} With the doubt of the reading there is a chance of ${Math.round(next.chance * 100)} % that it is already ${next.grade.replace('-', ' ')}.`;
