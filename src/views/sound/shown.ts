@@ -26,8 +26,9 @@ export const plainDelay = (seconds: number): string => `${Math.round(Math.abs(se
 /** Decibels below or above the blow. */
 export function shownLevel(level: Estimate): string {
   const doubt = Math.max(LEAST_LEVEL_DOUBT, halfWidth(level));
-  const words = `${withDoubt(Math.abs(level.value), doubt)} dB ${level.value > 0 ? 'louder' : 'fainter'}`;
-  return Math.abs(level.value) <= doubt ? `about as loud as the blow (${words})` : `${words} than the blow`;
+  const figure = `${withDoubt(Math.abs(level.value), doubt)} dB`;
+  const words = `${figure} ${level.value > 0 ? 'louder' : 'fainter'}`;
+  return Math.abs(level.value) <= doubt ? `about as loud as the blow (${/^0(\.0)? /u.test(figure) ? figure : words})` : `${words} than the blow`;
 }
 
 /** Seconds as one reads them on a clock. */
