@@ -137,3 +137,14 @@ test('readings at odds and names that nobody knows are said, and count nowhere',
   expect(found?.problems.join('\n')).toContain('coil-spring.renew');
   expect(found?.problems.join('\n')).toContain('lower-dye.buy');
 });
+
+test('what was only told clears no matter of safety, and may still stop the hammer', () => {
+  const toldAgain = (answer: string): readonly Entry[] => good.map((entry) => {
+    const body = entry.body as { readonly look?: string };
+    return body.look === 'frame.crack' ? { ...entry, body: { ...body, answer, standing: 'told' } } as Entry : entry;
+  });
+  const whole = picture(toldAgain('none'), knowledge, AS_OF, 1);
+  expect(whole?.duty.verdict).toBe('not-known-yet');
+  expect(whole?.findings.find((one) => one.criterion === 'frame.crack')).toMatchObject({ grade: 'not-known', reason: expect.stringContaining('Told, not seen'), missing: ['frame.crack'] });
+  expect(picture(toldAgain('present'), knowledge, AS_OF, 1)?.duty.verdict).toBe('stand-down');
+});

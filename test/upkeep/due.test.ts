@@ -86,7 +86,7 @@ test('an inspection record names machine, date and person, what was found, and w
   const found = pictureOf(log);
   const record = inspectionRecord(found.known, found.findings, found.duty);
   expect(record).toMatchObject({ machine: { tag: 'CASE', id: found.known.hammer }, date: '2026-07-01', by: ['A. Quill'], source: 'osha-1910-218' });
-  expect(record?.lines).toEqual([{ what: 'Dies and keys tight', shown: 'both dies tight', grade: 'sound', gate: true }]);
+  expect(record?.lines).toEqual([{ what: 'Hold of dies and keys', shown: 'both dies tight', grade: 'sound', gate: true }]);
   expect(record?.gatesNotChecked).toContain('frame.crack');
   expect(inspectionRecord(found.known, found.findings, found.duty, '2026-05-12')?.lines.length).toBeGreaterThan(20);
   expect(inspectionRecord(found.known, found.findings, found.duty, '2020-01-01')).toBeUndefined();

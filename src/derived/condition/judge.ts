@@ -58,6 +58,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const steps = override === undefined ? defaults : defaults.map((step) => (step.grade === override.step.grade ? { ...step, from: override.step.quantity.value, text: override.step.asWritten, because: `${step.because} The owner's own limit: ${override.reason}` } : step));
     const graded = gradeMeasured(quantity, steps, rule.worse);
     const step = steps.find((one) => one.grade === graded.grade);
+    if (criterion.gate && graded.grade === 'sound' && value.rests === 'told') return { ...unknown(criterion, at, value.from.length === 0 ? [key] : value.from, `Told, not measured: ${shownReading(value, bench.system)}. ${HEARSAY}`), evidence: evidenceOf(bench.values, value) };
     return {
       ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
       reason: reasonFor(step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
@@ -80,14 +81,19 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
     const stale = staleSince(bench.known, criterion, look.when);
     if (stale !== undefined) return { ...unknown(criterion, at, [key], stale), evidence: [look.entry] };
     const told = look.standing === 'told';
+    const answer = answerWords(key, look.answer);
+    if (told && criterion.gate && graded.grade === 'sound') return { ...unknown(criterion, at, [key], `Told, not seen: ${answer}. ${HEARSAY}`), evidence: [look.entry] };
     return {
       ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
-      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: `${answerWords(key, look.answer)}${look.words === undefined ? '' : ` (${look.words})`}`,
-      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answerWords(key, look.answer)}`, from: [key], evidence: [look.entry], sources: [graded.source],
+      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [told ? `Told, not seen; if it is so: ${graded.because}` : graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: `${answer}${look.words === undefined ? '' : ` (${look.words})`}`,
+      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answer}`, from: [key], evidence: [look.entry], sources: [graded.source],
       limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };
   });
 }
+
+/** What was told may stop a hammer; it never clears one. */
+const HEARSAY = 'What was told does not clear a matter of safety: look yourself.';
 
 const atLeast = (grade: Grade, level: number): number => (['sound', 'watch', 'limited', 'stand-down'].indexOf(grade) >= level ? 1 : 0);
 

@@ -73,7 +73,7 @@ export function movingOf(input: MovingInput, seed: number, system: PrintSystem =
     push: { least: ROLLING.least * input.mass.value * GRAVITY, most: ROLLING.most * heaviest * GRAVITY },
     rigger: heaviest > RIGGER_MASS
       ? { wanted: true, sentence: `It may weigh ${roundMass(heaviest, system)}: above ${roundMass(RIGGER_MASS, system)} a professional rigger does the lift.` }
-      : { wanted: false, sentence: `Within ${roundMass(RIGGER_MASS, system)} on all that is known: still two people, a rated hoist, and nobody under it or beside its fall.` },
+      : { wanted: false, sentence: `${input.weighed ? 'Weighed, and within' : 'By its class within'} ${roundMass(RIGGER_MASS, system)}${input.weighed ? '' : ', and nobody weighed it: a hoist rated for twice that, or a rigger'}: still two people, a rated hoist, and nobody under it or beside its fall.` },
     lift: liftPoints(input.family, parts), advice: slingAdvice(input, whole, system), bearings: bearings(heaviest, input.baseLength, input.baseWidth),
     floor: floorAnswer(heaviest, input.baseLength, input.baseWidth, input.floor), door: doorSentences(input, system), basis: GRAVITY_BASIS,
     notKnown: [

@@ -233,7 +233,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '9 %', grade: 'sound', stands: 'just under' }, { given: '10 %', grade: 'watch', stands: 'at' }, { given: '11 %', grade: 'watch', stands: 'just over' }, { given: '24 %', grade: 'watch', stands: 'just under' }, { given: '25 %', grade: 'limited', stands: 'at' }, { given: '26 %', grade: 'limited', stands: 'just over' }],
   },
   {
-    id: 'keys.secure', title: 'Dies and keys tight', question: 'Are both dies held?', part: 'keys', rows: [5, 6], families: EVERY,
+    id: 'keys.secure', title: 'Hold of dies and keys', question: 'Are both dies held?', part: 'keys', rows: [5, 6], families: EVERY,
     rule: { kind: 'seen', look: 'keys.secure', answers: {
       tight: { grade: 'sound', because: 'Both dies are tight.', source: 'common-practice' },
       tightened: { grade: 'watch', because: 'One was loose and drove tight: it will tell within the hour whether it holds.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['keys.drive'] },
@@ -311,7 +311,7 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'fitted', grade: 'sound', stands: 'plain' }, { given: 'none-by-design', grade: 'sound', stands: 'plain' }, { given: 'left-out', grade: 'stand-down', stands: 'plain' }],
   },
   {
-    id: 'sow-block.state', title: 'Sow block tight', question: 'Does the sow block sit whole and tight?', part: 'sow-block', rows: [8], families: EVERY,
+    id: 'sow-block.state', title: 'Hold of the sow block', question: 'Does the sow block sit whole and tight?', part: 'sow-block', rows: [8], families: EVERY,
     onlyWhere: { look: 'sow-block.fitted', answers: ['fitted'] },
     rule: { kind: 'seen', look: 'sow-block.state', answers: {
       tight: { grade: 'sound', because: 'Whole and tight.', source: 'common-practice' },

@@ -125,7 +125,7 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'covered', grade: 'sound', stands: 'plain' }, { given: 'exposed', grade: 'stand-down', stands: 'plain' }, { given: 'no-electrics', grade: 'sound', stands: 'plain' }],
   },
   {
-    id: 'starter.no-volt', title: 'Stays off after a power cut', question: 'Does it stay off when the power comes back?', part: 'starter', rows: [46], families: EVERY,
+    id: 'starter.no-volt', title: 'Start again after a power cut', question: 'Does it stay off when the power comes back?', part: 'starter', rows: [46], families: EVERY,
     rule: { kind: 'seen', look: 'starter.no-volt', answers: {
       'stays-off': { grade: 'sound', because: 'Stays off.', source: 'common-practice' },
       restarts: { grade: 'limited', because: 'It starts by itself when the power returns.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }] },

@@ -66,7 +66,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'free', grade: 'sound', stands: 'plain' }, { given: 'rocks', grade: 'watch', stands: 'plain' }, { given: 'sticks', grade: 'limited', stands: 'plain' }],
   },
   {
-    id: 'guide-shims.state', title: 'Guide shims held', question: 'Are the guide shims held?', part: 'guide-shims', rows: [13], families: GUIDED,
+    id: 'guide-shims.state', title: 'Hold of the guide shims', question: 'Are the guide shims held?', part: 'guide-shims', rows: [13], families: GUIDED,
     rule: { kind: 'seen', look: 'guide-shims.state', answers: {
       held: { grade: 'sound', because: 'Held so that they cannot climb.', source: 'common-practice' },
       free: { grade: 'watch', because: 'Nothing keeps them from climbing with the ram.', source: 'page-guide', cures: ['guide.retain-shims'] },
@@ -255,7 +255,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '0.499 in', grade: 'watch', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'sound', stands: 'just over' }, { given: '0.062 in', grade: 'limited', stands: 'just under' }, { given: '1/16 in', grade: 'limited', stands: 'at' }, { given: '0.063 in', grade: 'watch', stands: 'just over' }],
   },
   {
-    id: 'spring-bolt.lock', title: 'Spring nut locked', question: 'Is the spring nut locked?', part: 'spring-bolt', rows: [20], families: COIL,
+    id: 'spring-bolt.lock', title: 'Lock of the spring nut', question: 'Is the spring nut locked?', part: 'spring-bolt', rows: [20], families: COIL,
     rule: { kind: 'seen', look: 'spring-bolt.lock', answers: {
       locked: { grade: 'sound', because: 'Locked.', source: 'common-practice' },
       'not-locked': { grade: 'limited', because: 'A nut that backs off changes the blow, and then lets the spring go.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }] },
@@ -350,7 +350,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
   },
   {
-    id: 'crank.pin-tight', title: 'Crank pin tight', question: 'Is the crank pin tight and locked?', part: 'crank', rows: [23], families: EVERY,
+    id: 'crank.pin-tight', title: 'Hold of the crank pin', question: 'Is the crank pin tight and locked?', part: 'crank', rows: [23], families: EVERY,
     rule: { kind: 'seen', look: 'crank.pin-tight', answers: {
       tight: { grade: 'sound', because: 'Tight and locked.', source: 'common-practice' },
       loose: { grade: 'stand-down', because: 'A loose pin works out and lets the rod flail.', source: 'common-practice' },

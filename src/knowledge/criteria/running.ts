@@ -4,7 +4,7 @@ import type { Criterion } from '../criterion.ts';
 /** Criteria for the running trial. */
 export const RUNNING_CRITERIA: readonly Criterion[] = [
   {
-    id: 'running.creep', title: 'Ram still with the treadle up', question: 'Does the ram stay still with the treadle up?', part: 'running', rows: [28, 29, 31], families: EVERY,
+    id: 'running.creep', title: 'Ram with the treadle up', question: 'Does the ram stay still with the treadle up?', part: 'running', rows: [28, 29, 31], families: EVERY,
     rule: { kind: 'seen', look: 'running.creep', answers: {
       still: { grade: 'sound', because: 'Stays still.', source: 'common-practice' },
       drifts: { grade: 'watch', because: 'A little drift that stops is common; look at clutch and bush.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.adjust'] },

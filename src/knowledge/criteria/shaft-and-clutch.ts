@@ -296,7 +296,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'smooth', grade: 'sound', stands: 'plain' }, { given: 'jumpy', grade: 'limited', stands: 'plain' }, { given: 'floppy', grade: 'watch', stands: 'plain' }],
   },
   {
-    id: 'return.lift', title: 'Treadle returns', question: 'Does the treadle come fully up by itself?', part: 'return-spring', rows: [33], families: EVERY,
+    id: 'return.lift', title: 'Return of the treadle', question: 'Does the treadle come fully up by itself?', part: 'return-spring', rows: [33], families: EVERY,
     rule: { kind: 'seen', look: 'return-spring.lift', answers: {
       fully: { grade: 'sound', because: 'Fully, every time.', source: 'common-practice' },
       lazy: { grade: 'watch', because: 'A lazy return makes it run on.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['return-spring.renew'] },

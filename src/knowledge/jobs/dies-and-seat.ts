@@ -6,7 +6,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2,
     words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points.',
-    after: [],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
     hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
@@ -15,7 +15,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2,
     words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways.',
-    after: [],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
     replaces: [{ job: 'seat.file', on: ['seat'] }, { job: 'seat.grind-with-plate-jig', on: ['seat'] }],
     hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
     parts: [],
@@ -26,7 +26,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2,
     words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it; check with feelers.',
-    after: [],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
     replaces: [{ job: 'seat.file', on: ['seat'] }],
     hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
     parts: [
@@ -62,7 +62,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'dovetail.file-flanks', title: 'File the flanks to the key', part: 'dovetail', families: EVERY, stage: 2,
     words: 'Blue the key, file the high places of the flank until the key lies flat over its full length.',
-    after: [
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }, 
       { job: 'seat.file', because: 'the flanks are filed to a finished floor' },
     ],
     hours: { least: 2, likely: 3, most: 5 }, skill: 2, helpers: 0,
@@ -72,7 +72,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
     words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins.',
-    after: [],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
     replaces: [{ job: 'dovetail.file-flanks', on: ['dovetail'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
     parts: [],

@@ -1,5 +1,5 @@
 import { movingInputOf, movingOf, type Moving, type MovingAnswer, type MovingInput, type Standing } from '../../derived/moving/index.ts';
-import type { PrintSystem } from '../../derived/index.ts';
+import type { Picture, PrintSystem } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { gravityDrawing } from './gravity-drawing.ts';
@@ -18,7 +18,7 @@ export function movingSheet(ground: OutlookGround): SheetParts {
   const moving = answer.state === 'known' ? answer : undefined;
   const missing = missingOf(picture, READ);
   return {
-    answer: answerOf(answer, input, system),
+    answer: answerOf(answer, input, picture),
     measureFirst: [...missing.map((key) => `${keyWords(key)}.`), ...(asked.door === undefined ? ['Door: width and height in the clear.'] : []), ...(asked.floor === undefined ? ['Floor: what it carries, from somebody who knows, and what lies below it.'] : [])],
     body: () => moving === undefined ? [] : [...drawingBlocks(ground, input, moving), ...weightBlocks(input, moving, system), ...adviceBlocks(moving, system), ...floorBlocks(moving, system)],
     assumed: [...(moving === undefined ? [] : [`${moving.basis[0]!.toUpperCase()}${moving.basis.slice(1)}.`]), ...(moving?.notKnown.map((one) => `Not known: ${one}.`) ?? [])],
@@ -38,7 +38,16 @@ const least = (moving: Moving): number | undefined => {
 /** Whole degrees on the safe side. */
 const downTo = (angle: number): string => `${Math.floor((angle * 180) / Math.PI)}°`;
 
-function answerOf(answer: MovingAnswer, input: MovingInput, system: PrintSystem): SheetParts['answer'] {
+/** A throat that is cracked, or that nobody looked at, may part under a sling. */
+function crackedWords({ findings, known }: Picture): string {
+  const crack = findings.find((one) => one.criterion === 'frame.crack');
+  const answer = known.looks['frame.crack']?.answer;
+  if (answer === 'present' || answer === 'suspected') return `Do not sling it through the throat or by the column: ${answer === 'present' ? 'the frame is cracked' : 'a crack in the frame is suspected'}, and it may part under its own weight. A professional rigger decides how it is carried, from below.`;
+  return crack === undefined || crack.grade === 'not-known' ? 'Look at throat and spine for cracks before anything is slung: nobody has.' : '';
+}
+
+function answerOf(answer: MovingAnswer, input: MovingInput, picture: Picture): SheetParts['answer'] {
+  const { system } = picture;
   if (answer.state !== 'known') return { kind: 'answer', words: 'The weights cannot be as read', sentence: answer.problems.map((problem) => problem.sentence).join('. '), estimate: true, rests: 'Read them again.' };
   const angle = least(answer);
   const base = answer.bearings.find((one) => one.id === 'base');
@@ -46,7 +55,7 @@ function answerOf(answer: MovingAnswer, input: MovingInput, system: PrintSystem)
   return {
     kind: 'answer', estimate: !input.weighed || input.assumedLengths.length > 0,
     words: `It weighs ${shownDoubt(input.mass, 'mass', system)}${angle === undefined ? '' : ` and goes over at a lean of ${downTo(angle)}`}`,
-    sentence: [answer.rigger.sentence, angle === undefined ? '' : `Keep every slope, jack and skid below ${downTo(angle / 3)}.`, base === undefined ? '' : `On the floor: ${shownRough(base.pressure, 'pressure', system, system === 'inch' ? 'psf' : 'kPa')} on its whole base${rollers === undefined ? '' : `, ${shownRough(rollers.pointLoad, 'force', system)} on one pipe roller`}.`].filter((one) => one !== '').join(' '),
+    sentence: [crackedWords(picture), answer.rigger.sentence, angle === undefined ? '' : `Keep every slope, jack and skid below ${downTo(angle / 3)}.`, base === undefined ? '' : `On the floor: ${shownRough(base.pressure, 'pressure', system, system === 'inch' ? 'psf' : 'kPa')} on its whole base${rollers === undefined ? '' : `, ${shownRough(rollers.pointLoad, 'force', system)} on one pipe roller`}.`].filter((one) => one !== '').join(' '),
     rests: input.weighed ? 'Weighed; the place of its weight is judged from the usual shape of such machines.' : 'Nobody weighed it: usual for its class. The place of its weight is judged from the usual shape of such machines.',
   };
 }

@@ -38,6 +38,7 @@ export function firstPage(picture: Picture): readonly Block[] {
       : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${costWords(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
+      ...(duty.verdict === 'stand-down' ? [{ kind: 'paragraph', text: 'While something stops it, whatever needs it to run waits until that is cured.' } as const] : []),
       { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${say(one.how)}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
     ]),
   ];

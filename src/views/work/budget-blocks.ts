@@ -40,7 +40,7 @@ const UNBOUND = 1e8;
 
 function titleOf({ budget: { money, hours, wanted } }: BestUse, currency: string): string {
   const bounds = [...(money >= UNBOUND ? [] : [exactMoney(money, currency)]), ...(hours === undefined ? [] : [`${workHours(hours)} of work`])].join(' and ');
-  if (wanted === 'safe to run') return `Only what makes it safe to run${bounds === '' ? '' : `, within ${bounds}`}`;
+  if (wanted === 'safe to run') return `The least that lets it run again, under the limits that are left${bounds === '' ? '' : `, within ${bounds}`}`;
   return `Best use of ${bounds}`;
 }
 

@@ -99,7 +99,7 @@ test.each([
     // Once the keys are loose nothing is to be run: the answer is taken only as one of an earlier run.
     const earlier = question.getByRole('button', { name: 'Yes, an earlier run' });
     if (before !== 'Are both dies and both keys tight?' && (await verdict(page)) === 'Stand down' && (await earlier.count()) > 0) {
-      expect(await question.locator('.stop').textContent()).toMatch(/Something stops this hammer: Dies and keys tight/);
+      expect(await question.locator('.stop').textContent()).toMatch(/Something stops this hammer: Hold of dies and keys/);
       expect(await answer.getAttribute('aria-pressed')).toBe('false');
       await hands.press(earlier);
       asked += 1;
