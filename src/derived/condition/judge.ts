@@ -58,7 +58,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const steps = override === undefined ? defaults : defaults.map((step) => (step.grade === override.step.grade ? { ...step, from: override.step.quantity.value, text: override.step.asWritten, because: `${step.because} The owner's own limit: ${override.reason}` } : step));
     const graded = gradeMeasured(quantity, steps, rule.worse);
     const step = steps.find((one) => one.grade === graded.grade);
-    if (criterion.gate && graded.grade === 'sound' && value.rests === 'told') return { ...unknown(criterion, at, value.from.length === 0 ? [key] : value.from, `Told, not measured: ${shownReading(value, bench.system)}. ${HEARSAY}`), evidence: evidenceOf(bench.values, value) };
+    if (criterion.gate && graded.grade === 'sound' && value.standing === 'told') return { ...unknown(criterion, at, value.from.length === 0 ? [key] : value.from, `Told, not measured: ${shownReading(value, bench.system)}. ${HEARSAY}`), evidence: evidenceOf(bench.values, value) };
     return {
       ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
       reason: reasonFor(step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
