@@ -47,7 +47,19 @@ test('the plate is as thick as the seat has lost, and fills the pocket of the ol
   const plate = made(makeFillerPlate(found.values, found.known, and()));
   expect(inches(plate, 'thickness')).toBeCloseTo(0.25, 9);
   expect(inches(plate, 'width')).toBeCloseTo(2 - 1 / 64, 9);
-  expect(inches(made(makeFillerPlate(found.values, found.known, { ...and(), floorCut: true })), 'width')).toBeCloseTo(3 - 1 / 64, 9);
+  expect(inches(made(makeFillerPlate(found.values, found.known, { ...and(), floorCut: true })), 'width')).toBeCloseTo(3 - 1 / 64 - 2 * 0.25 * Math.tan((10 * Math.PI) / 180), 9);
+});
+
+test('over a plate the seat is as deep as it was made: foot and key do not reckon with the sunk depth', () => {
+  // Made 5/8 in deep, sunk by 1/4 in, and read down to the sunk floor: 7/8 in.
+  const log = inchHammer().made('seat.depth', '5/8 in').read('seat.depth', '7/8 in');
+  const sunk = pictureOf(log);
+  const die = (...kinds: PartKind[]): number => inches(made(makeLowerDie(sunk.values, sunk.known, and(...kinds))), 'dovetail-height');
+  expect(die()).toBeCloseTo(7 / 8 + 1 / 32, 9);
+  expect(die('filler-plate')).toBeCloseTo(5 / 8 + 1 / 32, 9);
+  const key = (...kinds: PartKind[]): number => inches(made(makeLowerKey(sunk.values, sunk.known, and('lower-die', ...kinds))), 'height');
+  expect(key() - key('filler-plate')).toBeCloseTo(0.25 / Math.cos((10 * Math.PI) / 180), 9);
+  expect(made(makeLowerDie(sunk.values, sunk.known, and('filler-plate'))).warnings.join(' ')).toContain('narrower on top of the plate');
 });
 
 test('a key has its taper over its whole length, half of it to each end', () => {

@@ -4,6 +4,7 @@ import { printQuantity } from '../print-system.ts';
 import { dieShape, neckWidth } from './die-outline.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
+import { seatDepth, widthOverPlate } from './over-plate.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
@@ -48,7 +49,7 @@ export function makeLowerDie(values: Values, known: Known, context: MakingContex
   const sunk = reader.find('stack.filler-plate');
   const bridge = context.alsoMade.has('filler-plate') && !context.floorCut ? ['It stands on the plate and on the floor beside it together: plate and floor are made flush first, tried with blue.'] : [];
   const plate = sunk !== undefined && sunk.quantity.value > 0 ? [`Height counts from the true floor: the filler plate of ${print(sunk.quantity.value)} goes in first. Without it the die must be that much higher.`] : [];
-  return die('lower', known, context, reader, { height, width, length, angle, depth: reader.find('seat.depth|seat.depth#as-made'), key, warnings: [...warnings, ...plate, ...bridge], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
+  return die('lower', known, context, reader, { height, width, length, angle, depth: seatDepth(reader, context), key, warnings: [...warnings, ...plate, ...bridge, ...widthOverPlate(reader, context)], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
 }
 
 /**

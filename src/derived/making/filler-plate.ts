@@ -3,6 +3,7 @@ import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, reckon, sized, unknownPlace, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
+import { closesIn } from './over-plate.ts';
 import type { Making } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { centreLine, rectangle, type Shape } from './shape.ts';
@@ -35,7 +36,6 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
     };
   }
   const room = shopFigure('plate-room');
-  const width = { ...reckon('length', [across, room], (size, gap) => size! - gap!), estimate: across.estimate };
   const length = { ...reckon('length', [along, room], (size, gap) => size! - gap!), estimate: along.estimate };
   const old = reader.find('filler-plate.thickness');
   // A floor cut flat over its whole width lies as deep as the cutter went, and no shallower than the die had sunk.
@@ -44,9 +44,11 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
     return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'A floor that is flat over its whole width lies at least as deep as the die had sunk: the cut or the depth sunk is wrong (seat.cut, seat.sunk).', problem: `The floor was cut less deep than the die had sunk; ${print(sunk.quantity.value)} and more is allowed: ${print(cut.quantity.value)}` };
   }
   const thickness = cut ?? (context.floorCut ? { ...sunk, estimate: true } : sunk);
+  const lean = context.floorCut ? reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made') : undefined;
+  const width = { ...reckon('length', [across, room, ...(lean === undefined ? [] : [closesIn(thickness, lean)])], (size, gap, narrower = 0) => size! - gap! - narrower), estimate: across.estimate };
   const dimensions = [
     sized('thickness', 'thickness', thickness, { plus: GRIND, minus: 0 }, cut !== undefined ? 'what was cut off the true floor; left full, then ground until it stands as high as that did' : context.floorCut ? 'the depth that the die had sunk, the least that the cutter takes off; measured again when the floor is cut' : 'the depth that the seat has lost; left full, then ground until it is flush with the true floor'),
-    sized('width', 'width', width, { plus: 0, minus: SIXTY_FOURTH }, context.floorCut ? 'the whole seat floor, with room to drop in' : 'the pocket that the die has beaten, with room to drop in'),
+    sized('width', 'width', width, { plus: 0, minus: SIXTY_FOURTH }, context.floorCut ? lean === undefined ? 'the whole seat floor, with room' : 'the seat between its flanks at the top of the plate, with room: it slides in from the end' : 'the pocket that the die has beaten, with room to drop in'),
     sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, 'full length of the seat, the way the key is driven'),
   ];
   const thin = thickness.quantity.value < shopNumber('plate-thin');
@@ -60,7 +62,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
       'Hold it by the die key or two dowels in the seat, never by the die alone; never a stack of shims.',
       ...(context.floorCut ? ['The floor is cut first, and the plate made to what was cut off it.'] : ['Corner to corner flush with the floor beside it within 0.002 in (0.05 mm).']),
     ],
-    unknowns: context.floorCut && cut === undefined ? [unknownPlace('seat.cut')] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
+    unknowns: context.floorCut ? [...(cut === undefined ? [unknownPlace('seat.cut')] : []), ...(lean === undefined ? [unknownPlace('dovetail.flank-angle@lower')] : [])] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
     warnings: [
       ...(old === undefined || old.quantity.value <= 0 ? [] : [`It takes the place of the plate of ${print(old.quantity.value)} that is in the seat now: one plate, not two.`]),
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),

@@ -5,6 +5,7 @@ import { printQuantity } from '../print-system.ts';
 import { sturdyKey } from './die-blank.ts';
 import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
+import { seatDepth } from './over-plate.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { centreLine, path, rectangle, type Shape, type View } from './shape.ts';
@@ -49,7 +50,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
     return { state: 'cannot-be', kind, title, because: `The key stands between die and flank: one of the readings is wrong (${[...old.from, ...gap.from].join(', ')}).`, problem: `The key is thicker than the gap that it is driven into; up to ${print(gap.quantity.value)} is allowed: ${print(old.quantity.value)}` };
   }
   const loose = reuses && gap !== undefined && old !== undefined && gap.quantity.value - old.quantity.value > shopNumber('key-thickness') / 3 ? [`Seat and die leave ${print(gap.quantity.value)} and the old key was ${print(old.quantity.value)}: find out what filled the rest. A key as thick as the gap is better than packing.`] : [];
-  const depth = reader.find(end === 'lower' ? 'seat.depth|seat.depth#as-made' : 'ram.dovetail-depth|ram.dovetail-depth#as-made');
+  const depth = end === 'lower' ? seatDepth(reader, context) : reader.find('ram.dovetail-depth|ram.dovetail-depth#as-made');
   const oldHeight = reader.find(`keys.height@${end}#as-made|keys.height@${end}`);
   const angle = reader.find(`dovetail.flank-angle@${end}|dovetail.flank-angle@${end}#as-made`);
   const height = depth === undefined ? oldHeight : reckon('length', [depth, large, ...(angle === undefined ? [] : [angle])], (deep, thick, lean = 0) => (deep! - thick! * Math.sin(lean)) / Math.cos(lean) - SIXTY_FOURTH);

@@ -1,7 +1,7 @@
 import type { Finding } from '../condition/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
-import type { Worksheet } from '../worksheet/index.ts';
+import { isOpen, type Worksheet } from '../worksheet/index.ts';
 import { makeBelt } from './belt.ts';
 import { makeBowLeaf } from './bow-leaf.ts';
 import { makeBowClipBushing, makeBowEyeBushings, makeClutchPulleyBushing, makeCrossheadBushing, makeHelveBushings, makeRodBushing } from './bushings.ts';
@@ -73,7 +73,7 @@ export function partsToMake(ground: MakingGround): readonly Making[] {
   return (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => MAKERS[kind](ground.values, ground.known, context));
 }
 
-const openJobs = (ground: MakingGround): readonly string[] => ground.worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').map((job) => job.job);
+const openJobs = (ground: MakingGround): readonly string[] => ground.worksheet.jobs.filter(isOpen).map((job) => job.job);
 
 /** Both keys, unless every finding that asks for new ones names its end. */
 function keysToRenew(ground: MakingGround): readonly PartKind[] {
