@@ -22,6 +22,21 @@ test('the sheet goes hold-down, speed, die heights, gap, spring, throw, clutch, 
   expect(sheetOf(new LogOf('50 lb', 'helve')).map((one) => one.id)).not.toContain('spring');
 });
 
+test('dies are wanted as the open jobs leave them, the new one as its drawing has it', () => {
+  const { known, values } = pictureOf(wornHammer());
+  const height = (key: string): number => {
+    const outcome = values[key]?.outcome;
+    if (outcome?.state !== 'known') throw new Error(`not known: ${key}`);
+    return outcome.quantity.value;
+  };
+  const of = (id: string, ...jobs: readonly string[]) => settingSheet({ known, values, jobs: new Set(jobs) }).find((one) => one.id === id);
+  const total = height('upper-die.height#as-made') + height('lower-die.height#as-made');
+  expect(of('lower-die', 'dies.new-lower')?.target?.to?.value).toBeCloseTo(total - height('stack.upper-net'), 12);
+  expect(of('lower-die', 'dies.new-lower', 'dies.new-upper')?.target?.to?.value).toBeCloseTo(height('lower-die.height#as-made'), 12);
+  expect(of('upper-die')).toMatchObject({ state: 'set', target: { sentence: expect.stringContaining('No open job replaces it') } });
+  expect(of('lower-die', 'seat.fit-filler-plate')?.change?.value).toBeCloseTo(height('stack.filler-plate'), 12);
+});
+
 test('targets come from the hammer where it gives them, and say where they come from', () => {
   const log = wornHammer().made('running.rate', '325 rpm').read('running.rate', '380 rpm').read('pulley.diameter', '14 in').read('motor.speed', '1740 rpm');
   const speed = line(log, 'speed');

@@ -1,4 +1,4 @@
-import type { Picture, Settling, WorksheetJob } from '../../derived/index.ts';
+import { isOpen, type Picture, type Settling, type WorksheetJob } from '../../derived/index.ts';
 import { lookOf, placeOf } from '../../hammer/index.ts';
 import { timeWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
@@ -32,7 +32,7 @@ function partToSettle(settling: Settling): string | undefined {
 
 /** The first open job that the worst findings wait for, whatever must come before it included. */
 function firstJob(jobs: readonly WorksheetJob[]): WorksheetJob | undefined {
-  const open = jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const open = jobs.filter(isOpen);
   const worst = (['stand-down', 'limited', 'watch'] as const).find((grade) => open.some((job) => job.urgency === grade));
   const wanted = new Set(open.filter((job) => job.urgency === worst).map((job) => job.job));
   for (const job of [...open].reverse()) if (wanted.has(job.job)) job.after.forEach((before) => wanted.add(before));

@@ -38,6 +38,8 @@ export interface SettingInputs {
   readonly values: Readonly<Record<string, Value>>;
   /** Thickness of the work that the gap is set for; the usual gap of the class where left out. */
   readonly work?: Quantity;
+  /** Ids of jobs that are still to be done, which say what dies there will be; dies are wanted as made where left out. */
+  readonly jobs?: ReadonlySet<string>;
   /** Units of the sentences; `inch` where left out. */
   readonly system?: PrintSystem;
 }

@@ -3,6 +3,7 @@ import { placeOf } from '../../hammer/index.ts';
 import { interpolate } from '../../methods/numerics/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
+import { dieTarget, type DieEnd } from './die-target.ts';
 import type { SettingInputs, SettingTarget } from './setting-line.ts';
 import { shopQuantity } from './shop-quantity.ts';
 
@@ -29,9 +30,9 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     case 'speed':
       return speedTarget(known, system);
     case 'upper-die':
-      return either(known('upper-die.height#as-made'), 'as-made', 'The height that the die was made with, or that of the die that replaces it.', ['upper-die.height#as-made']);
+      return dieTargeted('upper', inputs, known) ?? either(known('upper-die.height#as-made'), 'as-made', 'The height that the die was made with, or that of the die that replaces it.', ['upper-die.height#as-made']);
     case 'lower-die':
-      return either(known('lower-die.height#as-made'), 'as-made', plateSentence(known('stack.filler-plate'), system), ['lower-die.height#as-made']);
+      return dieTargeted('lower', inputs, known) ?? either(known('lower-die.height#as-made'), 'as-made', plateSentence(known('stack.filler-plate'), system), ['lower-die.height#as-made']);
     case 'gap':
       return gapTarget(inputs, known);
     case 'spring':
@@ -43,6 +44,12 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     default:
       return rule.from === undefined && rule.to === undefined ? { missing: [] } : { target: usual(rule), missing: [] };
   }
+}
+
+/** Where the open jobs are known: the height that they leave the die with. */
+function dieTargeted(end: DieEnd, { jobs, system = 'inch' }: SettingInputs, known: (key: string) => Quantity | undefined): Targeted | undefined {
+  const target = jobs === undefined ? undefined : dieTarget(end, known, jobs, system);
+  return target === undefined ? undefined : { target, missing: [] };
 }
 
 function speedTarget(known: (key: string) => Quantity | undefined, system: PrintSystem): Targeted {

@@ -1,4 +1,5 @@
 export * from './worksheet.ts';
+export { isOpen } from './job-entry.ts';
 export { worksheetOf, type WorksheetOptions } from './worksheet-of.ts';
 export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts';
 export { insteadJobs } from './instead-jobs.ts';

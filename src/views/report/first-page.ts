@@ -1,4 +1,4 @@
-import type { Picture, PrintSystem } from '../../derived/index.ts';
+import { isOpen, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { costWords, hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
 import type { Block } from './block.ts';
@@ -14,7 +14,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
     ['Seen on', picture.known.visits.map((visit) => `${visit.date} by ${visit.by.join(', ')}`).join('; ')],
   ];
-  const jobs = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const jobs = worksheet.jobs.filter(isOpen);
   const say = (text: string): string => inSystem(text, picture.system);
   const urgent = jobs.filter((job) => job.urgency !== 'watch');
   return [

@@ -1,4 +1,4 @@
-import { progressOf, type DoneJob, type FoundAndLeft, type Picture } from '../../derived/index.ts';
+import { isOpen, progressOf, type DoneJob, type FoundAndLeft, type Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
@@ -23,7 +23,7 @@ export function doneBlocks(picture: Picture, knowledge: Knowledge): readonly Blo
 }
 
 function comeWords({ worksheet }: Picture, done: readonly DoneJob[], under: readonly { readonly state: string; readonly title: string }[]): string {
-  const open = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').length;
+  const open = worksheet.jobs.filter(isOpen).length;
   const started = under.filter((job) => job.state === 'started').map((job) => job.title.toLowerCase());
   const planned = under.filter((job) => job.state === 'planned').map((job) => job.title.toLowerCase());
   return [`${done.length} done, ${open} open.`, started.length === 0 ? '' : `Started: ${started.join('; ')}.`, planned.length === 0 ? '' : `Planned: ${planned.join('; ')}.`].filter((words) => words !== '').join(' ');

@@ -1,4 +1,4 @@
-import type { Picture } from '../../derived/index.ts';
+import { isOpen, type Picture } from '../../derived/index.ts';
 import { partsToMake, type Making, type PartToMake } from '../../derived/making/index.ts';
 import { notMadeWords } from '../making/index.ts';
 import { sizeWords } from '../making/size-words.ts';
@@ -28,7 +28,7 @@ export function makingBlocks(picture: Picture): readonly Block[] {
 /** Everything that the open jobs use up or ask others for, with prices and waiting. */
 export function buyBlocks({ worksheet }: Picture): readonly Block[] {
   const currency = worksheet.currency ?? 'unit';
-  const open = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped');
+  const open = worksheet.jobs.filter(isOpen);
   const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, quantityWords(part), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
   const outside = open.filter((job) => job.outside !== undefined);
   if (rows.length === 0 && outside.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' }];

@@ -1,4 +1,4 @@
-import type { MoneyAndTime, Picture } from '../../derived/index.ts';
+import { isOpen, type MoneyAndTime, type Picture } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
 import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
 import { rangeDrawing, type DrawnWidth } from './range-drawing.ts';
@@ -50,7 +50,7 @@ export function lengthBlocks(picture: Picture, money: MoneyAndTime): readonly Bl
 
 const SKILL_WORDS = { 1: 'an owner', 2: 'a careful amateur', 3: 'a machinist or rebuilder', 4: 'a specialist' } as const;
 
-const openJobs = (picture: Picture): number => picture.worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').length;
+const openJobs = (picture: Picture): number => picture.worksheet.jobs.filter(isOpen).length;
 const waits = (money: MoneyAndTime): boolean => money.critical.steps.some((step) => step.kind === 'waiting for parts');
 
 function driverRows(drivers: MoneyAndTime['costDrivers'], print: (value: number) => string): readonly { readonly cells: readonly string[] }[] {

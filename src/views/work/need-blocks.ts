@@ -1,4 +1,4 @@
-import { checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
+import { isOpen, checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { chanceWords } from './chance-words.ts';
@@ -21,7 +21,7 @@ export function checkWords(picture: Picture, knowledge: Knowledge, job: Workshee
 
 /** Where a job that may be needed would come. */
 export const wouldCome = (picture: Picture, job: MayBeJob): string => {
-  const open = picture.worksheet.jobs.filter((one) => one.state !== 'done' && one.state !== 'dropped');
+  const open = picture.worksheet.jobs.filter(isOpen);
   const before = open.find((one) => one.number >= job.number);
   return open.length === 0 ? 'by itself' : before === undefined ? 'at the end' : `before job ${before.number}`;
 };

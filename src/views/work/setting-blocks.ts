@@ -1,4 +1,4 @@
-import { printQuantity, settingSheet, type Picture, type SettingLine } from '../../derived/index.ts';
+import { isOpen, printQuantity, settingSheet, type Picture, type SettingLine } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
@@ -8,7 +8,9 @@ const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its reading
 const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', 'not-known': 'not known', look: 'try it' };
 
 /** The lines of the sheet for a picture. */
-export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({ known: picture.known, values: picture.values, system: picture.system });
+export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({
+  known: picture.known, values: picture.values, system: picture.system, jobs: new Set(picture.worksheet.jobs.filter(isOpen).map((job) => job.job)),
+});
 
 /** Settings of re-assembly in the order in which each changes the next, with room to write what was left. */
 export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {

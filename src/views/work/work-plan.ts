@@ -1,4 +1,4 @@
-import { bestUse, dutyLadder, moneyAndTime, priceBook, saleValue, worksheetOf, type BestUse, type Budget, type Crew, type LadderStep, type MoneyAndTime, type MoneyOptions, type Picture, type SaleValue } from '../../derived/index.ts';
+import { isOpen, bestUse, dutyLadder, moneyAndTime, priceBook, saleValue, worksheetOf, type BestUse, type Budget, type Crew, type LadderStep, type MoneyAndTime, type MoneyOptions, type Picture, type SaleValue } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 
 /** Everything that a person who plans the work asks of a picture. */
@@ -36,7 +36,7 @@ export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => sal
 /** The choice at several sums, those that buy nothing more left out. */
 function budgetSteps({ known, findings, worksheet }: Picture, knowledge: Knowledge): readonly BestUse[] {
   const choose = (money: number): BestUse => bestUse(known, findings, worksheet, knowledge, { money });
-  const whole = worksheet.jobs.filter((job) => job.state !== 'done' && job.state !== 'dropped').reduce((sum, job) => sum + job.cost.likely, 0);
+  const whole = worksheet.jobs.filter(isOpen).reduce((sum, job) => sum + job.cost.likely, 0);
   const first = choose(0);
   const sums = [...new Set([...SHARES.map((share) => Math.round(share * whole)), ...(first.toRun === undefined ? [] : [Math.ceil(first.toRun)]), Math.ceil(whole)])].sort((a, b) => a - b);
   const steps: BestUse[] = [];
