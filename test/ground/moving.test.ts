@@ -36,6 +36,15 @@ describe('moving a hammer', () => {
     expect(standingOf({ machine: { value: 300, uncertainty: 1 }, anvil: { value: 280, uncertainty: 1 }, ram: { value: 24, uncertainty: 1 }, seatHeight: 0.61, shaftHeight: 1.4, columnHeight: 1.4, baseLength: 0.94, baseWidth: 0.55 }, 1)).toMatch(/leave too little/);
   });
 
+  test('slopes are kept by whatever goes over first: the body, once its anvil is out', () => {
+    const found = movingOf(input({ anvilKind: 'separate' }), 1);
+    if (found.state !== 'known' || 'state' in found.whole || found.body === undefined || 'state' in found.body) throw new Error('whole and body stand');
+    const angles = (of: typeof found.whole) => [of.sideways, of.forwards, of.backwards].map((one) => (one.state === 'known' ? one.low : Number.NaN));
+    expect(Math.min(...angles(found.body))).toBeLessThan(Math.min(...angles(found.whole)));
+    expect(found.leastLean).toBe(Math.min(...angles(found.body)));
+    expect(found.advice.some((one) => one.sentence.includes(`below ${Math.floor(((found.leastLean ?? 0) * 60) / Math.PI)}°`))).toBe(true);
+  });
+
   test('above two thousand pounds a rigger; a separate anvil travels alone; a door that is too low is said', () => {
     const of = (more: Partial<MovingInput>) => {
       const answer = movingOf(input(more), 1);

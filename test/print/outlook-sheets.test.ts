@@ -71,3 +71,17 @@ test.each(ALL)('the lean that $name is said to go over at is no greater than any
 test('every sheet has a title and says whom it is for', () => {
   for (const id of OUTLOOK_IDS) expect(OUTLOOK_TITLES[id].words).toMatch(/(?:For|To take to) .+\.$/u);
 });
+
+test('a cracked frame is not slung, and one that nobody looked at is looked at first', () => {
+  const good = surveyed('kettlebrae-50-simply-good');
+  const answer = (entries: typeof good): string => partsOfSheet('moving', groundOf(entries, 'inch')).answer.sentence;
+  const cracked = good.map((entry) => ((entry.body as { readonly look?: string }).look === 'frame.crack' ? { ...entry, body: { ...(entry.body as object), answer: 'present' } } as typeof entry : entry));
+  expect(answer(good)).not.toMatch(/crack/);
+  expect(answer(cracked)).toMatch(/^Do not sling it through the throat or by the column: the frame is cracked/);
+  expect(answer(good.filter((entry) => (entry.body as { readonly look?: string }).look !== 'frame.crack'))).toMatch(/^Look at throat and spine for cracks/);
+});
+
+test('the overload relay is told the current of the plate to the digit', () => {
+  const said = JSON.stringify(outlookSheet('power', groundOf(surveyed('tannerwick-150-worn-pivot'), 'inch')));
+  expect(said).toContain('"Overload relay","11.5 A"');
+});

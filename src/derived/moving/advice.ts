@@ -2,7 +2,7 @@ import type { LinkageFamily } from '../../hammer/index.ts';
 import { formatQuantity, quantity } from '../../methods/quantity/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { MovingInput } from './moving-input.ts';
-import type { Standing } from './gravity.ts';
+import type { Stood } from './least-lean.ts';
 
 /** One sentence of advice and where it comes from. */
 export interface Advice {
@@ -42,10 +42,9 @@ export function liftPoints(family: LinkageFamily, parts: boolean): readonly Advi
 }
 
 /** What slings, rollers and slopes ask for, with the figures of this machine. */
-export function slingAdvice(input: MovingInput, whole: Standing | { readonly state: 'outside-validity'; readonly because: string }, system: PrintSystem): readonly Advice[] {
+export function slingAdvice(input: MovingInput, whole: Stood, least: number | undefined, system: PrintSystem): readonly Advice[] {
   const standing = 'state' in whole ? undefined : whole;
   const height = standing?.gravityHeight.state === 'known' ? standing.gravityHeight : undefined;
-  const least = standing?.sideways.state === 'known' && standing.forwards.state === 'known' && standing.backwards.state === 'known' ? Math.min(standing.sideways.low, standing.forwards.low, standing.backwards.low) : undefined;
   return [
     ...(height === undefined || input.family === 'helve' ? [] : [{
       sentence: height.high > input.seatHeight

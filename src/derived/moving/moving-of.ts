@@ -3,7 +3,8 @@ import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { InputProblem, Ranged } from '../capacity/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import { bearings, floorAnswer, type Bearing, type FloorAnswer } from './floor.ts';
-import { GRAVITY, GRAVITY_BASIS, standingOf, type Standing } from './gravity.ts';
+import { GRAVITY, GRAVITY_BASIS, standingOf } from './gravity.ts';
+import { leastLean, type Stood } from './least-lean.ts';
 import { movingProblems, type MovingInput } from './moving-input.ts';
 import { doorSentences, liftPoints, slingAdvice, type Advice } from './advice.ts';
 
@@ -17,9 +18,11 @@ export interface Moving {
   readonly state: 'known';
   readonly pieces: readonly Piece[];
   /** as it stands whole; or why not */
-  readonly whole: Standing | { readonly state: 'outside-validity'; readonly because: string };
+  readonly whole: Stood;
   /** without its anvil, where that parts */
-  readonly body?: Standing | { readonly state: 'outside-validity'; readonly because: string };
+  readonly body?: Stood;
+  /** rad, least lean at which whole or body goes over */
+  readonly leastLean?: number;
   /** N in each leg of a two-legged sling at 60° from level, with a quarter added for the start of the lift */
   readonly legTension: Ranged;
   /** N to keep it rolling on pipes on a sound level floor */
@@ -55,7 +58,7 @@ export function movingOf(input: MovingInput, seed: number, system: PrintSystem =
   const problems = movingProblems(input);
   if (problems.length > 0) return { state: 'refused', problems };
   const parts = input.anvilKind === 'separate';
-  const stand = (machine: Estimate, anvil: Estimate): Standing | { state: 'outside-validity'; because: string } => {
+  const stand = (machine: Estimate, anvil: Estimate): Stood => {
     const found = standingOf({ ...input, columnHeight: input.family === 'helve' ? input.overallHeight : input.shaftHeight, machine, anvil, ram: input.ramMass }, seed);
     return typeof found === 'string' ? { state: 'outside-validity', because: found } : found;
   };
@@ -63,18 +66,20 @@ export function movingOf(input: MovingInput, seed: number, system: PrintSystem =
   const heaviest = input.mass.value + 2 * input.mass.uncertainty;
   const tension = (mass: number): number => (START_OF_LIFT * mass * GRAVITY) / (2 * Math.sin(SLING_ANGLE));
   const whole = stand(input.mass, input.anvilMass);
+  const bare = parts && body.value > 0 ? stand(body, { value: 0, uncertainty: 0 }) : undefined;
+  const lean = leastLean(bare === undefined ? [whole] : [whole, bare]);
   return {
     state: 'known',
     pieces: parts && body.value > 0
       ? [{ words: 'body without its anvil', mass: body }, { words: 'anvil', mass: input.anvilMass }]
       : [{ words: input.anvilKind === 'not-known' ? 'whole machine; nobody looked whether the anvil parts from it' : 'whole machine', mass: input.mass }],
-    whole, ...(parts && body.value > 0 ? { body: stand(body, { value: 0, uncertainty: 0 }) } : {}),
+    whole, ...(bare === undefined ? {} : { body: bare }), ...(lean === undefined ? {} : { leastLean: lean }),
     legTension: { state: 'known', value: tension(input.mass.value), low: tension(Math.max(0, input.mass.value - 2 * input.mass.uncertainty)), high: tension(heaviest), uncertainty: tension(input.mass.uncertainty), outside: 0 },
     push: { least: ROLLING.least * input.mass.value * GRAVITY, most: ROLLING.most * heaviest * GRAVITY },
     rigger: heaviest > RIGGER_MASS
       ? { wanted: true, sentence: `It may weigh ${roundMass(heaviest, system)}: above ${roundMass(RIGGER_MASS, system)} a professional rigger does the lift.` }
       : { wanted: false, sentence: `${input.weighed ? 'Weighed, and within' : 'By its class within'} ${roundMass(RIGGER_MASS, system)}${input.weighed ? '' : ', and nobody weighed it: a hoist rated for twice that, or a rigger'}: still two people, a rated hoist, and nobody under it or beside its fall.` },
-    lift: liftPoints(input.family, parts), advice: slingAdvice(input, whole, system), bearings: bearings(heaviest, input.baseLength, input.baseWidth),
+    lift: liftPoints(input.family, parts), advice: slingAdvice(input, whole, lean, system), bearings: bearings(heaviest, input.baseLength, input.baseWidth),
     floor: floorAnswer(heaviest, input.baseLength, input.baseWidth, input.floor), door: doorSentences(input, system), basis: GRAVITY_BASIS,
     notKnown: [
       ...(input.weighed ? [] : ['its true weight: the class gives a first guess; a crane scale or a weighbridge tells']),

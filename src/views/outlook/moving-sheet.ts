@@ -29,12 +29,6 @@ export function movingSheet(ground: OutlookGround): SheetParts {
   };
 }
 
-const least = (moving: Moving): number | undefined => {
-  if ('state' in moving.whole) return undefined;
-  const { sideways, forwards, backwards } = moving.whole;
-  return sideways.state === 'known' && forwards.state === 'known' && backwards.state === 'known' ? Math.min(sideways.low, forwards.low, backwards.low) : undefined;
-};
-
 /** Whole degrees on the safe side. */
 const downTo = (angle: number): string => `${Math.floor((angle * 180) / Math.PI)}°`;
 
@@ -49,7 +43,7 @@ function crackedWords({ findings, known }: Picture): string {
 function answerOf(answer: MovingAnswer, input: MovingInput, picture: Picture): SheetParts['answer'] {
   const { system } = picture;
   if (answer.state !== 'known') return { kind: 'answer', words: 'The weights cannot be as read', sentence: answer.problems.map((problem) => problem.sentence).join('. '), estimate: true, rests: 'Read them again.' };
-  const angle = least(answer);
+  const angle = answer.leastLean;
   const base = answer.bearings.find((one) => one.id === 'base');
   const rollers = answer.bearings.find((one) => one.id === 'rollers');
   return {

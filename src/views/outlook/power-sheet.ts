@@ -46,6 +46,8 @@ function answerOf({ picture: { system } }: OutlookGround, input: PowerInput, pow
 }
 
 const amperes = (current: number): string => `${current < 10 ? current.toFixed(1) : current.toFixed(0)} A`;
+/** As the plate has it: a relay that was set to a rounded figure would let the motor burn. */
+const onThePlate = (current: number): string => `${Number(current.toPrecision(4))} A`;
 const share = (one: number): string => `${Math.round(100 * one)} %`;
 
 function cautionsFound(power: Power): readonly Block[] {
@@ -64,11 +66,11 @@ function chainBlocks({ picture, width }: OutlookGround, input: PowerInput): read
 function currentBlocks({ picture: { system }, outlook: { values } }: OutlookGround, input: PowerInput, power: Power): readonly Block[] {
   const { table, reckoned, running } = power;
   const rows: readonly (TableRow | undefined)[] = [
-    { cells: ['Plate', [input.power === undefined ? undefined : platePower(input.power, system), input.voltage === undefined ? undefined : `${input.voltage.toFixed(0)} V`, PHASES[input.phase], input.plateCurrent === undefined ? undefined : amperes(input.plateCurrent)].filter((one) => one !== undefined).join(', '), 'as read; what is not there was not read'] },
+    { cells: ['Plate', [input.power === undefined ? undefined : platePower(input.power, system), input.voltage === undefined ? undefined : `${input.voltage.toFixed(0)} V`, PHASES[input.phase], input.plateCurrent === undefined ? undefined : onThePlate(input.plateCurrent)].filter((one) => one !== undefined).join(', '), 'as read; what is not there was not read'] },
     { cells: ['Full-load current by the table', table.state === 'known' ? amperes(table.current) : table.state === 'not-known' ? 'not known yet' : `no figure: ${table.because}`, 'for wire and breaker'] },
     ...(table.state === 'known' ? [{ cells: ['Least that the conductors carry', amperes(table.conductors), '1.25 times the table’s current'] }, { cells: ['Greatest breaker, inverse time', amperes(table.breaker), '2.5 times it; the code lets one take the next standard size up'] }] : []),
     reckoned === undefined ? undefined : { cells: ['Full-load current by arithmetic, estimate', `${reckoned.least.toFixed(1)} to ${reckoned.most.toFixed(1)} A`, reckoned.standing] },
-    { cells: ['Overload relay', input.plateCurrent === undefined ? 'not known yet: the plate’s current' : amperes(input.plateCurrent), 'by the plate, not by the table'] },
+    { cells: ['Overload relay', input.plateCurrent === undefined ? 'not known yet: the plate’s current' : onThePlate(input.plateCurrent), 'by the plate, not by the table'] },
     running === undefined ? { cells: ['Current running', 'not read', 'each leg with a clamp meter, by whoever may open the box'] } : { cells: ['Current running', `${share(running.share)} of full load`, running.against === 'plate' ? 'against the plate' : 'against the table'] },
     power.motorShare === undefined ? undefined : { cells: ['Motor against what the class has', share(power.motorShare), `usual ${input.usualPower === undefined ? '' : shownRough(input.usualPower.value, 'power', system)}`] },
     power.beltShare === undefined ? undefined : { cells: ['Motor against what the belt carries', share(power.beltShare), power.beltShare > 1 ? 'the belt slips before the motor stalls' : `the belt carries ${shownOutcome(values['drive.belt-power'], system)}`] },
