@@ -1,32 +1,18 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { builtPage } from '../doors/app/built-page.ts';
+import { expect, test } from 'vitest';
 import { thumb } from '../doors/app/hands.ts';
+import { pageBench } from '../doors/app/page-bench.ts';
 import { LAPTOP, PHONE, watchedPage } from '../doors/app/watched-page.ts';
-import { YardServer } from '../doors/app/yard-server.ts';
-import { launchBrowser } from '../doors/browser.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
-let yard: YardServer;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
-  yard = await YardServer.start(built.path);
-});
-afterAll(async () => {
-  await browser.close();
-  await yard.die();
-  built.remove();
-});
+const bench = pageBench();
 
 const DEVICES = [['390 px', PHONE], ['1366 px', LAPTOP]] as const;
 
 test.each(DEVICES)('money and time are drawn and said, a budget gives the best choice and the duty that it buys: %s', { timeout: 120_000 }, async (_name, device) => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, device);
-  await page.goto(`${yard.address}/hammer/${await yard.hammer('SF-40')}/work`);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, device);
+  await page.goto(`${bench.yard.address}/hammer/${await bench.yard.hammer('SF-40')}/work`);
   const figure = page.locator('figure svg');
   await figure.waitFor();
   const drawing = await figure.getAttribute('aria-label');
@@ -57,15 +43,15 @@ test.each(DEVICES)('money and time are drawn and said, a budget gives the best c
 });
 
 test.each(DEVICES)('every paper of the papers sheet opens, drawings are shown, hours are entered: %s', { timeout: 180_000 }, async (name, device) => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, device);
-  await page.goto(`${yard.address}/hammer/${await yard.hammer('SF-40')}/papers`);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, device);
+  await page.goto(`${bench.yard.address}/hammer/${await bench.yard.hammer('SF-40')}/papers`);
   await page.getByRole('button', { name: 'A4' }).click();
   const links = await page.locator('main a[href^="/paper/"]').evaluateAll((all) => all.map((one) => one.getAttribute('href') ?? ''));
   expect(links.length).toBeGreaterThan(35);
   expect(links.filter((one) => one.includes('.pdf')).every((one) => one.includes('paper=a4'))).toBe(true);
   if (name === '1366 px') {
     for (const link of links) {
-      const answer = await fetch(`${yard.address}${link}`);
+      const answer = await fetch(`${bench.yard.address}${link}`);
       expect(answer.status, link).toBe(200);
       const bytes = Buffer.from(await answer.arrayBuffer());
       if (link.includes('.pdf')) expect(bytes.subarray(0, 5).toString(), link).toBe('%PDF-');
@@ -97,14 +83,14 @@ test.each(DEVICES)('every paper of the papers sheet opens, drawings are shown, h
 });
 
 test('the script of the elevation page stays under 150 kB as it is sent, without the code of making and upkeep', () => {
-  const page = readFileSync(join(built.path, 'index.html'), 'utf8');
-  const first = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+\.js)"/g)].map(([, name = '']) => readFileSync(join(built.path, name)));
+  const page = readFileSync(join(bench.built.path, 'index.html'), 'utf8');
+  const first = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+\.js)"/g)].map(([, name = '']) => readFileSync(join(bench.built.path, name)));
   expect(first.length).toBeGreaterThan(0);
   const sent = first.reduce((sum, script) => sum + gzipSync(script).length, 0);
   console.log(`script of the elevation page: ${(sent / 1000).toFixed(1)} kB gzip`);
   expect(sent).toBeLessThan(150_000);
   const text = Buffer.concat(first).toString();
-  const others = readdirSync(join(built.path, 'assets')).filter((name) => name.startsWith('papers-sheet') && name.endsWith('.js')).map((name) => readFileSync(join(built.path, 'assets', name), 'utf8')).join('');
+  const others = readdirSync(join(bench.built.path, 'assets')).filter((name) => name.startsWith('papers-sheet') && name.endsWith('.js')).map((name) => readFileSync(join(bench.built.path, 'assets', name), 'utf8')).join('');
   for (const words of ['CHECK BEFORE CUTTING', 'BEGIN:VCALENDAR']) {
     expect(text.includes(words), words).toBe(false);
   }

@@ -1,28 +1,14 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchBrowser } from '../browser.ts';
-import { builtPage } from './built-page.ts';
+import { expect, test } from 'vitest';
+import { pageBench } from './page-bench.ts';
 import { LAPTOP, PHONE, watchedPage } from './watched-page.ts';
-import { YardServer } from './yard-server.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
-let yard: YardServer;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
-  yard = await YardServer.start(built.path);
-});
-afterAll(async () => {
-  await browser.close();
-  await yard.die();
-  built.remove();
-});
+const bench = pageBench();
 
 const CONDITION = /: (not checked|not known yet|sound|(sound so far|worth watching|limited|stand down), \d+ matters? not known yet|worth watching|limited|stand down)$/;
 
 test.each([['coil spring and toggles', 'SF-40'], ['bow spring', 'DT-90'], ['helve', 'TW-150']])('every part of the drawing is reached by Tab, names its condition, and opens by Enter: %s', { timeout: 120_000 }, async (_family, tag) => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, LAPTOP);
-  const address = `${yard.address}/hammer/${await yard.hammer(tag)}/elevation`;
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, LAPTOP);
+  const address = `${bench.yard.address}/hammer/${await bench.yard.hammer(tag)}/elevation`;
   await page.goto(address);
   const parts = page.locator('.drawing .part');
   await parts.first().waitFor();
@@ -63,8 +49,8 @@ test.each([['coil spring and toggles', 'SF-40'], ['bow spring', 'DT-90'], ['helv
 const rgbOf = (hex: string): string => `rgb(${[1, 3, 5].map((at) => Number.parseInt(hex.trim().slice(at, at + 2), 16)).join(', ')})`;
 
 test('on a phone a thumb beside a small part still means it, and both faces of the hammer are there', async () => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
-  await page.goto(`${yard.address}/hammer/${await yard.hammer('WH-65')}/elevation`);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, PHONE);
+  await page.goto(`${bench.yard.address}/hammer/${await bench.yard.hammer('WH-65')}/elevation`);
   const pin = page.locator('.drawing .part[data-part="hold-down-bolts"] .edge').first();
   await pin.scrollIntoViewIfNeeded();
   const box = await pin.boundingBox();

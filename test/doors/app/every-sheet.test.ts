@@ -1,37 +1,24 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../browser.ts';
-import { builtPage, HOME } from './built-page.ts';
+import { describe, expect, test } from 'vitest';
+import { HOME } from './built-page.ts';
+import { pageBench } from './page-bench.ts';
 import { LAPTOP, PHONE, watchedPage } from './watched-page.ts';
-import { YardServer } from './yard-server.ts';
 
 const AXE = readFileSync(join(HOME, 'node_modules/axe-core/axe.min.js'), 'utf8');
 const AXE_RUN = `axe.run({ resultTypes: ['violations'] })`;
-let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
-let yard: YardServer;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
-  yard = await YardServer.start(built.path);
-});
-afterAll(async () => {
-  await browser.close();
-  await yard.die();
-  built.remove();
-});
+const bench = pageBench();
 
 const SHEETS = ['elevation', 'round', 'findings', 'motion', 'work', 'outlook', 'papers', 'part/keys', 'part/lower-die', 'part/upper-die', 'part/main-bearings'];
 
 describe.each(['day', 'night'])('by %s light', (light) => {
   test.each([['on a phone', PHONE], ['on a laptop', LAPTOP]] as const)('%s every sheet can be used by everybody, fits its width, and says nothing on the console', { timeout: 240_000 }, async (_words, device) => {
-    const { page, context, problems } = await watchedPage(browser, yard.address, device);
+    const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, device);
     await page.addInitScript((wanted) => localStorage.setItem('tupwise.light', wanted), light);
     const against: string[] = [];
     const look = async (path: string): Promise<void> => {
-      await page.goto(`${yard.address}${path}`);
+      await page.goto(`${bench.yard.address}${path}`);
       await page.locator('h1').waitFor();
       await page.locator('footer nav').waitFor({ state: 'attached' });
       await open(path);
@@ -52,11 +39,11 @@ describe.each(['day', 'night'])('by %s light', (light) => {
     };
     await look('/');
     for (const tag of ['SF-40', 'TW-150']) {
-      const hammer = await yard.hammer(tag);
+      const hammer = await bench.yard.hammer(tag);
       for (const sheet of tag === 'SF-40' ? SHEETS : ['elevation', 'part/helve']) await look(`/hammer/${hammer}/${sheet}`);
     }
     for (const paper of ['report', 'card']) {
-      await page.goto(`${yard.address}/paper/${await yard.hammer('SF-40')}/${paper}`);
+      await page.goto(`${bench.yard.address}/paper/${await bench.yard.hammer('SF-40')}/${paper}`);
       await page.evaluate(AXE);
       const { violations } = await page.evaluate<AxeResults>(AXE_RUN);
       for (const { id, impact, nodes } of violations) if (impact === 'serious' || impact === 'critical') against.push(`${paper}: ${impact} ${id}: ${nodes[0]?.target.join(' ')} ${nodes[0]?.failureSummary}`);

@@ -1,29 +1,16 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { builtPage } from '../app/built-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { pageBench } from '../app/page-bench.ts';
 import { LAPTOP, PHONE, watchedPage } from '../app/watched-page.ts';
-import { YardServer } from '../app/yard-server.ts';
 import { START } from '../../../src/stores/index.ts';
-import { launchBrowser } from '../browser.ts';
 
-let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
-let yard: YardServer;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
-  yard = await YardServer.start(built.path);
-});
-afterAll(async () => {
-  await browser.close();
-  await yard.die();
-  built.remove();
-});
+const bench = pageBench();
 
 const GONE = /NaN|Infinity|undefined|\bnull\b|\[object/;
 
 async function openMotion(page: Page, tag: string): Promise<void> {
   await page.addInitScript(() => localStorage.setItem('tupwise.by', 'Ada Quill'));
-  await page.goto(`${yard.address}/hammer/${await yard.hammer(tag)}/motion`);
+  await page.goto(`${bench.yard.address}/hammer/${await bench.yard.hammer(tag)}/motion`);
   await page.locator('.moving-figure').waitFor();
 }
 
@@ -33,7 +20,7 @@ const frameRate = (page: Page): Promise<number> =>
 
 describe.each([['a phone', PHONE], ['a laptop', LAPTOP]] as const)('the motion sheet on %s', (name, device) => {
   test('names the knock, moves, follows the nut, fills a map, and leads to a clean setting', { timeout: 180_000 }, async () => {
-    const { page, context, problems } = await watchedPage(browser, yard.address, device);
+    const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, device);
     await openMotion(page, 'WH-65');
     const found = page.locator('section[aria-labelledby="as-found"]');
     await found.getByText(/The ram knocks on what carries it \d+ ms before every blow/).waitFor();
@@ -87,7 +74,7 @@ describe.each([['a phone', PHONE], ['a laptop', LAPTOP]] as const)('the motion s
   });
 
   test.each(['DT-90', 'TW-150', 'SF-40', 'KB-50'])('%s is drawn, moves and is told without a number that is none', { timeout: 90_000 }, async (tag) => {
-    const { page, context, problems } = await watchedPage(browser, yard.address, device);
+    const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, device);
     await openMotion(page, tag);
     await page.getByText(/Blow energy (about )?\d/).first().waitFor();
     await page.getByRole('heading', { name: 'Beside what was read' }).waitFor();
@@ -99,7 +86,7 @@ describe.each([['a phone', PHONE], ['a laptop', LAPTOP]] as const)('the motion s
 });
 
 test('says how much was assumed, and leads to what is best read next; a reason leads to its readings', { timeout: 90_000 }, async () => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, PHONE);
   await openMotion(page, 'WH-65');
   await page.getByText(/\d+ of the \d+ values that this rests on were not read on this hammer/).waitFor();
   await page.getByText(/Blow energy about \d+ ft·lbf: half of \d+ likenesses lie above it, nine in ten between/).waitFor();
@@ -110,7 +97,7 @@ test('says how much was assumed, and leads to what is best read next; a reason l
   await open.first().getByText('Measure from the centre of the pivot pin up to where the spring').waitFor();
   expect(await open.first().evaluate((form) => form.getBoundingClientRect().top < innerHeight)).toBe(true);
 
-  await page.goto(`${yard.address}/hammer/${await yard.hammer('WH-65')}/findings`);
+  await page.goto(`${bench.yard.address}/hammer/${await bench.yard.hammer('WH-65')}/findings`);
   const finding = page.locator('article', { has: page.getByRole('heading', { name: 'Spring travel left' }) });
   await finding.getByRole('button', { name: 'Why?' }).tap();
   expect(await finding.locator('.why').innerText()).not.toMatch(/coil-spring\.|spring\.travel/);
@@ -122,7 +109,7 @@ test('says how much was assumed, and leads to what is best read next; a reason l
 });
 
 test('where motion is not wanted nothing moves by itself, and it can be turned by hand', { timeout: 60_000 }, async () => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, { ...LAPTOP, reducedMotion: 'reduce' });
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, { ...LAPTOP, reducedMotion: 'reduce' });
   await openMotion(page, 'KB-50');
   const ram = page.locator('[data-moving="ram"]');
   const still = await ram.getAttribute('d');
@@ -137,7 +124,7 @@ test('where motion is not wanted nothing moves by itself, and it can be turned b
 });
 
 test('sliding through absurd settings never hangs the page, and stale answers do not stay', { timeout: 90_000 }, async () => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, LAPTOP);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, LAPTOP);
   await openMotion(page, 'WH-65');
   const speed = page.getByRole('slider', { name: 'Speed without slip' });
   await speed.focus();
@@ -159,7 +146,7 @@ test('sliding through absurd settings never hangs the page, and stale answers do
 });
 
 test('what was set at the machine is entered as a setting, and the sheet follows', { timeout: 60_000 }, async () => {
-  const { page, context, problems } = await watchedPage(browser, yard.address, LAPTOP);
+  const { page, context, problems } = await watchedPage(bench.browser, bench.yard.address, LAPTOP);
   await openMotion(page, 'WH-65');
   const entry = page.getByRole('textbox', { name: /Rest gap/ });
   await entry.fill('1 in');
@@ -167,7 +154,7 @@ test('what was set at the machine is entered as a setting, and the sheet follows
   await page.getByRole('button', { name: 'Enter as set' }).click();
   await expect.poll(() => page.locator('section[aria-labelledby="as-proposed"]').count()).toBe(0);
   await expect.poll(() => entry.inputValue()).toBe('1 in');
-  const kept = (await yard.store.readSince(START)).entries.filter((one) => one.kind === 'setting' && (one.body as { place: string }).place === 'upper-die.rest-gap');
+  const kept = (await bench.yard.store.readSince(START)).entries.filter((one) => one.kind === 'setting' && (one.body as { place: string }).place === 'upper-die.rest-gap');
   expect(kept.at(-1)?.body).toMatchObject({ asWritten: '1 in', before: { asWritten: '7/8 in' } });
   expect(problems).toEqual([]);
   await context.close();

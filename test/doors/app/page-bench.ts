@@ -1,0 +1,31 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
+import { launchBrowser } from '../browser.ts';
+import { builtPage } from './built-page.ts';
+import { YardServer } from './yard-server.ts';
+
+/** A browser, and a server with the invented yard behind the built page; there while the tests of a file run. */
+export interface PageBench {
+  readonly browser: Browser;
+  readonly yard: YardServer;
+  readonly built: Awaited<ReturnType<typeof builtPage>>;
+}
+
+/** Sets the bench up before the tests of the file that calls it, and clears it away behind them. */
+export function pageBench(): PageBench {
+  let standing: PageBench | undefined;
+  const now = (): PageBench => {
+    if (standing === undefined) throw new Error('the bench stands only while tests run');
+    return standing;
+  };
+  beforeAll(async () => {
+    const [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
+    standing = { browser, yard: await YardServer.start(built.path), built };
+  });
+  afterAll(async () => {
+    await standing?.browser.close();
+    await standing?.yard.die();
+    standing?.built.remove();
+  });
+  return { get browser() { return now().browser; }, get yard() { return now().yard; }, get built() { return now().built; } };
+}
