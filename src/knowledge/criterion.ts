@@ -39,6 +39,22 @@ export interface MeasuredRule {
   readonly worse: 'more' | 'less';
   /** From mildest to strictest. */
   readonly steps: readonly Step[];
+  /** The same thing by another published rule, where sources do not agree: shown beside it, and said where it would give another grade. */
+  readonly otherwise?: OtherRule;
+}
+
+/** Another published way to the same figure, held against the same steps. */
+export interface OtherRule {
+  /** The value by the other way. */
+  readonly value: string;
+  /** Names of the way that is judged by and of the other: `the older table`, `the newer table`. */
+  readonly taken: string;
+  readonly other: string;
+  /** Why the one is taken, one sentence. */
+  readonly why: string;
+  readonly source: string;
+  /** Short, for a sentence that says where the two part: `good`, `too much`. */
+  readonly words: { readonly sound: string; readonly worse: string };
 }
 
 /** Judges a look by its answer. */

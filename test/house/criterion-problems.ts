@@ -3,7 +3,7 @@ import type { Criterion, Knowledge } from '../../src/knowledge/index.ts';
 /** Ids of the sources that a criterion rests on. */
 export function sourcesOf({ rule, dispute }: Criterion): string[] {
   const graded = rule.kind === 'measured' ? rule.steps : Object.values(rule.answers);
-  return [...graded.map(({ source }) => source), ...(dispute ? [dispute.source] : [])];
+  return [...graded.map(({ source }) => source), ...(dispute ? [dispute.source] : []), ...(rule.kind === 'measured' && rule.otherwise ? [rule.otherwise.source] : [])];
 }
 
 /** What keeps a criterion from being explained or tested, one sentence each. */

@@ -86,7 +86,7 @@ describe('criteria', () => {
       }
       if (rule.kind === 'seen') expect(Object.keys(rule.answers).sort(), id).toEqual((lookOf(rule.look)?.look.answers ?? []).map((answer) => answer.id).sort());
       else if (partOf(rule.value.split('.')[0] ?? '') !== undefined) expect(placeOf(rule.value), `${id} needs ${rule.value}`).toBeDefined();
-      else expect(rule.value, id).toMatch(/^(stack|seat-pressure|spring|journals|linkage|drive|capacity)\.[a-z]+(-[a-z]+)*$/);
+      else expect(rule.value, id).toMatch(/^(stack|seat-pressure|spring|bow|journals|linkage|drive|capacity)\.[a-z]+(-[a-z]+)*$/);
     }
   });
 

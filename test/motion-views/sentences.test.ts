@@ -140,3 +140,28 @@ describe('what cannot be', () => {
     }
   });
 });
+
+describe('what ends the travel of each springy part', () => {
+  test('a bow never goes solid: its leaves meet crown or clip, and what holds is how far they are bent', () => {
+    const { picture, survey, run } = invented('DT-90');
+    const seen = seenOnHammer(picture);
+    const words = motionSentences(run, survey.spec, 'inch', undefined, seen).map((one) => one.words).join('\n');
+    expect(words).not.toMatch(/solid/);
+    expect(words).toMatch(/each tip of the bow before its leaves meet crown or clip/);
+    const drawn = motionWarnings({ ...run, left: { ...run.left, spring: -0.001 } }, survey.spec, 'inch', seen);
+    // 108.8 %: 18 P L / (b t² (3 nf + 2 ng)) at the deflection read, over 600 MPa, as the report has it.
+    expect(drawn.map((one) => one.words).join(' ')).toMatch(/until its leaves meet crown or clip.*bent to 109 % of what a leaf stands/);
+    expect(picture.findings.find((one) => one.criterion === 'bow.stress')?.grade).toBe('watch');
+  });
+
+  test('coils that touch are not said to overload the wire where the judgement finds that it stands it', () => {
+    const { picture, survey, run } = invented('WH-65');
+    expect(picture.findings.find((one) => one.criterion === 'spring.stress-solid')?.grade).toBe('sound');
+    expect(picture.findings.map((one) => one.reason).join(' ')).not.toMatch(/beyond what it stands/);
+    const seen = seenOnHammer(picture);
+    const touching = (more: typeof seen): string => motionWarnings(run, survey.spec, 'inch', more).find((one) => one.id === 'spring')?.words ?? '';
+    expect(touching(seen)).toMatch(/The coils touch at the end of the stroke/);
+    expect(touching(seen)).not.toMatch(/beyond what it stands/);
+    expect(touching({ ...seen, solidReason: 'If it ever goes solid the wire is loaded beyond what it stands.' })).toMatch(/beyond what it stands/);
+  });
+});

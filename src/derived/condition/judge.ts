@@ -11,6 +11,7 @@ import { overrideFor } from './overrides.ts';
 import { expectedPlaces } from './expected-places.ts';
 import { settleCures } from './settle-cures.ts';
 import { lookedCloser, staleSince } from './stale.ts';
+import { bothSides } from './other-rule.ts';
 import { shownReading, sureWordsFor } from './shown.ts';
 import type { PrintSystem } from '../print-system.ts';
 
@@ -59,10 +60,11 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const graded = gradeMeasured(quantity, steps, rule.worse);
     const step = steps.find((one) => one.grade === graded.grade);
     if (criterion.gate && graded.grade === 'sound' && value.standing === 'told') return { ...unknown(criterion, at, value.from.length === 0 ? [key] : value.from, `Told, not measured: ${shownReading(value, bench.system)}. ${HEARSAY}`), evidence: evidenceOf(bench.values, value) };
+    const sides = rule.otherwise === undefined ? undefined : bothSides(rule.otherwise, value, quantity, graded.grade, bench.values.get(valueKey(rule.otherwise.value, at)), defaults, rule.worse, bench.system);
     return {
-      ...common(criterion, at), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
-      reason: reasonFor(step, graded), shown: shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
-      from: [key], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
+      ...common(criterion, at), ...(sides === undefined ? {} : { dispute: sides.dispute }), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
+      reason: [reasonFor(step, graded), sides?.parting].filter((words) => words !== undefined).join(' '), shown: sides?.shown ?? shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
+      from: [key, ...(sides?.from ?? [])], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
       limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (step?.cures ?? criterion.cures),
       ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse, quantity, bench.system) } }),
     };

@@ -1,4 +1,4 @@
-import { EUROPEAN_SHEAR_MODULUS, orderHelicalSpring, permissibleSolidStress, springIndex, wireStrength, type CoilEnds, type SpringOrder, type WireKind } from '../../methods/elements/index.ts';
+import { EUROPEAN_SHEAR_MODULUS, orderHelicalSpring, permissibleSolidStress, springIndex, wireStrengthSides, type CoilEnds, type SpringOrder, type WireKind } from '../../methods/elements/index.ts';
 
 /** Wires for a hammer spring, plain first. */
 const WIRES: readonly { readonly kind: WireKind; readonly words: string }[] = [
@@ -9,15 +9,18 @@ const WIRES: readonly { readonly kind: WireKind; readonly words: string }[] = [
 
 export interface WireAnswer {
   readonly words: string;
-  /** Permissible stress with the coils solid, Pa. */
+  /** Permissible stress with the coils solid, Pa: by the lower of the two tables, which a spring is chosen by. */
   readonly permissible: number;
+  /** The same by the older table, and by the newer one where it is printed for wire this thick. */
+  readonly older: number;
+  readonly newer?: number;
 }
 
-/** What each wire of this thickness stands with the coils solid: 0.56 of its strength by the early table, which prints no range. */
+/** What each wire of this thickness stands with the coils solid: 0.56 of its strength, by both published tables. */
 export const wireAnswers = (wire: number): readonly WireAnswer[] =>
-  WIRES.flatMap(({ kind, words }) => {
-    const strength = wireStrength('early', kind, wire);
-    return strength.state === 'known' ? [{ words, permissible: permissibleSolidStress(strength.tensileStrength) }] : [];
+  WIRES.map(({ kind, words }) => {
+    const { early, late, lower } = wireStrengthSides(kind, wire);
+    return { words, permissible: permissibleSolidStress(lower), older: permissibleSolidStress(early), ...(late === undefined ? {} : { newer: permissibleSolidStress(late) }) };
   });
 
 /** Bar sizes that are stocked: sixteenths of an inch from 3/16 to 1 1/4 in, or whole millimetres from 5 to 32. */

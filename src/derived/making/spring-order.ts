@@ -70,7 +70,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     notes: [
       `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.`,
       `Works up to ${print(useful.quantity)} of travel, stress then ${print(inUse.quantity)}.`,
-      `Solid it would see ${print(atSolid.quantity)}; of this size ${answers.map((one) => `${one.words.replace(' spring steel', '')} stands ${print({ dimension: 'pressure', value: one.permissible, uncertainty: 0 })}`).join(', ')}.`,
+      `Solid it would see ${print(atSolid.quantity)}; of this size ${answers.map((one) => `${one.words.replace(' spring steel', '')} stands ${print(pressure(one.older))} by the older table${one.newer === undefined ? '' : ` and ${print(pressure(one.newer))} by the newer`}`).join(', ')}. ${answers.some((one) => one.newer !== undefined) ? 'The tables do not agree; chosen by the lower, and the wire maker’s own sheet decides.' : 'The newer table is not printed for wire this thick; the wire maker’s own sheet decides.'}`,
       fatigueNote(installed, shortest ?? undefined, free, (down) => stress(wire.quantity.value, inside.quantity.value, activeCoils(coils.quantity.value, ends), down), useful.quantity.value, print),
       ...(easier === undefined ? [] : [`Same rate and bore in plain oil-tempered wire that may go solid: wire ${print(length(easier.wire))}, ${easier.totalCoils} coils, free ${print(length(easier.freeLength))}, outside ${print(length(easier.outsideDiameter))}. Only where box and bolt have room for it.`]),
     ],
@@ -86,6 +86,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
 const stress = (wire: number, inside: number, active: number, down: number): number =>
   helicalStress(helicalRate(MODULUS, wire, inside + wire, active) * down, inside + wire, wire, wahlFactor(springIndex(inside + wire, wire)));
 const length = (value: number): Quantity => ({ dimension: 'length', value, uncertainty: 0 });
+const pressure = (value: number): Quantity => ({ dimension: 'pressure', value, uncertainty: 0 });
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Half the swing of stress between the installed and the shortest length, against what wire stands for ever. */
@@ -94,9 +95,8 @@ function fatigueNote(installed: Figure | undefined, shortest: Figure | undefined
   const most = shortest === undefined ? useful : free.quantity.value - shortest.quantity.value;
   const least = Math.max(0, free.quantity.value - installed.quantity.value);
   const half = Math.max(0, (stressAt(most) - stressAt(least)) / 2);
-  const pressure = (value: number) => print({ dimension: 'pressure', value, uncertainty: 0 });
   const to = shortest === undefined ? 'the greatest travel in use' : 'the shortest length seen';
-  return `Fatigue: from the installed length to ${to} the stress swings by ${pressure(half)} to each side; wire that is not peened stands ${pressure(ENDLESS_AMPLITUDE)} for ever. ${half > ENDLESS_AMPLITUDE ? 'It will break one day: a guard stays in front, and a spare is kept.' : 'That is enough while there is no pit and no clash.'}`;
+  return `Fatigue: from the installed length to ${to} the stress swings by ${print(pressure(half))} to each side; wire that is not peened stands ${print(pressure(ENDLESS_AMPLITUDE))} for ever. ${half > ENDLESS_AMPLITUDE ? 'It will break one day: a guard stays in front, and a spare is kept.' : 'That is enough while there is no pit and no clash.'}`;
 }
 
 /** The spring cut open: sections of the wire on both sides, and the coils behind them. */

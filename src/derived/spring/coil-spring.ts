@@ -11,6 +11,12 @@ const WHY_NOT = 'this hammer has no coil spring';
 /** Answers of the look at the ends, as the handbooks call them. */
 const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
 
+/** Two published tables of what the same wire stands; both are worked out wherever one of them is judged by. */
+const TABLES = [
+  { table: 'early', key: 'spring.stress-share', words: 'older table' },
+  { table: 'late', key: 'spring.stress-share-newer', words: 'newer table' },
+] as const;
+
 /**
  * The toggle spring: rate, solid length, travel left, set against as made, preload, stress with curvature factor.
  * Where nobody looked at the ends they are taken as closed and ground, and the formula says so.
@@ -53,12 +59,14 @@ export function workOutCoilSpring(ledger: Ledger, known: Known): void {
     inputs: ['spring.rate', 'spring.travel', 'spring.mean-diameter', wire],
     work: (rate, travel, mean, thickness) => helicalStress(rate! * travel!, mean!, thickness!, wahlFactor(springIndex(mean!, thickness!))),
   });
-  workOut(ledger, {
-    ...common, key: 'spring.stress-share', title: 'stress at solid against what oil-tempered wire stands', dimension: 'ratio', formula: 'stress at solid / (0.56 x tensile strength of this wire)',
-    sources: [...SOURCES, 'spring-wire-strength'], inputs: ['spring.stress-solid', wire],
-    work: (stress, thickness) => {
-      const strength = wireStrength('early', 'oil-tempered', thickness!);
-      return strength.state === 'known' ? stress! / permissibleSolidStress(strength.tensileStrength) : 'the table of wire strengths does not hold this wire';
-    },
-  });
+  for (const { table, key, words } of TABLES) {
+    workOut(ledger, {
+      ...common, key, title: `stress at solid against what oil-tempered wire stands, ${words}`, dimension: 'ratio', formula: `stress at solid / (0.56 x tensile strength of this wire by the ${words})`,
+      sources: [...SOURCES, 'spring-wire-strength'], inputs: ['spring.stress-solid', wire],
+      work: (stress, thickness) => {
+        const strength = wireStrength(table, 'oil-tempered', thickness!);
+        return strength.state === 'known' ? stress! / permissibleSolidStress(strength.tensileStrength) : `the ${words} is not printed for wire this thick`;
+      },
+    });
+  }
 }

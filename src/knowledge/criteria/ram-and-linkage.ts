@@ -195,7 +195,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.travel-left', title: 'Spring travel left', question: 'How much travel is left before the coils touch?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.travel-left-share', worse: 'less', steps: [
       { grade: 'watch', from: '20 %', source: 'derived', because: '15 to 20 % of the travel from free to solid should be left.', cures: ['spring.set-tension'] },
-      { grade: 'limited', from: '15 %', source: 'derived', because: 'The coils come close to touching; solid, the wire is loaded beyond what it stands.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
+      { grade: 'limited', from: '15 %', source: 'derived', because: 'The coils come close to touching: coils that strike one another break, whatever the wire stands.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     ] },
     gate: false, minutes: 15, cures: ['spring.renew', 'spring.set-tension'], cautions: ['stand-aside', 'spring-unload'],
     examples: [{ given: '19 %', grade: 'watch', stands: 'just under' }, { given: '20 %', grade: 'watch', stands: 'at' }, { given: '21 %', grade: 'sound', stands: 'just over' }, { given: '14 %', grade: 'limited', stands: 'just under' }, { given: '15 %', grade: 'limited', stands: 'at' }, { given: '16 %', grade: 'watch', stands: 'just over' }],
@@ -241,7 +241,10 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.stress-solid', title: 'Stress if it goes solid', question: 'Would the spring stand going solid?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.stress-share', worse: 'more', steps: [
       { grade: 'watch', from: '100 %', source: 'derived', because: 'If it ever goes solid the wire is loaded beyond what it stands: it must never go solid.' },
-    ] },
+    ], otherwise: {
+      value: 'spring.stress-share-newer', taken: 'the older table', other: 'the newer table', source: 'spring-wire-strength', words: { sound: 'good', worse: 'too much' },
+      why: 'The older is taken, since it allows less and holds wire of any thickness; nobody knows which table this wire was drawn to.',
+    } },
     gate: false, minutes: 10, cures: [], cautions: ['stand-aside'],
     examples: [{ given: '99 %', grade: 'sound', stands: 'just under' }, { given: '100 %', grade: 'watch', stands: 'at' }, { given: '101 %', grade: 'watch', stands: 'just over' }],
   },
@@ -385,6 +388,14 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     } },
     gate: true, minutes: 4, cures: ['bow.replace-leaf'], cautions: ['spring-unload', 'stand-aside'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
+  },
+  {
+    id: 'bow.stress', title: 'Bending of the leaves', question: 'Are the leaves bent further than a leaf stands?', part: 'bow-spring', rows: [49], families: BOW,
+    rule: { kind: 'measured', value: 'bow.stress-share', worse: 'more', steps: [
+      { grade: 'watch', from: '100 %', source: 'bhandari-springs', because: 'Bent that far blow after blow, a leaf cracks one day, at the clip first: draw the bow in less, look at the leaves often, and keep a guard in front.' },
+    ] },
+    gate: false, minutes: 10, cures: [], cautions: ['spring-unload', 'stand-aside'],
+    examples: [{ given: '99 %', grade: 'sound', stands: 'just under' }, { given: '100 %', grade: 'watch', stands: 'at' }, { given: '101 %', grade: 'watch', stands: 'just over' }],
   },
   {
     id: 'bow.clip', title: 'Clip of the bow', question: 'Is the clip tight?', part: 'bow-spring', rows: [49], families: BOW,

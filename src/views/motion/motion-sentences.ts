@@ -80,10 +80,13 @@ function figures(run: MotionRan, spec: MotionSpec, system: PrintSystem, doubt?: 
       ]
       : [`The dies do not meet over the work of ${shownLength(spec.workThickness, system)}. Stroke of the ram ${shownLength(run.stroke, system)}.`]),
     `${capital(shownRate(run.rate))}, with ${shownShare(run.slip)} lost to slip${run.missed > 0 ? `; ${run.missed} turns in ${run.turns} without a blow` : ''}. It takes ${shownPower(Math.max(0, run.power), system)} from the motor.`,
-    `Left at the nearest: ${helve ? 'lower stop' : 'linkage to guide'} ${left(run.left.joint, system)}; ${helve ? 'upper stop' : 'ram to what carries it'} ${left(run.left.upper, system)}${helve ? '' : `; over the guide's ledge at the blow ${left(run.left.ledge, system)}`}; ${helve ? 'cushion' : 'spring'} to solid ${left(run.left.spring, system)}.`,
-    `Greatest forces: ${helve ? 'one cushion' : 'spring'} ${shownForce(run.peaks.spring, system)}${run.peaks.link > 0 ? `, one link ${shownForce(run.peaks.link, system)}` : ''}, rod and crank pin ${shownForce(run.peaks.rod, system)}${helve ? '' : `, ram on its guide ${shownForce(run.peaks.guide, system)}`}.`,
+    `Left at the nearest: ${helve ? 'lower stop' : 'linkage to guide'} ${left(run.left.joint, system)}; ${helve ? 'upper stop' : 'ram to what carries it'} ${left(run.left.upper, system)}${helve ? '' : `; over the guide's ledge at the blow ${left(run.left.ledge, system)}`}; ${SPRING_LEFT[spec.suspension.kind]} ${left(run.left.spring, system)}.`,
+    `Greatest forces: ${helve ? 'one cushion' : spec.suspension.kind === 'bow-strap' ? 'one tip of the bow' : 'spring'} ${shownForce(run.peaks.spring, system)}${run.peaks.link > 0 ? `, one link ${shownForce(run.peaks.link, system)}` : ''}, rod and crank pin ${shownForce(run.peaks.rod, system)}${helve ? '' : `, ram on its guide ${shownForce(run.peaks.guide, system)}`}.`,
   ];
 }
+
+/** What the travel of the springy part ends at; a bow never goes solid. */
+const SPRING_LEFT: Readonly<Record<MotionSpec['suspension']['kind'], string>> = { 'coil-toggle': 'spring to solid', helve: 'cushion to solid', 'bow-strap': 'each tip of the bow before its leaves meet crown or clip' };
 
 const left = (value: number, system: PrintSystem): string => (value <= 0 ? 'none: they meet' : shownLength(value, system));
 

@@ -19,9 +19,20 @@ const MUCH_SLIP = 0.08;
 export interface SeenOnHammer {
   /** paint between the coils stayed whole */
   readonly coilsClear?: boolean;
+  /** what the judgement says of a coil spring that goes solid, where the wire does not stand it */
+  readonly solidReason?: string;
+  /** bending of the leaves against what a leaf stands, at the deflection that was read */
+  readonly leafShare?: number;
 }
 
-export const seenOnHammer = (picture: Picture): SeenOnHammer => ({ coilsClear: picture.known.looks['coil-spring.clash']?.answer === 'clear' });
+export function seenOnHammer(picture: Picture): SeenOnHammer {
+  const solid = picture.findings.find((finding) => finding.criterion === 'spring.stress-solid' && finding.grade === 'watch');
+  const leaf = picture.values['bow.stress-share']?.outcome;
+  return {
+    coilsClear: picture.known.looks['coil-spring.clash']?.answer === 'clear', ...(solid === undefined ? {} : { solidReason: solid.reason }),
+    ...(leaf?.state === 'known' ? { leafShare: leaf.quantity.value } : {}),
+  };
+}
 
 export function motionWarnings(run: MotionRan, spec: MotionSpec, system: PrintSystem, seen: SeenOnHammer = {}): readonly MotionWarning[] {
   const warnings: MotionWarning[] = [];
@@ -35,10 +46,26 @@ export function motionWarnings(run: MotionRan, spec: MotionSpec, system: PrintSy
   if (left.ledge <= 0 || run.beatClass === 'linkage-takes-the-blow') warnings.push({ id: 'ledge', mark: 'guide takes the blow', words: 'The guide is struck in the place of the work: castings break like that.' });
   else if (left.ledge < NEAR) warnings.push({ id: 'ledge', mark: `${length(left.ledge)} left`, words: `Only ${length(left.ledge)} is left between linkage and guide at the blow.` });
   if (left.spring < NEAR && seen.coilsClear === true) return withSlip(warnings, run);
-  if (left.spring <= 0) warnings.push({ id: 'spring', mark: helve ? 'cushion solid' : 'spring solid', words: helve ? 'A cushion is squeezed solid; it hammers the beam.' : spec.suspension.kind === 'bow-strap' ? 'The bow is drawn to its limit.' : 'The coils touch at the end of the stroke; solid, the wire is loaded beyond what it stands.' });
-  else if (left.spring < NEAR) warnings.push({ id: 'spring', mark: `${length(left.spring)} to solid`, words: `Only ${length(left.spring)} is left before the spring is solid.` });
+  const words = springWords(spec, length(left.spring), left.spring <= 0, seen);
+  if (left.spring < NEAR) warnings.push({ id: 'spring', ...words });
   return withSlip(warnings, run);
 }
 
 const withSlip = (warnings: readonly MotionWarning[], run: MotionRan): readonly MotionWarning[] =>
   run.slip > MUCH_SLIP ? [...warnings, { id: 'slip', mark: 'drive slips', words: `The drive loses ${Math.round(run.slip * 100)} % of its speed to slip: motor, belt or clutch is too weak for what the blow takes.` }] : warnings;
+
+/** A coil goes solid, a cushion is squeezed solid, and a bow does neither: its leaves meet crown or clip, and what holds is their bending. */
+function springWords(spec: MotionSpec, left: string, met: boolean, seen: SeenOnHammer): { readonly mark: string; readonly words: string } {
+  switch (spec.suspension.kind) {
+    case 'helve':
+      return met ? { mark: 'cushion solid', words: 'A cushion is squeezed solid; it hammers the beam.' } : { mark: `${left} to solid`, words: `Only ${left} is left before a cushion is squeezed solid.` };
+    case 'bow-strap': {
+      const bent = seen.leafShare === undefined ? '' : ` At the deflection read its leaves are bent to ${Math.round(seen.leafShare * 100)} % of what a leaf stands.`;
+      return met ? { mark: 'bow at its limit', words: `The bow is drawn in until its leaves meet crown or clip; leaves that are bent further crack at the clip.${bent}` } : { mark: `${left} of draw left`, words: `Only ${left} is left at each tip before the leaves of the bow meet crown or clip.${bent}` };
+    }
+    case 'coil-toggle': {
+      const solid = seen.solidReason === undefined ? '' : ` ${seen.solidReason}`;
+      return met ? { mark: 'spring solid', words: `The coils touch at the end of the stroke: coils that strike one another break.${solid}` } : { mark: `${left} to solid`, words: `Only ${left} is left before the spring is solid.${solid}` };
+    }
+  }
+}

@@ -53,3 +53,26 @@ export const wireStrength = (table: WireTable, kind: WireKind, wire: number): Wi
   if (from !== undefined && to !== undefined && (wire < from || wire > to)) return { state: 'outside-validity', from, to };
   return { state: 'known', tensileStrength: strengthAtMillimetre * (wire / 1e-3) ** -exponent, rangePrinted: from !== undefined };
 };
+
+/** Both tables' answers for one wire, Pa; absent where a table is not printed for it. */
+export interface WireStrengthSides {
+  readonly early: number;
+  readonly late?: number;
+  /** The lower of those that are there, and the table that it comes from. */
+  readonly lower: number;
+  readonly lowerTable: WireTable;
+}
+
+/**
+ * Least tensile strength of a wire by both tables. Neither is known to be wrong, so a judgement shows both; what must not break
+ * is reckoned with the lower.
+ * @param wire d, m, > 0
+ */
+export const wireStrengthSides = (kind: WireKind, wire: number): WireStrengthSides => {
+  const [early, late] = (['early', 'late'] as const).map((table) => wireStrength(table, kind, wire));
+  // The early table prints no range, so that it answers for every wire.
+  if (early?.state !== 'known') throw new RangeError(`The early table of wire strengths holds every wire above 0 mm: ${wire}`);
+  if (late?.state !== 'known') return { early: early.tensileStrength, lower: early.tensileStrength, lowerTable: 'early' };
+  const lowerTable = late.tensileStrength < early.tensileStrength ? 'late' : 'early';
+  return { early: early.tensileStrength, late: late.tensileStrength, lower: Math.min(early.tensileStrength, late.tensileStrength), lowerTable };
+};
