@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { Picture, Verdict } from '../derived/index.ts';
-import { atWords } from '../views/index.ts';
+import { atWords, onceItMayRun } from '../views/index.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
 import { surveyCommand, withSurvey } from './with-survey.ts';
@@ -31,7 +31,7 @@ export function judgementText(picture: Picture): string {
     `\n${duty.sentence}\n${duty.sureWords === '' ? '' : `How sure: ${duty.sureWords}.\n`}`,
     listUnder('Why', duty.reasons.map((reason) => `${reason.sentence} [${reason.finding}]`)),
     listUnder(duty.verdict === 'stand-down' ? 'Limits that hold once what stops it is cured' : 'Limits', duty.limits.map((limit) => `${limit.sentence} [${limit.because.join(', ')}]`)),
-    listUnder(duty.verdict === 'stand-down' ? 'Not known either, and settled before it may run' : 'What would settle the verdict', duty.missing.map((missing) => `${missing.title}: ${missing.how} (${missing.minutes} min; ${missing.missing.join(', ')})`)),
+    listUnder(duty.verdict === 'stand-down' ? 'Not known either, and settled before it may run' : 'What would settle the verdict', duty.missing.map((missing) => `${missing.title}: ${onceItMayRun(picture, missing.missing, missing.how)} (${missing.minutes} min; ${missing.missing.join(', ')})`)),
     listUnder('Limited', of('limited')),
     listUnder('To watch', of('watch')),
     notCheckedText(picture),

@@ -3,6 +3,7 @@ import type { PrintSystem, Value } from '../../derived/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
 import { keyWords } from '../work/key-words.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { assumptionTable } from './assumption-table.ts';
 import { reductionGraph } from './reduction-graph.ts';
@@ -42,7 +43,7 @@ export function capacitySheet(ground: OutlookGround): SheetParts {
   const missing = missingOf(picture, READ.map(([key]) => key));
   return {
     answer: answerOf(ground, capacity),
-    measureFirst: READ.flatMap(([key, why]) => missing.filter((one) => key.split('|')[0] === one).map((one) => `${keyWords(one)}: ${why}.`)),
+    measureFirst: READ.flatMap(([key, why]) => missing.filter((one) => key.split('|')[0] === one).map((one) => onceItMayRun(picture, [one], `${keyWords(one)}: ${why}.`))),
     body: () => {
       const rows = barRows();
       return [

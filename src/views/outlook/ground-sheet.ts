@@ -1,6 +1,7 @@
 import { groundInputOf, groundOf, type Felt, type Ground, type GroundInput, type Response } from '../../derived/ground/index.ts';
 import type { PrintSystem } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keyWords } from '../work/key-words.ts';
 import { blockToPour, type BlockToPour } from './block-to-pour.ts';
 import { foundationSection } from './foundation-section.ts';
@@ -23,7 +24,7 @@ export function groundSheet(ground: OutlookGround): SheetParts {
   const missing = missingOf(picture, READ);
   return {
     answer: found === undefined ? unknownAnswer(ground, answer, pour) : foundAnswer(found, system),
-    measureFirst: missing.map((key) => `${keyWords(key)}.`),
+    measureFirst: missing.map((key) => onceItMayRun(picture, [key], `${keyWords(key)}.`)),
     body: () => [
       ...sectionBlocks(ground, asked, found, pour),
       ...(found === undefined ? [] : [...soilBlocks(found, system), ...ruleBlocks(found, system), ...feltBlocks(found, system)]),

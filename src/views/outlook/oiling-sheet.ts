@@ -2,6 +2,7 @@ import { bearingTemperature, oilingRound, type OilingRound, type RoundPoint } fr
 import type { PrintSystem } from '../../derived/index.ts';
 import { elevation } from '../elevation/elevation.ts';
 import type { Block, TableRow } from '../report/block.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import type { OutlookGround, SheetParts } from './sheet-parts.ts';
 import { shownPlain } from './shown.ts';
 
@@ -49,7 +50,7 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
     },
     measureFirst: [
       ...(unprobed.length === 0 ? [] : [`Push a wire through the oil ways that nobody probed: ${unprobed.map((one) => `${one.number}, ${one.point.words}`).join('; ')}. A drop must run in by itself.`]),
-      ...(temperatureRead(ground) ? [] : ['Feel the bearings after ten minutes of running, or read them: a warm bearing wants a thicker oil.']),
+      ...(temperatureRead(ground) ? [] : [onceItMayRun(picture, ['running.bearing-temperature'], 'Feel the bearings after ten minutes of running, or read them: a warm bearing wants a thicker oil.')]),
     ],
     body: () => [
       ...mapBlocks(ground, points),

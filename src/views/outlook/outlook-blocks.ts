@@ -7,7 +7,7 @@ import type { OutlookGround } from './sheet-parts.ts';
 export function outlookBlocks(ground: OutlookGround): readonly Block[] {
   const rows = OUTLOOK_IDS.map((id) => {
     const { answer, measureFirst } = partsOfSheet(id, ground);
-    const first = measureFirst.slice(0, MOST_NAMED).map((one) => one.replace(/[.:].*$/su, ''));
+    const first = measureFirst.slice(0, MOST_NAMED).map((one) => one.replace(/^(when it may run again: )?([^.:]*).*$/isu, '$1$2'));
     return { cells: [OUTLOOK_TITLES[id].title, `${answer.words}${answer.estimate ? ' (estimate)' : ''}. ${answer.sentence}`, first.length === 0 ? 'nothing more' : `${first.join('; ')}${measureFirst.length > MOST_NAMED ? `; and ${measureFirst.length - MOST_NAMED} more` : ''}`] };
   });
   return [

@@ -1,5 +1,6 @@
 import { powerInputOf, powerOf, type Power, type PowerInput } from '../../derived/power/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keyWords } from '../work/key-words.ts';
 import { platePower } from './plate-power.ts';
 import { missingOf, type OutlookGround, type SheetParts } from './sheet-parts.ts';
@@ -17,7 +18,7 @@ export function powerSheet(ground: OutlookGround): SheetParts {
   const missing = missingOf(picture, PLATE).filter((key) => key !== 'motor.running-current' || input.runningCurrents.length === 0);
   return {
     answer: power === undefined ? { kind: 'answer', words: 'The plate cannot be as read', sentence: answer.state === 'refused' ? answer.problems.map((problem) => problem.sentence).join('. ') : '', estimate: true, rests: 'Read the plate again.' } : answerOf(ground, input, power),
-    measureFirst: missing.map((key) => `${keyWords(key)}.`),
+    measureFirst: missing.map((key) => onceItMayRun(picture, [key], `${keyWords(key)}.`)),
     body: () => [
       ...chainBlocks(ground, input),
       ...(power === undefined ? [] : [...cautionsFound(power), ...currentBlocks(ground, input, power), ...converterBlocks(ground, power)]),

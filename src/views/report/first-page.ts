@@ -1,6 +1,7 @@
 import { isOpen, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { costWords, hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import type { Block } from './block.ts';
 
 /** The first page: verdict, limits, three reasons, what was not checked, what it would take. */
@@ -39,7 +40,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
       ...(duty.verdict === 'stand-down' ? [{ kind: 'paragraph', text: 'While something stops it, whatever needs it to run waits until that is cured.' } as const] : []),
-      { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${say(one.how)}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
+      { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${onceItMayRun(picture, one.missing, say(one.how))}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
     ]),
   ];
 }

@@ -1,6 +1,7 @@
 import { acceptance, expectedBlow, type Acceptance, type AcceptancePoint, type ExpectedBlow, type Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import type { Block } from '../report/block.ts';
+import { waitsForRun } from '../sentences/when-it-may-run.ts';
 import { keysWords } from './key-words.ts';
 
 const VERDICT = { accepted: 'Right again', refused: 'Not right yet', 'not-finished': 'Trial not finished' } as const;
@@ -22,7 +23,7 @@ export function acceptanceBlocks(picture: Picture, expected?: ExpectedBlow): rea
     { kind: 'heading', level: 2, text: 'Acceptance of the last trial' },
     { kind: 'verdict', words: VERDICT[verdict], sentence, condition: MARK[verdict], sureWords: since === undefined ? 'No job was finished yet, so everything in the log counts.' : `Only what was entered since the last finished job, on ${since.slice(0, 10)}, counts.` },
     { kind: 'table', caption: 'Points of the trial', columns: ['Result', 'Point', 'Why', 'Shown'], rows: points.map((point) => ({
-      cells: [STATE[point.state], point.title, `${point.reason}${point.missing.length === 0 ? '' : ` To be entered: ${keysWords(point.missing)}.`}`, point.shown],
+      cells: [STATE[point.state], point.title, `${point.reason}${point.missing.length === 0 ? '' : ` To be entered${waitsForRun(picture, point.missing) ? ' when it may run again' : ''}: ${keysWords(point.missing)}.`}`, point.shown],
     })) },
   ];
 }

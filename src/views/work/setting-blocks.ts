@@ -2,6 +2,7 @@ import { isOpen, printQuantity, settingSheet, type Picture, type SettingLine } f
 import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keysWords } from './key-words.ts';
 
 const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
@@ -23,7 +24,7 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
     { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({
-      cells: [String(line.number), line.because, line.how, [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
+      cells: [String(line.number), line.because, onceItMayRun(picture, line.asFound === undefined ? line.missing : [line.asFound.key], line.how), [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
     })) },
   ];
 }

@@ -4,6 +4,7 @@ import { answerWords, placeOf } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
+import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keyWords, keysWords } from './key-words.ts';
 
 const HOUR = 3_600;
@@ -24,7 +25,7 @@ export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly
     { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, ${plan.usePerDay * 7 < HOUR / 2 ? 'less than half an hour' : `about ${hoursOf(plan.usePerDay * 7)}`} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
       cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 || item.state === 'overdue' ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
     })) },
-    { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${keysWords(oldest.slice(0, 6))}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },
+    { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${oldest.slice(0, 6).map((key) => onceItMayRun(picture, [key], keyWords(key))).join('; ')}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },
   ];
 }
 
