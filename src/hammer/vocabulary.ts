@@ -43,6 +43,8 @@ export interface MeasuringPlace {
   readonly families?: readonly LinkageFamily[];
   /** True where it is read only when the part, or what it carries, is made new: no judgement waits for it. */
   readonly forMaking?: true;
+  /** True where only a running hammer gives it, though the part is looked at cold. */
+  readonly whileRunning?: true;
 }
 
 /** One answer to a look. What it means is not said here: knowledge grades it. */
@@ -63,6 +65,8 @@ export interface Look {
   readonly families?: readonly LinkageFamily[];
   /** As of a measuring place. */
   readonly forMaking?: true;
+  /** As of a measuring place. */
+  readonly whileRunning?: true;
 }
 
 /** One part of a hammer, as the trade names it. */

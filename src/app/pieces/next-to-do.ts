@@ -1,5 +1,5 @@
 import { isOpen, type Picture, type Settling, type WorksheetJob } from '../../derived/index.ts';
-import { lookOf, placeOf } from '../../hammer/index.ts';
+import { lookOf, needsRun, placeOf } from '../../hammer/index.ts';
 import { timeWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
 
@@ -12,14 +12,14 @@ export interface NextToDo {
 export function nextToDo(picture: Picture): NextToDo | undefined {
   const { hammer } = picture.known;
   // Cold before running, then the quickest.
-  const gate = [...picture.duty.missing].sort((a, b) => Number(partToSettle(a) === 'running') - Number(partToSettle(b) === 'running') || a.minutes - b.minutes)[0];
+  const gate = [...picture.duty.missing].sort((a, b) => Number(isOfRun(a)) - Number(isOfRun(b)) || a.minutes - b.minutes)[0];
   if (picture.duty.verdict === 'not-known-yet' && gate !== undefined) {
     const part = partToSettle(gate);
     return { words: `${gate.title}, ${gate.minutes} min. ${gate.how}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
   }
   const job = firstJob(picture.worksheet.jobs);
   if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: pathOf(hammer, 'work') };
-  const gap = picture.notChecked[0];
+  const gap = picture.notChecked.find((one) => picture.duty.verdict !== 'stand-down' || one.part !== 'running');
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
   return undefined;
 }
@@ -29,6 +29,8 @@ function partToSettle(settling: Settling): string | undefined {
   const [id = ''] = (settling.missing[0] ?? '').split(/[@#]/);
   return lookOf(id)?.part.id ?? placeOf(id)?.part.id;
 }
+
+const isOfRun = ({ missing: [key = ''] }: Settling): boolean => needsRun(key.split(/[@#]/)[0] ?? key);
 
 /** The first open job that the worst findings wait for, whatever must come before it included. */
 function firstJob(jobs: readonly WorksheetJob[]): WorksheetJob | undefined {

@@ -90,7 +90,7 @@ export const CASTINGS: readonly Part[] = [
           { id: 'separate', words: 'a block of its own' },
           { id: 'hollow', words: 'hollow casting below the seat' },
         ] },
-      { id: 'anvil.tight', question: 'Does the anvil sit tight?', how: 'Wipe the joint, draw a pencil line over it and look again after a few blows; try a feeler in the joint.', at: [],
+      { id: 'anvil.tight', whileRunning: true, question: 'Does the anvil sit tight?', how: 'Wipe the joint, draw a pencil line over it and look again after a few blows; try a feeler in the joint.', at: [],
         answers: [
           { id: 'tight', words: 'tight, the line holds' },
           { id: 'shifts', words: 'shifts or works in its bed' },

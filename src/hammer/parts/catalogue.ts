@@ -37,6 +37,12 @@ export const placeOf = (id: string): PlaceOnPart | undefined => PLACES_BY_ID.get
 /** Returns the look with that id (`frame.crack`, without `@`) and its part, or undefined where there is none. */
 export const lookOf = (id: string): LookOnPart | undefined => LOOKS_BY_ID.get(id);
 
+/** Whether only a running hammer answers it: any look or place of the trial, and those of other parts that are seen at work. */
+export function needsRun(id: string): boolean {
+  const found = lookOf(id) ?? placeOf(id);
+  return found !== undefined && (found.part.group === 'running' || ('look' in found ? found.look : found.place).whileRunning === true);
+}
+
 /**
  * Returns the parts that a hammer of the family has, each with only the places and looks that apply to the family.
  * A place or look without families of its own applies to all families of its part.

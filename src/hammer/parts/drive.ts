@@ -24,7 +24,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'tyre-wheel', words: 'tyre wheel pressed on a drum' },
           { id: 'none', words: 'nothing connected' },
         ] },
-      { id: 'drive-line.turn', question: 'Does the hammer turn the right way?', how: 'Bump the motor and watch; on many hammers an arrow is cast in. A flat belt pulls on its lower run with the slack on top.', at: [],
+      { id: 'drive-line.turn', whileRunning: true, question: 'Does the hammer turn the right way?', how: 'Bump the motor and watch; on many hammers an arrow is cast in. A flat belt pulls on its lower run with the slack on top.', at: [],
         answers: [
           { id: 'right', words: 'right' },
           { id: 'wrong', words: 'wrong way' },
@@ -65,7 +65,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'flesh', words: 'flesh side' },
           { id: 'not-leather', words: 'not leather' },
         ] },
-      { id: 'belt.runs', question: 'How does the belt run?', how: 'Run light, stand aside, watch one minute.', at: [],
+      { id: 'belt.runs', whileRunning: true, question: 'How does the belt run?', how: 'Run light, stand aside, watch one minute.', at: [],
         answers: [
           { id: 'true', words: 'true' },
           { id: 'walks', words: 'walks to one side or comes off' },
@@ -86,7 +86,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'no', words: 'no' },
           { id: 'yes', words: 'yes, the idler is the clutch' },
         ] },
-      { id: 'belt-idler.drag', question: 'Does the belt drag with the treadle up?', how: 'Treadle up, motor running: watch the driven pulley from the side.', at: [],
+      { id: 'belt-idler.drag', whileRunning: true, question: 'Does the belt drag with the treadle up?', how: 'Treadle up, motor running: watch the driven pulley from the side.', at: [],
         answers: [
           { id: 'clear', words: 'clear, pulley stands still' },
           { id: 'drags', words: 'drags' },
@@ -107,8 +107,8 @@ export const DRIVE: readonly Part[] = [
       { id: 'motor.shaft-length', name: 'length of motor shaft that stands out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from the shoulder or the bearing cover to the end.', accuracy: '1/32 in', plausible: [0.01, 0.4], forMaking: true },
       { id: 'motor.voltage', name: 'motor voltage, from the plate', dimension: 'voltage', at: [], tools: ['plate', 'multimeter'], how: 'Read it off the plate, as the motor is connected.', accuracy: 'as printed', plausible: [90, 1000] },
       { id: 'motor.current', name: 'full-load current, from the plate', dimension: 'current', at: [], tools: ['plate', 'clamp-meter'], how: 'Read it off the plate for the voltage used.', accuracy: 'as printed', plausible: [0.2, 300] },
-      { id: 'motor.running-current', name: 'current running', dimension: 'current', at: ['a', 'b', 'c'], tools: ['clamp-meter'], how: 'Licensed person: clamp meter round each phase in turn while the hammer works.', accuracy: '3 %', plausible: [0, 500] },
-      { id: 'motor.leg-voltage', name: 'voltage between two legs, under load', dimension: 'voltage', at: ['ab', 'bc', 'ca'], tools: ['multimeter'], how: 'Licensed person: meter between each pair of legs at the motor while the hammer runs.', accuracy: '1 %', plausible: [0, 1200] },
+      { id: 'motor.running-current', whileRunning: true, name: 'current running', dimension: 'current', at: ['a', 'b', 'c'], tools: ['clamp-meter'], how: 'Licensed person: clamp meter round each phase in turn while the hammer works.', accuracy: '3 %', plausible: [0, 500] },
+      { id: 'motor.leg-voltage', whileRunning: true, name: 'voltage between two legs, under load', dimension: 'voltage', at: ['ab', 'bc', 'ca'], tools: ['multimeter'], how: 'Licensed person: meter between each pair of legs at the motor while the hammer runs.', accuracy: '1 %', plausible: [0, 1200] },
       { id: 'motor.temperature', name: 'motor casing temperature after half an hour', dimension: 'temperature', at: [], tools: ['thermometer', 'hand'], how: 'Touch thermometer on the casing away from the fan.', accuracy: '2 degrees', plausible: [250, 450] },
     ],
     looks: [
@@ -120,7 +120,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'direct-current', words: 'direct current' },
           { id: 'not-known', words: 'not known' },
         ] },
-      { id: 'motor.start', question: 'How does the motor start?', how: 'Start it once with the treadle up and listen.', at: [],
+      { id: 'motor.start', whileRunning: true, question: 'How does the motor start?', how: 'Start it once with the treadle up and listen.', at: [],
         answers: [
           { id: 'brisk', words: 'brisk' },
           { id: 'slow', words: 'slow' },
@@ -146,7 +146,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'exposed', words: 'open box, bare or damaged cable' },
           { id: 'no-electrics', words: 'no electric drive here' },
         ] },
-      { id: 'starter.no-volt', question: 'Does it stay off when the power comes back?', how: 'Running light: pull the main, wait, put it back; the hammer must stay still.', at: [],
+      { id: 'starter.no-volt', whileRunning: true, question: 'Does it stay off when the power comes back?', how: 'Running light: pull the main, wait, put it back; the hammer must stay still.', at: [],
         answers: [
           { id: 'stays-off', words: 'stays off' },
           { id: 'restarts', words: 'starts by itself' },
@@ -191,7 +191,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'soft', words: 'soft' },
           { id: 'flat-spot', words: 'flat spot or cracked' },
         ] },
-      { id: 'tyre-wheel.slips', question: 'Does the roller slip?', how: 'Watch it on a full tread with a block under the die.', at: [],
+      { id: 'tyre-wheel.slips', whileRunning: true, question: 'Does the roller slip?', how: 'Watch it on a full tread with a block under the die.', at: [],
         answers: [
           { id: 'grips', words: 'grips' },
           { id: 'slips', words: 'slips' },

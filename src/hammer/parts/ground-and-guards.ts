@@ -35,7 +35,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
       { id: 'hold-down-bolts.spacing', name: 'distance between the bolt holes of the base', dimension: 'length', at: ['along', 'across'], tools: ['tape', 'rule'], how: 'Measure from hole centre to hole centre, along the base and across it.', accuracy: '1/16 in', plausible: [0.05, 3], forMaking: true },
     ],
     looks: [
-      { id: 'hold-down-bolts.state', question: 'Do the hold-down bolts stay tight?', how: 'Tighten, run for an hour, lock off and try again.', at: [],
+      { id: 'hold-down-bolts.state', whileRunning: true, question: 'Do the hold-down bolts stay tight?', how: 'Tighten, run for an hour, lock off and try again.', at: [],
         answers: [
           { id: 'tight', words: 'tight after an hour' },
           { id: 'loosened-once', words: 'had loosened once' },
@@ -71,7 +71,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
           { id: 'hairline', words: 'hairlines that stay' },
           { id: 'open', words: 'open cracks or pieces that move' },
         ] },
-      { id: 'foundation.neighbours', question: 'Does it shake the house or a neighbour?', how: 'A glass of water at several distances while it runs; ask.', at: [],
+      { id: 'foundation.neighbours', whileRunning: true, question: 'Does it shake the house or a neighbour?', how: 'A glass of water at several distances while it runs; ask.', at: [],
         answers: [
           { id: 'no', words: 'no' },
           { id: 'felt', words: 'felt in the house' },

@@ -67,6 +67,8 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
       { id: 'main-shaft.score', name: 'depth of the deepest score', dimension: 'length', at: ENDS, tools: ['depth-gauge', 'micrometer'], how: 'Measure or judge against a feeler with a finger nail.', accuracy: '0.001 in', plausible: [0, 0.005] },
       { id: 'main-shaft.run-out', name: 'run-out', dimension: 'length', at: [], tools: ['dial-indicator'], how: 'Dial on the middle of the shaft between centres or in its bearings; turn it once and read the whole swing.', accuracy: '0.001 in', plausible: [0, 0.02] },
       { id: 'main-shaft.end-float', name: 'end float', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Dial on the shaft end; push and pull hard and read the whole movement.', accuracy: '0.001 in', plausible: [0, 0.01], asMade: true },
+      { id: 'main-shaft.thrust-thickness', name: 'thickness of the thrust washer that is there', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Caliper the washer between bearing and collar, pulley or plate; 0 where there is none.', accuracy: '0.001 in', plausible: [0, 0.05], forMaking: true },
+      { id: 'main-shaft.thrust-outside', name: 'outside of the shoulder that the thrust washer runs on', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the collar, hub or bearing end that bears on the washer, the smaller one.', accuracy: '1/32 in', plausible: [0.02, 0.4], forMaking: true },
       { id: 'main-shaft.height', name: 'shaft centre above the floor', dimension: 'length', at: [], tools: ['tape'], how: 'Measure from the floor to the centre of the shaft.', accuracy: '1/4 in', plausible: [0.2, 5] },
     ],
     looks: [
@@ -155,7 +157,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
           { id: 'down', words: 'down or level' },
           { id: 'up', words: 'up' },
         ] },
-      { id: 'clutch-pulley.sound', question: 'Does the pulley rattle or squeal when idling?', how: 'Treadle up, run, stand aside and listen at the pulley.', at: [],
+      { id: 'clutch-pulley.sound', whileRunning: true, question: 'Does the pulley rattle or squeal when idling?', how: 'Treadle up, run, stand aside and listen at the pulley.', at: [],
         answers: [
           { id: 'quiet', words: 'quiet' },
           { id: 'rattles', words: 'rattles' },
@@ -187,6 +189,10 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
     places: [
       { id: 'treadle.free-play', name: 'free play at the pedal', dimension: 'length', at: [], tools: ['rule'], how: 'Press with two fingers until the clutch begins to take; measure the travel of the pedal.', accuracy: '1/8 in', plausible: [0, 0.2] },
       { id: 'treadle.pivot-wear', name: 'treadle pivot worn oval', dimension: 'length', at: [], tools: ['caliper', 'feeler'], how: 'Rock the treadle sideways and measure the whole movement at the pivot.', accuracy: '1/64 in', plausible: [0, 0.03] },
+      { id: 'treadle.pivot-diameter', name: 'diameter of the treadle’s pivot bolt', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Bolt out: measure it where it does not rub.', accuracy: '0.002 in', plausible: [0.006, 0.06], forMaking: true },
+      { id: 'treadle.eye-width', name: 'width of the treadle’s eye, along the bolt', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the eye along its bolt.', accuracy: '1/64 in', plausible: [0.005, 0.2], forMaking: true },
+      { id: 'treadle.eye-outside', name: 'outside of the treadle’s eye, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.2], forMaking: true },
+      { id: 'treadle.pin-length', name: 'length of the treadle’s pivot bolt over all', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Bolt out: measure from end to end.', accuracy: '1/64 in', plausible: [0.02, 0.6], forMaking: true },
     ],
     looks: [
       { id: 'treadle.guard', question: 'Is the treadle guarded against an accidental foot?', how: 'Look for a bar or cover over it, and a block for when nobody is there.', at: [],
@@ -195,7 +201,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
           { id: 'block-only', words: 'no guard, a block is put under it' },
           { id: 'open', words: 'open' },
         ] },
-      { id: 'treadle.control', question: 'How does the treadle control the blow?', how: 'Press slowly on wood and feel how the speed follows.', at: [],
+      { id: 'treadle.control', whileRunning: true, question: 'How does the treadle control the blow?', how: 'Press slowly on wood and feel how the speed follows.', at: [],
         answers: [
           { id: 'smooth', words: 'follows the foot' },
           { id: 'jumpy', words: 'jumps' },
@@ -209,7 +215,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
     danger: 'A lazy return leaves the clutch dragging.',
     places: [],
     looks: [
-      { id: 'return-spring.lift', question: 'Does the treadle come fully up by itself?', how: 'Press and let go, ten times. Then lift it by hand while the hammer runs down: if that frees it, the return is weak.', at: [],
+      { id: 'return-spring.lift', question: 'Does the treadle come fully up by itself?', how: 'Power locked off: press and let go, ten times. Where it ever stays down, lift it by hand: if that frees it, the return is weak.', at: [],
         answers: [
           { id: 'fully', words: 'fully, every time' },
           { id: 'lazy', words: 'slowly or not quite' },
@@ -231,7 +237,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
           { id: 'fitted', words: 'fitted, nobody relies on it' },
           { id: 'relied-on', words: 'fitted, and tools go under the die on its strength' },
         ] },
-      { id: 'brake.holds', question: 'Does the brake stop and hold the ram?', how: 'Ram propped by hardwood just short of it: let go of the treadle from full speed ten times and see where it stops, and whether it sinks.', at: [],
+      { id: 'brake.holds', whileRunning: true, question: 'Does the brake stop and hold the ram?', how: 'Ram propped by hardwood just short of it: let go of the treadle from full speed ten times and see where it stops, and whether it sinks.', at: [],
         answers: [
           { id: 'holds', words: 'stops at once and holds, ten times in ten' },
           { id: 'slips', words: 'slips, sinks or stops late' },
