@@ -6,6 +6,7 @@ export { knowledge } from './knowledge.ts';
 export * from './money.ts';
 export * from './limit-weights.ts';
 export * from './looking-jobs.ts';
+export * from './safety-first.ts';
 export * from './sale.ts';
 export * from './upkeep.ts';
 export * from './settings.ts';

@@ -17,6 +17,6 @@ export const STAGES: readonly Stage[] = [
   { number: 12, title: 'Dies and keys', because: 'Dies are keyed and ground parallel once seat and ram are square to one another.', source: 'common-practice' },
   { number: 13, title: 'Settings: speed, gap, spring, throw', because: 'Settings are made on a sound machine, one at a time, in the order in which each changes the next.', source: 'common-practice' },
   { number: 14, title: 'Treadle, then brake', because: 'The brake comes after clutch and treadle, because it hides a clutch that drags.', source: 'common-practice' },
-  { number: 15, title: 'Motor, belt, guards and bolts', because: 'Nothing runs before it stands guarded; bolts settle only after an hour or two of running.', source: 'common-practice' },
+  { number: 15, title: 'Motor, belt, guards and bolts', because: 'Nothing runs before it stands guarded, and a guard goes on when no hand has to reach in behind it any more, so after linkage, clutch and brake; bolts settle only after an hour or two of running.', source: 'common-practice' },
   { number: 16, title: 'Trial', because: 'Wood, then hot steel, then tighten again, then report: a repair counts when the machine has shown it.', source: 'common-practice' },
 ];

@@ -1,4 +1,4 @@
-import { TRIAL_JOB, type Knowledge, type LimitKind } from '../../knowledge/index.ts';
+import { SAFE_TO_TOUCH, SAFETY_FIRST, TRIAL_JOB, type Knowledge, type LimitKind } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { ChoiceProblem, Cure } from './best-choice.ts';
@@ -9,6 +9,8 @@ import { insteadJobs } from './instead-jobs.ts';
 import { isOpen } from './job-entry.ts';
 import { limitBurden } from './limit-burden.ts';
 import { orderRound } from './order-round.ts';
+import { withSafetyFirst } from './safety-first.ts';
+import { settledBy } from './settled-by-trial.ts';
 import type { InsteadJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface Budget {
@@ -25,10 +27,12 @@ export interface Budget {
 /** What to do first with a budget, and what it buys in duty. */
 export interface BestUse {
   readonly budget: Budget;
-  /** Jobs to do, in the order of the worksheet, the trial at the end. */
+  /** Jobs to do, in the order of the worksheet, the trial at the end where they let it run; its money is kept back in any case. */
   readonly jobs: readonly string[];
   /** Those of them that take the place of jobs on the worksheet. */
   readonly instead: readonly InsteadJob[];
+  /** Of the jobs, what the matters of safety ask for: they come first in every choice. */
+  readonly safety: readonly string[];
   readonly cost: number;
   readonly hours: number;
   readonly duty: DutyAfter;
@@ -49,9 +53,10 @@ const HUNDREDTHS = 100;
 
 /**
  * The best use of a budget, exactly: first the best verdict that it reaches, then the least weight of limits, then the most
- * findings cured, then the least money and hours. A job takes with it the jobs that must come before it, a finding is cured
- * only by all jobs that it asks for, and the trial is paid with the first job. Where another job would do in the place of
- * one, either may be chosen.
+ * findings cured, then the least money and hours. A job takes with it the jobs that must come before it, and what the
+ * matters of safety ask for: nothing is bought before isolator and guards. A finding is cured only by all jobs that it asks
+ * for, and the money for the trial is kept back with the first job. Where another job would do in the place of one, either
+ * may be chosen.
  */
 export function bestUse(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge, budget: Budget): BestUse {
   const problems = budgetProblems(budget);
@@ -61,12 +66,17 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
   const sheet = { known, findings, knowledge, open, trial, end: budget.reckon ?? 'likely' } as const;
   const all = problemOf(sheet, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
   const choice = chooseBest(budget.wanted === 'safe to run' ? onlyToRun(all) : all);
-  const jobs = [...inOrderOfWork(choice.jobs.map((index) => open[index]!)), ...(choice.jobs.length > 0 && trial !== undefined ? [trial.job] : [])];
+  const chosen = inOrderOfWork(choice.jobs.map((index) => open[index]!));
+  // What still stands down is not tried, and its trial waits with its money.
+  const tried = chosen.length > 0 && trial !== undefined && dutyAfter(known, findings, chosen, knowledge).after.verdict !== 'stand-down';
+  const jobs = tried ? [...chosen, trial.job] : chosen;
   const duty = dutyAfter(known, findings, jobs, knowledge);
+  const kept = chosen.length > 0 && !tried ? all.fixed : { cost: 0, hours: 0 };
   const toRun = leastMoney(sheet, all, (finding) => finding.grade === 'stand-down');
   const toCureAll = leastMoney(sheet, all, isFault);
   return {
-    budget, jobs, instead: instead.filter((job) => jobs.includes(job.job)), cost: choice.value.cost / HUNDREDTHS, hours: choice.value.hours / HUNDREDTHS, duty, problems, proven: choice.proven,
+    budget, jobs, instead: instead.filter((job) => jobs.includes(job.job)), cost: (choice.value.cost - kept.cost) / HUNDREDTHS, hours: (choice.value.hours - kept.hours) / HUNDREDTHS, duty,
+    safety: safetyJobs(sheet).flatMap((index) => open[index]!.job).filter((job) => jobs.includes(job)), problems, proven: choice.proven,
     stays: findings.filter((finding) => isFault(finding) && !duty.cured.includes(findingKey(finding))).map(findingKey),
     ...(toRun === undefined ? {} : { toRun }), ...(toCureAll === undefined ? {} : { toCureAll }),
   };
@@ -103,11 +113,11 @@ interface Sheet {
 }
 
 function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
-  const { findings, open, trial, end } = sheet;
+  const { findings, knowledge, open, trial, end } = sheet;
   const small = (job: WorksheetJob) => ({ cost: Math.round(job.cost[end] * HUNDREDTHS), hours: Math.round(Math.max(0, job.hours[end] - (job.hoursSpent ?? 0)) * HUNDREDTHS) });
   const kinds: LimitKind[] = [...new Set(findings.flatMap((finding) => finding.limits.map((limit) => limit.kind)))];
   const floor = kinds.map(() => 0);
-  const stands = { down: false, unknown: findings.some((finding) => finding.gate && finding.grade === 'not-known'), limited: false };
+  const stands = { down: false, unknown: findings.some((finding) => finding.gate && finding.grade === 'not-known' && settledBy(finding, trial === undefined ? [] : [trial.job], knowledge) === undefined), limited: false };
   const cures: Cure[] = [];
   for (const finding of findings) {
     const limits = finding.limits.map((limit) => ({ kind: kinds.indexOf(limit.kind), burden: limitBurden(limit) }));
@@ -123,7 +133,7 @@ function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
     if (bars === 'limited') stands.limited = true;
   }
   return {
-    jobs: open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })),
+    jobs: withSafetyFirst(open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })), safetyNeeds(sheet, SAFE_TO_TOUCH), safetyNeeds(sheet, SAFETY_FIRST)),
     cures, fixed: trial === undefined ? { cost: 0, hours: 0 } : small(trial), floor, stands,
     budget: Math.floor(budget.money * HUNDREDTHS + 1e-6), hoursBudget: budget.hours === undefined ? Number.POSITIVE_INFINITY : Math.floor(budget.hours * HUNDREDTHS + 1e-6),
   };
@@ -137,6 +147,12 @@ function needsOf(sheet: Sheet, finding: Finding): Pick<Cure, 'jobs' | 'oneOf'> |
   if (ways === undefined || ways.some((serving) => serving.length === 0)) return undefined;
   return { jobs: ways.flatMap((serving) => (serving.length === 1 ? serving : [])), oneOf: ways.filter((serving) => serving.length > 1) };
 }
+
+/** What the faults of some criteria need; those that no job cures are left out. */
+const safetyNeeds = (sheet: Sheet, criteria: readonly string[]): readonly Pick<Cure, 'jobs' | 'oneOf'>[] =>
+  sheet.findings.filter((finding) => criteria.includes(finding.criterion)).flatMap((finding) => needsOf(sheet, finding) ?? []);
+
+const safetyJobs = (sheet: Sheet): readonly number[] => [...new Set(safetyNeeds(sheet, SAFETY_FIRST).flatMap((one) => [...one.jobs, ...(one.oneOf ?? []).flat()]))];
 
 /**
  * What a job waits for, of what findings ask for: the job itself, or one that does in its place on every part for which it

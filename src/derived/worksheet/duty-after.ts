@@ -4,6 +4,7 @@ import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
 import { cureWays, findingKey, isFault } from './cure-needs.ts';
 import { limitBurden } from './limit-burden.ts';
+import { settledBy } from './settled-by-trial.ts';
 
 /** The duty that would follow from some jobs, beside the duty of today. It is a promise, to be proven by measuring. */
 export interface DutyAfter {
@@ -21,6 +22,10 @@ export interface DutyAfter {
   readonly hangsOn: readonly { readonly finding: string; readonly job: string; readonly sentence: string }[];
   /** The duty where every such look finds the fault; the same as `after` where nothing hangs on a look. */
   readonly ifLooksFindWorse: Duty;
+  /** Matters of safety that nobody has checked yet and that the trial, or a look among the jobs, answers. */
+  readonly toSettle: readonly { readonly finding: string; readonly title: string; readonly job: string; readonly jobTitle: string }[];
+  /** The duty where each of them is found good; the same as `after` where there is none. */
+  readonly ifSettledGood: Duty;
   readonly lifted: readonly Limit[];
   readonly eased: readonly { readonly before: Limit; readonly after: Limit }[];
   /** What to read or look at again, so that the promise becomes a finding. */
@@ -64,8 +69,9 @@ export function dutyAfter(known: Known, findings: readonly Finding[], jobs: read
     const open = ways.filter((serving) => !serving.some((job) => done.has(job.id)));
     return open.length < ways.length ? [{ finding: findingKey(finding), jobs: open.flatMap((serving) => serving[0]?.id ?? []) }] : [];
   });
+  const toSettle = toSettleOf(findings, jobs, knowledge);
   return {
-    jobs: [...done], before, after, cured: cured.map(findingKey), stillWant, hangsOn, problems,
+    jobs: [...done], before, after, toSettle, ifSettledGood: toSettle.length === 0 ? after : dutyOf(settledGood(later, jobs, knowledge)), cured: cured.map(findingKey), stillWant, hangsOn, problems,
     promise: promiseOf(cured.length, hangsOn.length),
     ifLooksFindWorse: hangsOn.length === 0 ? after : dutyOf(findings.map((finding, index) => (doubtful.has(findingKey(finding)) ? finding : (later[index] ?? finding)))),
     lifted: before.limits.filter((limit) => !after.limits.some((other) => other.kind === limit.kind)),
@@ -76,6 +82,17 @@ export function dutyAfter(known: Known, findings: readonly Finding[], jobs: read
     toProve: [...new Set(cured.flatMap((finding) => finding.from))],
   };
 }
+
+function toSettleOf(findings: readonly Finding[], jobs: readonly string[], knowledge: Knowledge): DutyAfter['toSettle'] {
+  return findings.filter((finding) => finding.gate).flatMap((finding) => {
+    const job = settledBy(finding, jobs, knowledge);
+    return job === undefined ? [] : [{ finding: findingKey(finding), title: finding.title, job, jobTitle: knowledge.jobs.find((one) => one.id === job)?.title ?? job }];
+  });
+}
+
+/** Findings with every open matter of safety that one of the jobs answers taken as answered well. */
+export const settledGood = (findings: readonly Finding[], jobs: readonly string[], knowledge: Knowledge): readonly Finding[] =>
+  findings.map((finding) => (finding.gate && settledBy(finding, jobs, knowledge) !== undefined ? promisedSound(finding) : finding));
 
 function looksOnly(known: Known, finding: Finding, knowledge: Knowledge): DutyAfter['hangsOn'] {
   const needs = (cureWays(finding, knowledge, known.identity.family) ?? []).flatMap((serving) => serving[0] ?? []);

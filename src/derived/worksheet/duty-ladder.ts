@@ -2,7 +2,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
-import { findingsAfter } from './duty-after.ts';
+import { findingsAfter, settledGood } from './duty-after.ts';
 import { isOpen } from './job-entry.ts';
 import type { Worksheet } from './worksheet.ts';
 
@@ -14,6 +14,8 @@ export interface LadderStep {
   readonly duty: Duty;
   /** True where the verdict or a limit is another than before the job. */
   readonly changes: boolean;
+  /** Matters of safety that nobody has checked yet and that this job, or one before it, answers; the duty holds if it finds them good. */
+  readonly ifGood: readonly string[];
 }
 
 /**
@@ -25,11 +27,14 @@ export function dutyLadder(known: Known, findings: readonly Finding[], worksheet
   let last = wordsOf(dutyOf(findings));
   return worksheet.jobs.filter(isOpen).map(({ job, title }) => {
     done.add(job);
-    const duty = dutyOf(findingsAfter(known, findings, done, knowledge));
+    const later = findingsAfter(known, findings, done, knowledge);
+    const settled = settledGood(later, [...done], knowledge);
+    const duty = dutyOf(settled);
+    const ifGood = later.filter((finding, index) => settled[index] !== finding).map((finding) => finding.title);
     const words = wordsOf(duty);
     const changes = words !== last;
     last = words;
-    return { job, title, duty, changes };
+    return { job, title, duty, changes, ifGood };
   });
 }
 

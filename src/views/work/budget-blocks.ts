@@ -1,4 +1,5 @@
 import type { BestUse, Picture } from '../../derived/index.ts';
+import { TRIAL_JOB } from '../../knowledge/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION, changeWords } from './ladder-blocks.ts';
@@ -10,7 +11,8 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
   const title = titleOf(use, currency);
   if (use.problems.length > 0) return [{ kind: 'heading', level: 2, text: title }, { kind: 'list', ordered: false, items: use.problems }];
   const names = jobNames(picture, [use]);
-  const { before, after, hangsOn, promise, ifLooksFindWorse } = use.duty;
+  const { before, hangsOn, promise, ifLooksFindWorse, toSettle } = use.duty;
+  const after = dutyThen(use);
   const change = changeWords(before, after);
   return [
     { kind: 'heading', level: 2, text: title },
@@ -18,9 +20,11 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
       ? { kind: 'paragraph', text: nothingBought(picture, use) }
       : { kind: 'list', ordered: true, items: use.jobs.map((job) => names.get(job) ?? job) },
     ...(use.jobs.length === 0 ? [] : [
-      { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, the trial included.` } as const,
+      { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, ${trialWords(use)}.` } as const,
+      ...(use.safety.length === 0 ? [] : [{ kind: 'paragraph', text: `Matters of safety come first, before anything else is bought: ${use.safety.map((job) => lowered(names.get(job) ?? job)).join('; ')}. Nothing runs before it stands guarded, the trial included.` } as const]),
       ...use.instead.map((job) => ({ kind: 'paragraph', text: insteadChosen(names, job) }) as const),
       { kind: 'verdict', words: `${VERDICT_WORDS[before.verdict]}, then ${before.verdict === after.verdict ? 'still ' : ''}${VERDICT_WORDS[after.verdict].toLowerCase()}`, sentence: change === '' ? after.sentence : change, condition: DUTY_CONDITION[after.verdict], sureWords: promise } as const,
+      ...(toSettle.length === 0 || after.verdict === use.duty.after.verdict ? [] : [{ kind: 'paragraph', text: `${settleWords(toSettle)} Until then the verdict is: ${VERDICT_WORDS[use.duty.after.verdict].toLowerCase()}.` } as const]),
       ...(hangsOn.length === 0 ? [] : [
         { kind: 'list', ordered: false, items: hangsOn.map((one) => `Hangs on a look: ${one.sentence}`) } as const,
         ...(ifLooksFindWorse.verdict === after.verdict ? [] : [{ kind: 'paragraph', text: `Where such a look finds the fault, the verdict stays: ${VERDICT_WORDS[ifLooksFindWorse.verdict].toLowerCase()}.` } as const]),
@@ -34,6 +38,15 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
     { kind: 'paragraph', tone: 'small', text: use.proven ? `${use.budget.wanted === 'safe to run' ? 'Only what stands it down was to be cured, for the least money.' : 'No other choice of jobs within these bounds reaches a better verdict, or lighter limits at the same verdict.'} ${use.budget.reckon === 'most' ? 'Reckoned at the most that each job may cost and take.' : 'Reckoned at likely prices and hours.'}` : 'The best choice found; the search was stopped before every other one was ruled out.' },
   ];
 }
+
+/** The duty that is promised: what the trial or a look of these jobs still has to show is taken as shown, and said to be. */
+const dutyThen = ({ duty }: BestUse): BestUse['duty']['after'] => duty.ifSettledGood;
+
+/** `"Run the trial" settles: ...; the verdict holds if it finds it good.` */
+const settleWords = (some: BestUse['duty']['toSettle']): string =>
+  `${[...new Set(some.map((one) => one.jobTitle))].map((job) => `"${job}" settles what nobody has checked yet: ${some.filter((one) => one.jobTitle === job).map((one) => lowered(one.title)).join('; ')}.`).join(' ')} The verdict above holds if that is found good.`;
+
+const trialWords = (use: BestUse): string => (use.jobs.includes(TRIAL_JOB) ? 'the trial included' : use.duty.after.verdict === 'stand-down' ? 'and no trial yet: it still stands down, and the money for the trial is kept back' : 'and no trial is open');
 
 /** More than this is no bound. */
 const UNBOUND = 1e8;
@@ -57,7 +70,8 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
     const held = new Set(steps[index - 1]?.jobs ?? []);
     const fresh = use.jobs.filter((job) => !held.has(job)).map((job) => names.get(job) ?? job);
     const left = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
-    return { condition: DUTY_CONDITION[use.duty.after.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), `${VERDICT_WORDS[use.duty.after.verdict]}${limitCount(use)}`, `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
+    const then = dutyThen(use);
+    return { condition: DUTY_CONDITION[then.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), `${VERDICT_WORDS[then.verdict]}${limitCount(then)}${then.verdict === use.duty.after.verdict ? '' : ', if the trial or a look holds'}`, `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
   });
   return [
     { kind: 'heading', level: 2, text: 'What money buys' },
@@ -65,7 +79,7 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
   ];
 }
 
-const limitCount = ({ duty: { after } }: BestUse): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);
+const limitCount = (after: BestUse['duty']['after']): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);
 
 /** What stays, by name where it limits or stops; what is only watched is counted. */
 function staysWords(picture: Picture, stays: readonly string[]): string {

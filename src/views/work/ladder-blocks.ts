@@ -13,7 +13,7 @@ export function ladderBlocks(picture: Picture, ladder: readonly LadderStep[]): r
   const rows: TableRow[] = [{ condition: DUTY_CONDITION[picture.duty.verdict], cells: ['Today', VERDICT_WORDS[picture.duty.verdict], mayRun(picture.duty)] }];
   for (const step of ladder) {
     if (!step.changes) continue;
-    rows.push({ condition: DUTY_CONDITION[step.duty.verdict], cells: [`${numbers.get(step.job) ?? ''}. ${step.title}`, VERDICT_WORDS[step.duty.verdict], changeWords(before, step.duty)] });
+    rows.push({ condition: DUTY_CONDITION[step.duty.verdict], cells: [`${numbers.get(step.job) ?? ''}. ${step.title}`, VERDICT_WORDS[step.duty.verdict], [changeWords(before, step.duty), step.ifGood.length === 0 ? '' : `If it finds good what nobody has checked yet: ${step.ifGood.map((title) => title.toLowerCase()).join('; ')}.`].filter((words) => words !== '').join(' ')] });
     before = step.duty;
   }
   const last = ladder.at(-1)?.duty.verdict;
