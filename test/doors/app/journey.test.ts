@@ -76,9 +76,11 @@ test.each([
   await hands.write(page.getByLabel('Who is entering?'), 'Ada Quill');
   await hands.write(page.getByLabel('Tag on the hammer'), tag);
   await hands.write(page.getByLabel('Ram weight class, as cast or told'), '50 furlongs');
+  await hands.choose(page.getByRole('radio', { name: /^coil spring/i }));
   await hands.press(page.getByRole('button', { name: 'Enrol it' }));
   await expect.poll(() => page.getByRole('alert').textContent()).toContain('furlongs');
   expect(await page.getByLabel('Ram weight class, as cast or told').inputValue()).toBe('50 furlongs');
+  await hands.choose(page.getByRole('radio', { name: /^coil spring/i }));
   await hands.write(page.getByLabel('Ram weight class, as cast or told'), '50 lb');
   await hands.press(page.getByRole('button', { name: 'Enrol it' }));
   await page.getByRole('heading', { level: 1, name: 'Survey round' }).waitFor();
