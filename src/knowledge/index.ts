@@ -10,6 +10,7 @@ export * from './safety-first.ts';
 export * from './sale.ts';
 export * from './upkeep.ts';
 export * from './settings.ts';
+export * from './load-bearers.ts';
 export * from './trial.ts';
 export * from './shop-figures.ts';
 export * from './heat-colours.ts';

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../methods/quantity/index.ts';
+import type { Finding } from '../condition/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
 import type { Value } from '../value.ts';
@@ -10,6 +11,8 @@ export interface SettingTarget {
   /** `as-made` of this hammer, `worked-out` from its readings, or `usual` of class or trade. */
   readonly basis: 'as-made' | 'worked-out' | 'usual';
   readonly sentence: string;
+  /** The reading as found belongs to a part that an open job replaces: how far it is off says nothing. */
+  readonly anew?: true;
   readonly sources: readonly string[];
 }
 
@@ -25,7 +28,10 @@ export interface SettingLine {
   readonly target?: SettingTarget;
   /** How near is near enough, either way. */
   readonly tolerance?: Quantity;
-  readonly state: 'set' | 'off' | 'not-known' | 'look';
+  /** `good`: outside of what is usual, and the report calls it good all the same. `held`: what is wanted must wait for what `held` names. */
+  readonly state: 'set' | 'good' | 'held' | 'off' | 'not-known' | 'look';
+  /** What stands in the way of the change, one sentence each; absent where nothing does. */
+  readonly held?: readonly string[];
   /** Which way and how far it has to go, from what was found to the nearer end of the target; signed, SI. */
   readonly change?: Quantity;
   /** Readings that would give a target or show it as found. */
@@ -40,6 +46,8 @@ export interface SettingInputs {
   readonly work?: Quantity;
   /** Ids of jobs that are still to be done, which say what dies there will be; dies are wanted as made where left out. */
   readonly jobs?: ReadonlySet<string>;
+  /** What the judgement found: a setting is left where it is called good, and none is asked for against a limit. Left out, nothing is held. */
+  readonly findings?: readonly Finding[];
   /** Units of the sentences; `inch` where left out. */
   readonly system?: PrintSystem;
 }

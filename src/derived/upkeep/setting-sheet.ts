@@ -1,7 +1,9 @@
 import { answerWords } from '../../hammer/index.ts';
 import { SETTINGS, type SettingRule } from '../../knowledge/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity } from '../print-system.ts';
 import type { SettingInputs, SettingLine } from './setting-line.ts';
+import { calledGood, heldBy } from './setting-limits.ts';
 import { targetOf } from './setting-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
 
@@ -28,10 +30,13 @@ function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): Setti
   const slack = (tolerance?.value ?? 0) * (1 + 1e-9) + 1e-12;
   const change = target.from !== undefined && asFound.value < target.from.value ? target.from.value - asFound.value : target.to !== undefined && asFound.value > target.to.value ? target.to.value - asFound.value : 0;
   const set = Math.abs(change) <= slack;
-  return {
-    ...common, state: set ? 'set' : 'off', missing, ...(tolerance === undefined ? {} : { tolerance }),
-    ...(set ? {} : { change: { dimension: asFound.dimension, value: change, uncertainty: asFound.uncertainty } }),
-  };
+  const near = { ...common, missing, ...(tolerance === undefined ? {} : { tolerance }) };
+  if (target.anew === true) return { ...near, state: 'off' };
+  if (set) return { ...near, state: 'set' };
+  if (target.basis === 'usual' && calledGood(inputs.findings ?? [], rule, change)) return { ...near, state: 'good' };
+  const held = heldBy(inputs, rule, asFound, change);
+  const off: Quantity = { dimension: asFound.dimension, value: change, uncertainty: asFound.uncertainty };
+  return held.length > 0 ? { ...near, state: 'held', held, change: off } : { ...near, state: 'off', change: off };
 }
 
 /** Of several places on the part the one read highest is shown: it is the one that has to come within the target. */

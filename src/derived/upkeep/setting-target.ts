@@ -5,17 +5,16 @@ import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import { dieTarget, type DieEnd } from './die-target.ts';
 import type { SettingInputs, SettingTarget } from './setting-line.ts';
+import { springTarget } from './spring-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
 
-interface Targeted {
+export interface Targeted {
   readonly target?: SettingTarget;
   readonly missing: readonly string[];
 }
 
 /** How much more than the work the gap may be. */
 const GAP_OVER = '1/4 in';
-/** Spring travel that is kept before the coils touch; common practice. */
-const TRAVEL_KEPT = 0.2;
 
 /** What a setting of this hammer should be: its own values first, then what is usual. */
 export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
@@ -28,7 +27,7 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     quantity === undefined ? { missing } : { target: { from: quantity, to: quantity, basis, sentence, sources: ['common-practice'] }, missing: [] };
   switch (rule.id) {
     case 'speed':
-      return speedTarget(known, system);
+      return withinLimits(speedTarget(known, system), inputs);
     case 'upper-die':
       return dieTargeted('upper', inputs, known) ?? either(known('upper-die.height#as-made'), 'as-made', 'The height that the die was made with, or that of the die that replaces it.', ['upper-die.height#as-made']);
     case 'lower-die':
@@ -36,7 +35,7 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     case 'gap':
       return gapTarget(inputs, known);
     case 'spring':
-      return springTarget(known);
+      return springTarget(inputs, known);
     case 'throw': {
       const made = known('crank.throw#as-made');
       return made !== undefined ? either(made, 'as-made', 'The throw that it was made with.', []) : either(known('crank.throw'), 'worked-out', 'As found: it is left alone unless speed, gap and spring are right and the blow is still wrong.', ['crank.throw']);
@@ -60,6 +59,16 @@ function speedTarget(known: (key: string) => Quantity | undefined, system: Print
   if (working === undefined || greatest === undefined) return { missing: ['running.rate#as-made'] };
   const start = { ...greatest, value: greatest.value * 0.8, uncertainty: 0 };
   return { target: { from: start, to: { ...greatest, value: greatest.value * 0.85, uncertainty: 0 }, basis: 'usual', sentence: `The maker’s speed is not known: start 15 to 20 % under the greatest that is usual for the class.${pulleySentence(known, start, system)}`, sources: ['common-practice'] }, missing: ['running.rate#as-made'] };
+}
+
+/** A speed is never wanted above what the limits card allows. */
+function withinLimits(targeted: Targeted, { findings = [], system = 'inch' }: SettingInputs): Targeted {
+  const { target } = targeted;
+  const greatest = findings.flatMap((finding) => finding.limits).filter((limit) => limit.kind === 'greatest-speed').flatMap((limit) => limit.quantity ?? []).sort((a, b) => a.value - b.value)[0];
+  if (target?.to === undefined || greatest === undefined || target.to.value <= greatest.value) return targeted;
+  const within = (end: Quantity | undefined): Quantity | undefined => (end === undefined ? undefined : { ...end, value: Math.min(end.value, greatest.value) });
+  const from = within(target.from);
+  return { ...targeted, target: { ...target, ...(from === undefined ? {} : { from }), to: { ...target.to, value: greatest.value }, sentence: `${target.sentence} The limits card allows no more than ${printQuantity(greatest, system, 'down')}.` } };
 }
 
 /** The motor pulley that gives the rate, where motor and driven pulley are known. */
@@ -87,14 +96,6 @@ function gapTarget({ known: hammer, work }: SettingInputs, known: (key: string) 
   const masses = USUAL_GAPS.map((row) => shopQuantity(`${row.ramPounds} lb`, 'mass', 'usual gaps').value);
   const at = (end: 0 | 1): Quantity => ({ dimension: 'length', value: interpolate(masses, USUAL_GAPS.map((row) => shopQuantity(`${row.inches[end]} in`, 'length', 'usual gaps').value), mass), uncertainty: 0 });
   return { target: { from: at(0), to: at(1), basis: 'usual', sentence: `About the thickness of the usual work, or a little more: usual for the class.${warned}`, sources: ['common-practice'] }, missing: [] };
-}
-
-function springTarget(known: (key: string) => Quantity | undefined): Targeted {
-  const solid = known('spring.solid-length');
-  const travel = known('spring.travel');
-  const sentence = 'Arms close to level, and never shorter running than this: a fifth of the travel is kept before the coils touch.';
-  if (solid === undefined || travel === undefined) return { missing: ['coil-spring.free-length', 'coil-spring.wire', 'coil-spring.coils'] };
-  return { target: { from: { dimension: 'length', value: solid.value + TRAVEL_KEPT * travel.value, uncertainty: Math.sqrt(solid.uncertainty ** 2 + (TRAVEL_KEPT * travel.uncertainty) ** 2) }, basis: 'worked-out', sentence, sources: ['en-13906-1', 'common-practice'] }, missing: [] };
 }
 
 function usual(rule: SettingRule): SettingTarget {

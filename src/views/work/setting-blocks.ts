@@ -6,11 +6,11 @@ import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keysWords } from './key-words.ts';
 
 const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
-const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', 'not-known': 'not known', look: 'try it' };
+const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', good: 'leave it', held: 'leave it for now', 'not-known': 'not known', look: 'try it' };
 
 /** The lines of the sheet for a picture. */
 export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({
-  known: picture.known, values: picture.values, system: picture.system, jobs: new Set(picture.worksheet.jobs.filter(isOpen).map((job) => job.job)),
+  known: picture.known, values: picture.values, findings: picture.findings, system: picture.system, jobs: new Set(picture.worksheet.jobs.filter(isOpen).map((job) => job.job)),
 });
 
 /** Settings of re-assembly in the order in which each changes the next, with room to write what was left. */
@@ -24,9 +24,15 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
     { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({
-      cells: [String(line.number), line.because, onceItMayRun(picture, line.asFound === undefined ? line.missing : [line.asFound.key], line.how), [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
+      cells: [String(line.number), line.because, onceItMayRun(picture, line.asFound === undefined ? line.missing : [line.asFound.key], line.how), [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, wayWords(line), line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
     })) },
   ];
+}
+
+/** Why a reading that is not as usual stays as it is. */
+function wayWords({ state, held }: SettingLine): string {
+  if (state === 'good') return 'Leave it: the report calls it good as it is.';
+  return held === undefined ? '' : `Not yet. ${held.join(' ')} Once that is right:`;
 }
 
 function targetWords(picture: Picture, { target, tolerance }: SettingLine): string {
@@ -41,7 +47,7 @@ function targetWords(picture: Picture, { target, tolerance }: SettingLine): stri
 }
 
 function changeOf(picture: Picture, { state, change }: SettingLine): string {
-  if (change === undefined) return STATE[state];
+  if (change === undefined || state === 'held') return STATE[state];
   return `${change.value > 0 ? '+' : '−'} ${printed(picture, { ...change, value: Math.abs(change.value) })}`;
 }
 

@@ -1,0 +1,50 @@
+import { activeCoils, EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, permissibleSolidStress, solidLength, springIndex, wahlFactor, wireStrengthSides, type CoilEnds } from '../../methods/elements/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
+import { printQuantity } from '../print-system.ts';
+import type { SettingInputs } from './setting-line.ts';
+import type { Targeted } from './setting-target.ts';
+
+/** Spring travel that is kept before the coils touch; common practice. */
+const TRAVEL_KEPT = 0.2;
+const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
+const RENEWED = 'spring.renew';
+const NEW_SPRING = ['coil-spring.free-length', 'coil-spring.wire', 'coil-spring.coils'] as const;
+
+/**
+ * How short the spring may be at the shortest, running: with the spring that there will be once the open jobs are done. The new
+ * one is as made, as its order sheet has it; a fifth of its travel is kept, and more where its wire would be loaded beyond what it stands.
+ */
+export function springTarget({ known: hammer, jobs, system = 'inch' }: SettingInputs, known: (key: string) => Quantity | undefined): Targeted {
+  const renewed = jobs?.has(RENEWED) ?? false;
+  const size = (place: string): Quantity | undefined => (renewed ? known(`coil-spring.${place}#as-made`) : undefined) ?? known(`coil-spring.${place}`);
+  const [free, wire, coils] = [size('free-length'), size('wire'), size('coils')];
+  const ends = ENDS[hammer.looks['coil-spring.ends']?.answer ?? ''] ?? 'cold-ground';
+  if (free === undefined || wire === undefined || coils === undefined) return { missing: [...NEW_SPRING] };
+  const solid = solidLength(wire.value, coils.value, ends);
+  const travel = free.value - solid;
+  if (!(travel > 0) || activeCoils(coils.value, ends) < 1) return { missing: [...NEW_SPRING] };
+  const share = stressShareAtSolid(wire.value, size('inside-diameter')?.value, coils.value, travel, ends);
+  const byTravel = solid + TRAVEL_KEPT * travel;
+  const byStress = share === undefined || share <= 1 ? solid : free.value - travel / share;
+  // Free length counts a fifth, the coils four fifths; wire and number of coils make the solid length.
+  const uncertainty = Math.hypot(TRAVEL_KEPT * free.uncertainty, (1 - TRAVEL_KEPT) * (solid / wire.value) * wire.uncertainty, (1 - TRAVEL_KEPT) * wire.value * coils.uncertainty);
+  const print = (value: number): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, system);
+  const which = byStress > byTravel ? 'shorter than this its wire is loaded beyond what it stands by the lower of two tables.' : 'a fifth of the travel is kept before the coils touch.';
+  const asMade = known('coil-spring.free-length#as-made') !== undefined;
+  const newOne = renewed ? ` Reckoned with the new spring${asMade ? ', as its order sheet has it' : ', of which only the old one’s sizes are known: read it when it is there'}: free ${print(free.value)}, solid ${print(solid)}. What was found belongs to the old one.` : '';
+  return {
+    target: {
+      from: { dimension: 'length', value: Math.max(byTravel, byStress), uncertainty }, basis: 'worked-out', ...(renewed ? { anew: true as const } : {}),
+      sentence: `Arms close to level, and never shorter running than this: ${which}${newOne}`, sources: ['en-13906-1', 'common-practice'],
+    },
+    missing: [],
+  };
+}
+
+/** Stress with the coils touching over what oil-tempered wire stands by the lower table; undefined without the inside diameter. */
+function stressShareAtSolid(wire: number, inside: number | undefined, coils: number, travel: number, ends: CoilEnds): number | undefined {
+  if (inside === undefined) return undefined;
+  const mean = inside + wire;
+  const load = helicalRate(EUROPEAN_SHEAR_MODULUS['oil-hardened'], wire, mean, activeCoils(coils, ends)) * travel;
+  return helicalStress(load, mean, wire, wahlFactor(springIndex(mean, wire))) / permissibleSolidStress(wireStrengthSides('oil-tempered', wire).lower);
+}
