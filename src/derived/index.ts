@@ -4,7 +4,7 @@ export * from './condition/index.ts';
 export * from './duty/index.ts';
 export * from './worksheet/index.ts';
 export * from './not-checked.ts';
-export { type PrintSystem, printQuantity } from './print-system.ts';
+export { inOtherUnits, type PrintSystem, printQuantity, writtenIn } from './print-system.ts';
 export { picture, type Picture, type Provenance } from './picture.ts';
 export { explain, type Explanation } from './explain.ts';
 export * from './upkeep/index.ts';

@@ -2,7 +2,7 @@ import { hashOfOrdered, instantMs, orderEntries, type Entry } from '../entries/i
 import type { Knowledge } from '../knowledge/index.ts';
 import { assumedValues } from './assumed-values.ts';
 import { workOutBlow } from './capacity/blow.ts';
-import { idleOverrides, judge, type Finding } from './condition/index.ts';
+import { idleOverrides, judge, sayWhere, type Finding } from './condition/index.ts';
 import { workOutDrive } from './drive/drive.ts';
 import { dutyOf, type Duty } from './duty/index.ts';
 import { workOutClutch, workOutJournals } from './journals/journals.ts';
@@ -58,7 +58,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
   const known = foldOrdered(counted);
   if (known === undefined) return undefined;
   const ledger = ledgerOf(known, knowledge);
-  const findings = judge({ known, values: ledger.values, knowledge, system });
+  const findings = sayWhere(judge({ known, values: ledger.values, knowledge, system }), known);
   return {
     known,
     values: Object.fromEntries(ledger.values),
@@ -66,7 +66,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     duty: dutyOf(findings),
     worksheet: worksheetOf(known, findings, knowledge, { asOf }),
     notChecked: notCheckedOf(known, findings),
-    problems: [...known.problems, ...readingsAtOdds(known), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
+    problems: [...known.problems, ...readingsAtOdds(known, system), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
     system,
     provenance: { logHash: hashOfOrdered(counted), entries: counted.length, knowledgeVersion: knowledge.version, asOf, seed },
   };

@@ -17,3 +17,13 @@ export function printQuantity(quantity: Quantity, system: PrintSystem, rounding:
   const steps = rounding === 'up' ? Math.ceil(quantity.value / step - hair) : Math.floor(quantity.value / step + hair);
   return formatQuantity({ dimension: 'length', value: steps * step, uncertainty: 0 }, { system, doubt: false, resolution: step });
 }
+
+const INCH_UNITS = /(?:^|[\d\s])(?:in|inch|inches|thou|mil|ft|lb|lbf|hp|psi|ksi|oz)\b|["”]|\d\/\d/;
+const METRIC_UNITS = /(?:^|[\d\s])(?:mm|cm|m|kg|g|N|kN|kW|W|MPa|bar)\b/;
+
+/** Whether what somebody wrote stands in units of the other system than the reader's. */
+export const inOtherUnits = (written: string, system: PrintSystem): boolean => (system === 'metric' ? INCH_UNITS.test(written) : METRIC_UNITS.test(written) && !INCH_UNITS.test(written));
+
+/** A reading as somebody wrote it; where he wrote it in the other system, in the reader's units with his own words behind. */
+export const writtenIn = (quantity: Quantity, asWritten: string, system: PrintSystem): string =>
+  inOtherUnits(asWritten, system) ? `${formatQuantity(quantity, { system, doubt: false })} (written ${asWritten})` : asWritten;

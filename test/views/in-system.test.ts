@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { LINKAGE_FAMILIES, partsFor } from '../../src/hammer/index.ts';
-import { inOtherUnits, inSystem, ownUnitsFirst } from '../../src/views/sentences/in-system.ts';
+import { inOtherUnits, inSystem, ownUnitsFirst } from '../../src/views/index.ts';
 
 test.each([
   ['0.003 to 0.006 in is good.', '0.076 to 0.152 mm is good.'], ['a 4 by 4 in hardwood prop carries 8,000 lb up to 44 in long', 'a 102 by 102 mm hardwood prop carries 3600 kg up to 1120 mm long'],

@@ -38,6 +38,8 @@ export interface Finding {
   /** Where not known: value keys or looks that would settle it, and minutes. */
   readonly missing: readonly string[];
   readonly minutes: number;
+  /** Two answers about what it rests on that cannot both be right, and which one is used. */
+  readonly atOdds?: string;
   /** Owner's override in force, with author and reason. */
   readonly override?: { readonly author: string; readonly reason: string; readonly entry: string; readonly defaultRule: string };
   readonly dispute?: { readonly oneSide: string; readonly otherSide: string; readonly source: string };

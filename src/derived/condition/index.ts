@@ -1,4 +1,5 @@
 export * from './finding.ts';
 export * from './limit.ts';
 export { judge } from './judge.ts';
+export { sayWhere } from './say-where.ts';
 export { idleOverrides } from './overrides.ts';

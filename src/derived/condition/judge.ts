@@ -1,7 +1,7 @@
 import { answerWords } from '../../hammer/index.ts';
-import type { Criterion, Grade, Knowledge, LimitRule, MeasuredRule, SeenRule } from '../../knowledge/index.ts';
+import { GRADES, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenRule } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
-import type { Known } from '../survey/index.ts';
+import type { Known, KnownLook } from '../survey/index.ts';
 import { valueKey, type Value } from '../value.ts';
 import type { Finding, FindingGrade } from './finding.ts';
 import type { Limit } from './limit.ts';
@@ -12,6 +12,7 @@ import { expectedPlaces } from './expected-places.ts';
 import { settleCures } from './settle-cures.ts';
 import { lookedCloser, staleSince } from './stale.ts';
 import { bothSides } from './other-rule.ts';
+import { sayAtOdds } from './at-odds.ts';
 import { shownReading, sureWordsFor } from './shown.ts';
 import type { PrintSystem } from '../print-system.ts';
 
@@ -29,7 +30,7 @@ export function judge(bench: Bench): readonly Finding[] {
   const findings = bench.knowledge.criteria
     .filter((criterion) => criterion.families.includes(family))
     .flatMap((criterion) => judgeCriterion(bench, criterion));
-  return settleCures(findings, bench.knowledge.jobs);
+  return sayAtOdds(settleCures(findings, bench.knowledge.jobs), bench);
 }
 
 function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] {
@@ -75,7 +76,7 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
   const keys = Object.keys(bench.known.looks).filter((key) => key === rule.look || key.startsWith(`${rule.look}@`)).sort();
   if (keys.length === 0) return [unknown(criterion, undefined, [rule.look], 'Nobody has looked yet.')];
   return keys.map((key) => {
-    const look = bench.known.looks[key];
+    const look = heededLook(bench.known, key, rule);
     if (look === undefined) throw new Error(`look ${key} vanished while it was judged`);
     const at = look.at;
     const graded = rule.answers[look.answer];
@@ -94,10 +95,17 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
   });
 }
 
+/** What was seen goes before what was told later, unless what was told is worse: it may stop a hammer, and never clears one. */
+function heededLook({ looks, toldAgainst }: Bench['known'], key: string, rule: SeenRule): KnownLook | undefined {
+  const [seen, told] = [looks[key], toldAgainst[key]];
+  const weight = (look: KnownLook): number => GRADES.indexOf(rule.answers[look.answer]?.grade ?? 'sound');
+  return seen !== undefined && told !== undefined && weight(told) > weight(seen) ? told : seen;
+}
+
 /** What was told may stop a hammer; it never clears one. */
 const HEARSAY = 'What was told does not clear a matter of safety: look yourself.';
 
-const atLeast = (grade: Grade, level: number): number => (['sound', 'watch', 'limited', 'stand-down'].indexOf(grade) >= level ? 1 : 0);
+const atLeast = (grade: Grade, level: number): number => (GRADES.indexOf(grade) >= level ? 1 : 0);
 
 const common = (criterion: Criterion, at: string | undefined) => ({
   criterion: criterion.id, part: criterion.part, title: criterion.title, question: criterion.question, gate: criterion.gate,

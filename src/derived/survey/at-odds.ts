@@ -1,5 +1,7 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
+import type { PrintSystem } from '../print-system.ts';
 import type { Value } from '../value.ts';
+import { contradictedName, contradictionWords } from './contradictions.ts';
 import type { Known } from './known.ts';
 
 type Values = Readonly<Record<string, Value>>;
@@ -46,7 +48,7 @@ const written = (values: Values, key: string): string => {
  * Readings that cannot all be true together, each as a sentence with both readings in it. They are kept, since nobody knows
  * which one is wrong; whatever rests on them is to be read again.
  */
-export function readingsAtOdds(known: Known): readonly string[] {
+export function readingsAtOdds(known: Known, system: PrintSystem = 'inch'): readonly string[] {
   const { values } = known;
   const pairs = PAIRS.flatMap(({ less, more, times, because }) => {
     const a = number(values, less);
@@ -54,8 +56,11 @@ export function readingsAtOdds(known: Known): readonly string[] {
     if (a === undefined || b === undefined || a <= b * times * (1 + 1e-9)) return [];
     return [`Two readings are at odds, measure both again: ${values[less]?.title ?? less} ${written(values, less)}, ${values[more]?.title ?? more} ${written(values, more)}; ${because}.`];
   });
-  return [...pairs, ...massAtOdds(known), ...journalsAtOdds(values)];
+  const parted = known.contradictions.map((one) => `${capital(contradictedName(one.key))} ${contradictionWords(one, system)}.`);
+  return [...parted, ...pairs, ...massAtOdds(known), ...journalsAtOdds(values)];
 }
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 /** Ram, upper die and links weigh somewhat more than the nominal class, never many times as much. */
 function massAtOdds(known: Known): readonly string[] {

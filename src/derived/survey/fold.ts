@@ -1,6 +1,7 @@
 import { isKnownEntry, orderEntries, type Entry, type EntryOf, type KnownEntry } from '../../entries/index.ts';
 import { placeOf } from '../../hammer/index.ts';
 import { valueKey, type Value } from '../value.ts';
+import { contradictionsOf, isWorkDone, OPEN_ANSWER } from './contradictions.ts';
 import { cornerMeans } from './corner-means.ts';
 import { struckOut } from './struck-out.ts';
 import type { Known, KnownLook, PastReading, Stamp } from './known.ts';
@@ -18,6 +19,9 @@ interface Gathering {
   readonly prices: Known['prices'][number][];
   readonly progress: Map<string, Known['progress'][string]>;
   readonly overrides: Known['overrides'][number][];
+  readonly toldAgainst: Map<string, KnownLook>;
+  /** Entries that were made before the last work was done on the machine. */
+  readonly beforeWork: Set<string>;
   hoursRun: number;
   readonly problems: string[];
 }
@@ -37,7 +41,7 @@ export function foldOrdered(entries: readonly Entry[]): Known | undefined {
   const struck = struckOut(ordered);
   const gathering: Gathering = {
     identity: undefined, values: new Map(), looks: new Map(), history: new Map(), statements: [], photographs: [],
-    settings: [], recordings: [], prices: [], progress: new Map(), overrides: [], hoursRun: 0, problems: [...struck.problems],
+    settings: [], recordings: [], prices: [], progress: new Map(), overrides: [], toldAgainst: new Map(), beforeWork: new Set(), hoursRun: 0, problems: [...struck.problems],
   };
   const used = ordered.filter((entry) => !struck.ids.has(entry.id));
   for (const entry of used) gather(gathering, entry);
@@ -58,6 +62,8 @@ export function foldOrdered(entries: readonly Entry[]): Known | undefined {
     overrides: gathering.overrides,
     hoursRun: gathering.hoursRun,
     visits: visitsOf(used),
+    contradictions: contradictionsOf(used),
+    toldAgainst: Object.fromEntries(gathering.toldAgainst),
     problems: gathering.problems,
   };
 }
@@ -96,10 +102,17 @@ function gather(into: Gathering, entry: KnownEntry): void {
     case 'sighting': {
       const { body } = entry;
       const key = valueKey(body.look, body.at);
-      into.looks.set(key, {
+      const look: KnownLook = {
         key, look: body.look, answer: body.answer, standing: body.standing, photographs: body.photographs ?? [], ...stamp,
         ...(body.at === undefined ? {} : { at: body.at }), ...(body.words === undefined ? {} : { words: body.words }),
-      });
+      };
+      const held = into.looks.get(key);
+      into.toldAgainst.delete(key);
+      if (body.standing === 'told' && held !== undefined && held.standing === 'seen' && held.answer !== OPEN_ANSWER && !into.beforeWork.has(held.entry)) {
+        if (held.answer !== look.answer) into.toldAgainst.set(key, look);
+      } else {
+        into.looks.set(key, look);
+      }
       return;
     }
     case 'statement':
@@ -115,6 +128,7 @@ function gather(into: Gathering, entry: KnownEntry): void {
       into.prices.push({ ...entry.body, ...stamp });
       return;
     case 'job-progress':
+      if (isWorkDone(entry)) for (const one of [...into.looks.values(), ...into.values.values()]) ('entry' in one ? [one.entry] : one.evidence).forEach((id) => into.beforeWork.add(id));
       into.progress.set(entry.body.job, { ...entry.body, ...stamp });
       return;
     case 'hours':
@@ -130,6 +144,9 @@ function gather(into: Gathering, entry: KnownEntry): void {
 
 function putReading(into: Gathering, entry: EntryOf<'reading'> | EntryOf<'setting'>, key: string, place: string, standing: 'told' | 'measured', words: readonly (string | undefined)[]): void {
   const { quantity, asWritten } = entry.body;
+  const held = into.values.get(key);
+  // What was measured is not replaced by what somebody tells, unless work was done since.
+  if (standing === 'told' && held?.standing === 'measured' && !held.evidence.some((id) => into.beforeWork.has(id))) return;
   const said = words.filter((word) => word !== undefined).join('; ');
   into.values.set(key, {
     key, title: titleOf(place), outcome: { state: 'known', quantity }, standing, rests: standing, from: [], sources: [],

@@ -1,4 +1,5 @@
 import type { EnrolBody, JobProgressBody, OverrideBody, PriceBody, RecordingBody, Standing } from '../../entries/index.ts';
+import type { Contradiction } from './contradictions.ts';
 import type { Value } from '../value.ts';
 
 /** When, by whom and in which entry something was recorded. */
@@ -52,6 +53,10 @@ export interface Known {
   /** Running time entered since enrolment, s. */
   readonly hoursRun: number;
   readonly visits: readonly { readonly date: string; readonly by: readonly string[]; readonly entries: number }[];
+  /** Where telling and seeing part, or two readings of one day. */
+  readonly contradictions: readonly Contradiction[];
+  /** What was told of a look after it was seen, where that is another answer; what was seen stays in `looks`. */
+  readonly toldAgainst: Readonly<Record<string, KnownLook>>;
   /** Entries that could not be used, each with a sentence. */
   readonly problems: readonly string[];
 }

@@ -23,7 +23,7 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     ...heavy.flatMap((finding): readonly Block[] => [
       { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${atWords(finding.at)}` },
       { kind: 'facts', rows: [
-        ['Part', partName(finding.part)], ['Found', shown(finding.shown)], ['Means', say(finding.reason)], ['Rule', `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
+        ['Part', partName(finding.part)], ['Found', shown(finding.shown)], ...(finding.atOdds === undefined ? [] : [['At odds', finding.atOdds] as const]), ['Means', say(finding.reason)], ['Rule', `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
         ...(seenOn(photographs, finding) === '' ? [] : [['Photographs', numbersOf(photographs, finding).join(', ')] as const]),
         ...(finding.limits.length === 0 ? [] : [['Limit', say(finding.limits.map((limit) => limit.sentence).join(' '))] as const]),
         ...(finding.override === undefined ? [] : [['Owner\'s own limit', `${finding.override.author}: ${finding.override.reason}. The default is: ${say(finding.override.defaultRule)}`] as const]),
@@ -34,19 +34,22 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
       { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What, and what was found', 'Means, and by which rule'], rows: watched.map((finding) => ({ cells: [
         `${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`,
-        `${say(finding.reason)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`,
+        `${say(finding.reason)}${oddsOf(finding)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`,
       ] })) } as const,
     ]),
     ...(sound.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Found sound' } as const,
-      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).map(([part, words]) => ({ cells: [part, words] })), dense: true } as const,
+      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}${oddsOf(finding)}`).map(([part, words]) => ({ cells: [part, words] })), dense: true } as const,
     ]),
     ...(open.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Not known yet' } as const,
-      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}`).map(([part, words, findings]) => ({ cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })), dense: true } as const,
+      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}${oddsOf(finding)}`).map(([part, words, findings]) => ({ cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })), dense: true } as const,
     ]),
   ];
 }
+
+/** Two answers about it that cannot both be right, behind its own words. */
+const oddsOf = ({ atOdds }: Finding): string => (atOdds === undefined ? '' : ` At odds: ${atOdds}`);
 
 /** Reasons that say no more than that nobody has been there. */
 const UNTOUCHED: readonly string[] = ['Not measured.', 'Nobody has looked yet.', 'Whether it applies is not known yet.'];

@@ -4,6 +4,7 @@ import { outlookBlocks } from '../outlook/outlook-blocks.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Block, ReportTree, TitleBlock } from './block.ts';
 import { cautionBlocks } from './caution-blocks.ts';
+import { contradictionBlocks } from './contradiction-blocks.ts';
 import { elevationBlocks } from './elevation-blocks.ts';
 import { findingBlocks } from './finding-blocks.ts';
 import { firstPage } from './first-page.ts';
@@ -29,6 +30,7 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     { kind: 'new-page' },
     ...elevationBlocks(picture, options.elevation),
     ...findingBlocks(picture, knowledge),
+    ...contradictionBlocks(picture),
     ...worksheetBlocks(picture),
     ...(options.outlook === undefined ? [] : outlookBlocks({ picture, outlook: options.outlook, knowledge })),
     ...photographBlocks(picture),

@@ -1,4 +1,4 @@
-import type { PrintSystem } from '../../derived/index.ts';
+import { inOtherUnits, type PrintSystem } from '../../derived/index.ts';
 import { formatQuantity, readQuantity, type Dimension, type UnitName } from '../../methods/quantity/index.ts';
 
 const NUMBER = String.raw`\d[\d,]*(?:\.\d+)?(?: \d+\/\d+)?|\d+\/\d+|\.\d+`;
@@ -62,12 +62,6 @@ function figure(value: number, least: number, dimension: Dimension, unit: UnitNa
   const resolution = 10 ** Math.floor(Math.log10(least * FINE));
   return formatQuantity({ dimension, value: Math.round(value / resolution) * resolution, uncertainty: 0 }, { unit, doubt: false, resolution });
 }
-
-const INCH_UNITS = /(?:^|[\d\s])(?:in|inch|inches|thou|mil|ft|lb|lbf|hp|psi|ksi|oz)\b|["”]|\d\/\d/;
-const METRIC_UNITS = /(?:^|[\d\s])(?:mm|cm|m|kg|g|N|kN|kW|W|MPa|bar)\b/;
-
-/** Whether what somebody wrote stands in units of the other system than the reader's. */
-export const inOtherUnits = (written: string, system: PrintSystem): boolean => (system === 'metric' ? INCH_UNITS.test(written) : METRIC_UNITS.test(written) && !INCH_UNITS.test(written));
 
 /** A figure that comes as `12 thou (0.305 ± 0.026 mm)` with the reader's own units first. */
 export function ownUnitsFirst(shown: string, system: PrintSystem): string {

@@ -1,7 +1,6 @@
-import type { Finding, Picture, Verdict } from '../../derived/index.ts';
+import { inOtherUnits, type Finding, type Picture, type Verdict } from '../../derived/index.ts';
 import { partOf } from '../../hammer/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
-import { inOtherUnits } from './in-system.ts';
 import type { Span } from '../../knowledge/index.ts';
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -25,19 +24,12 @@ export const hoursWords = (span: Span): string => spanWords(span, timeWords);
 /** One time of work: `35 min`, `5.5 h`. */
 export const timeWords = (hours: number): string => (hours < 1.25 ? `${Math.max(5, Math.round(hours * 12) * 5)} min` : `${round2(hours)} h`);
 
-/** A range of money. @param currency ISO 4217 letters, or `unit` for generic units of about one US dollar */
-export function costWords(span: Span, currency: string): string {
-  const name = currency === 'unit' ? 'units' : currency;
-  return span.most === 0 ? 'no outlay' : span.least === span.most ? `${Math.round(span.likely * 100) / 100} ${name}` : spanWords(span, (amount) => `${roundMoney(amount)} ${name}`);
-}
-
 function spanWords(span: Span, print: (value: number) => string): string {
   if (span.least === span.most) return print(span.likely);
   return `${print(span.least)} to ${print(span.most)}, likely ${print(span.likely)}`;
 }
 
 const round2 = (value: number): number => (value < 10 ? Math.round(value * 2) / 2 : Math.round(value));
-const roundMoney = (value: number): number => (value < 100 ? Math.round(value / 5) * 5 : value < 1000 ? Math.round(value / 10) * 10 : Math.round(value / 50) * 50);
 
 /** How many of a part, with the unit that it is counted in: `4 m`, `2`. */
 export const quantityWords = ({ quantity, unit }: { readonly quantity: number; readonly unit?: string }): string => (unit === undefined || unit === 'each' || unit === 'set' ? String(quantity) : `${quantity} ${unit}`);
