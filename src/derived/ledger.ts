@@ -1,5 +1,5 @@
 import { propagate } from '../methods/chance/index.ts';
-import type { Dimension } from '../methods/quantity/index.ts';
+import { withPositiveInterval, type Dimension } from '../methods/quantity/index.ts';
 import type { LinkageFamily } from '../hammer/index.ts';
 import type { Outcome, Value, ValueStanding } from './value.ts';
 
@@ -25,6 +25,8 @@ export interface Recipe {
   readonly families?: readonly LinkageFamily[];
   readonly whyNot?: string;
   readonly words?: string;
+  /** It cannot lie below nothing, though its dimension would let it: a share of a strength, a width. */
+  readonly positive?: true;
 }
 
 const STRENGTH: readonly ValueStanding[] = ['measured', 'seen', 'worked-out', 'as-made', 'told', 'assumed'];
@@ -83,7 +85,7 @@ export function workOut(ledger: Ledger, recipe: Recipe): Value {
   if (!Number.isFinite(result)) return make({ state: 'outside-validity', because: `the readings give no finite figure for the ${recipe.title}` });
   const doubt = propagate((numbers) => numberOf(attempt(recipe, numbers)), quantities);
   if (!Number.isFinite(doubt.uncertainty)) return make({ state: 'outside-validity', because: `the doubt of the readings reaches beyond what the sum for the ${recipe.title} holds for` });
-  return make({ state: 'known', quantity: { dimension: recipe.dimension, value: result, uncertainty: doubt.uncertainty } });
+  return make({ state: 'known', quantity: withPositiveInterval({ dimension: recipe.dimension, value: result, uncertainty: doubt.uncertainty }, recipe.positive) });
 }
 
 /** The handbook methods refuse a number that they do not hold for with a sentence; here that is an answer, not a mistake. */

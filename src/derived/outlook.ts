@@ -1,7 +1,8 @@
+import type { Estimate } from '../methods/chance/index.ts';
 import { workOutCapacity } from './capacity/index.ts';
 import { workOutGround } from './ground/index.ts';
 import type { Ledger } from './ledger.ts';
-import { motionWithDoubt, specOfSurvey, type MotionDoubt, type SurveySpec } from './motion/index.ts';
+import { motionWithDoubt, specOfSurvey, type MotionDoubt, type Spread, type SurveySpec } from './motion/index.ts';
 import { workOutMoving } from './moving/index.ts';
 import { oilingRound, workOutOiling, type OilingRound } from './oiling/index.ts';
 import type { Picture } from './picture.ts';
@@ -20,6 +21,15 @@ export interface Outlook {
 /** Half of a normal distribution lies between these many standard deviations; nine in ten between 1.645. */
 const NINE_IN_TEN = 1.645;
 
+/** A doubt above the value itself says that nothing is known; no sum that takes it asks for more. */
+const MOST_DOUBT = 1;
+
+/** The middle of the likenesses with its doubt; what is positive spreads by factors, so that the doubt is read off the logarithms. */
+function estimateOf(spread: Spread | undefined): Estimate | undefined {
+  if (spread === undefined || !(spread.middle > 0 && spread.low > 0)) return undefined;
+  return { value: spread.middle, uncertainty: spread.middle * Math.min(MOST_DOUBT, Math.log(spread.high / spread.low) / (2 * NINE_IN_TEN)) };
+}
+
 /**
  * Works out the outlook of a picture. It takes some tenths of a second, since it runs a population of likenesses; the picture itself stays quick.
  * @param seed for everything drawn by chance; the same seed gives the same outlook
@@ -29,8 +39,9 @@ export function outlook(picture: Picture, seed: number): Outlook {
   const ledger: Ledger = { family: known.identity.family, values: new Map(Object.entries(picture.values)) };
   const survey = specOfSurvey(picture.values, known.identity.family, known.identity.ramClass.quantity.value);
   const motion = motionWithDoubt(survey, { seed });
-  const energy = motion.blowEnergy;
-  workOutCapacity(ledger, { seed, ...(energy === undefined || energy.middle <= 0 ? {} : { blowEnergy: { value: energy.middle, uncertainty: (energy.high - energy.low) / (2 * NINE_IN_TEN) } }) });
+  const blowEnergy = estimateOf(motion.blowEnergy);
+  const impactSpeed = estimateOf(motion.impactSpeed);
+  workOutCapacity(ledger, { seed, ...(blowEnergy === undefined ? {} : { blowEnergy }), ...(impactSpeed === undefined ? {} : { impactSpeed }) });
   workOutMoving(ledger, known, seed);
   workOutGround(ledger, known, seed);
   workOutPower(ledger, known, seed);

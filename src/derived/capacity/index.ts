@@ -23,5 +23,5 @@ export type { StrikeTest, StrikeTestAnswer, StrikeTestRead } from './strike-test
 export { estimatesOf, putRanged } from './value-by-chance.ts';
 export type { ChanceRecipe, Estimates } from './value-by-chance.ts';
 export { workOutBlow } from './blow.ts';
-export { capacityInputOf, workOutCapacity } from './work-out-capacity.ts';
+export { capacityInputOf, OF_MOTION, workOutCapacity } from './work-out-capacity.ts';
 export type { CapacitySettings } from './work-out-capacity.ts';

@@ -1,6 +1,7 @@
 import type { Estimate } from '../../methods/chance/index.ts';
 import { firstKnown, knownNumber, put, workOut, type Ledger } from '../ledger.ts';
-import type { Outcome } from '../value.ts';
+import { withPositiveInterval, type Dimension } from '../../methods/quantity/index.ts';
+import type { Outcome, Value } from '../value.ts';
 import { LEAST_REDUCTION } from './assumptions.ts';
 import type { CapacityInput } from './capacity-input.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
@@ -10,6 +11,8 @@ import { strikeTestEnergy, type StrikeTestAnswer } from './strike-test.ts';
 import { estimatesOf, putRanged } from './value-by-chance.ts';
 
 const INCH = 0.0254;
+/** Formula of what comes from the motion; by it a reader of values knows which of the two a figure is. */
+export const OF_MOTION = 'motion of this hammer, simulated';
 const MILD = 0.002;
 /** The usual test: one inch square, two inches of it under flat dies, five full blows. */
 const TEST = { side: INCH, bite: 2 * INCH, blows: 5 } as const;
@@ -34,6 +37,8 @@ export interface CapacitySettings {
   readonly draws?: number;
   /** J of a full blow from the motion of this hammer; else the ledger's estimate */
   readonly blowEnergy?: Estimate;
+  /** m/s of the ram as the dies meet, from the motion of this hammer; else the ledger's estimate by the whip */
+  readonly impactSpeed?: Estimate;
 }
 
 /**
@@ -42,7 +47,8 @@ export interface CapacitySettings {
  * Both are always there side by side. To be called after `workOutBlow`.
  */
 export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): void {
-  if (settings.blowEnergy !== undefined) putBlowEnergy(ledger, settings.blowEnergy);
+  if (settings.impactSpeed !== undefined) putOfMotion(ledger, { key: 'capacity.impact-speed', title: 'impact speed of the ram', dimension: 'velocity' }, settings.impactSpeed);
+  if (settings.blowEnergy !== undefined) putOfMotion(ledger, { key: 'capacity.blow-energy', title: 'energy of a full blow', dimension: 'energy' }, settings.blowEnergy);
   const answer = answerOf(ledger, settings);
   const figure = (of: (capacity: Extract<CapacityAnswer, { state: 'known' }>) => Ranged): Ranged | Exclude<Outcome, { state: 'known' }> => (answer.state === 'known' ? of(answer) : answer);
   putRanged(ledger, {
@@ -64,7 +70,7 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
     put(ledger, { ...byWork, key: 'capacity.largest-bar', title: 'largest bar for steady work', from: ['capacity.largest-bar-by-work', 'capacity.largest-bar-by-class'] });
   }
   workOut(ledger, {
-    key: 'capacity.blow-power-share', title: 'power that full blows take against the motor', dimension: 'ratio', formula: 'energy of a full blow x rate / motor power',
+    positive: true, key: 'capacity.blow-power-share', title: 'power that full blows take against the motor', dimension: 'ratio', formula: 'energy of a full blow x rate / motor power',
     sources: ['rigid-body-mechanics'], inputs: ['capacity.blow-energy', RATE, 'motor.power'], work: (energy, rate, power) => (energy! * rate!) / power!,
     words: 'Above 1 the motor cannot keep up full blows: the rate sinks, and with it the blow.',
   });
@@ -74,10 +80,12 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
 /** Width of the narrower die, m. */
 const narrower = (ledger: Ledger): number => Math.min(knownNumber(ledger, UPPER) ?? Number.POSITIVE_INFINITY, knownNumber(ledger, LOWER) ?? Number.POSITIVE_INFINITY);
 
-function putBlowEnergy(ledger: Ledger, energy: Estimate): void {
+/** A figure of the blow from the motion of this very hammer takes the place of the estimate by the whip. */
+function putOfMotion(ledger: Ledger, of: Pick<Value, 'key' | 'title'> & { readonly dimension: Dimension }, { value, uncertainty }: Estimate): void {
+  const { dimension, ...named } = of;
   put(ledger, {
-    key: 'capacity.blow-energy', title: 'energy of a full blow', standing: 'worked-out', rests: 'assumed', from: [RAM, RATE, 'crank.throw'].map((keys) => firstKnown(ledger, keys).key), formula: 'motion of this hammer, simulated', sources: ['own-model'], evidence: [],
-    outcome: { state: 'known', quantity: { dimension: 'energy', value: energy.value, uncertainty: energy.uncertainty } },
+    ...named, standing: 'worked-out', rests: 'assumed', from: [RAM, RATE, 'crank.throw'].map((keys) => firstKnown(ledger, keys).key), formula: OF_MOTION, sources: ['own-model'], evidence: [],
+    outcome: { state: 'known', quantity: withPositiveInterval({ dimension, value, uncertainty }) },
   });
 }
 
@@ -119,7 +127,7 @@ function workOutStrikeTest(ledger: Ledger, settings: CapacitySettings): void {
   else if (!estimates.ok) putRanged(ledger, recipe, estimates.outcome);
   else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...TEST, bite: { value: TEST.bite, uncertainty: BITE_DOUBT }, thickness: meanOf(ledger, read), temperature: brightOrange(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
   workOut(ledger, {
-    key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
+    positive: true, key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
     inputs: ['capacity.strike-test-energy', 'capacity.blow-energy'], work: (test, estimate) => test! / estimate!,
     words: 'Far from 1, either the test was not as said (length under the dies, heat, number of blows) or the estimate of the impact speed is wrong for this hammer.',
   });

@@ -46,12 +46,12 @@ export function workOutSeatPressure(ledger: Ledger): void {
       sources: HANDBOOK, inputs: [`seat-pressure.peak-force-${id}`, 'lower-die.width', 'lower-die.length'], work: (force, width, length) => force! / (width! * length!),
     });
     workOut(ledger, {
-      key: `seat-pressure.${id}-share`, title: `share of the seat's strength used, ${words}`, dimension: 'ratio', formula: 'peak pressure / compressive strength',
+      positive: true, key: `seat-pressure.${id}-share`, title: `share of the seat's strength used, ${words}`, dimension: 'ratio', formula: 'peak pressure / compressive strength',
       sources: [...HANDBOOK, 'grey-iron-table'], inputs: [`seat-pressure.${id}-pressure`, 'seat.compressive-strength'], work: (pressure, strength) => pressure! / strength!,
     });
   }
   workOut(ledger, {
-    key: 'seat-pressure.least-width', title: 'least width of a lower die for this seat', dimension: 'length', formula: 'peak force cold / (share to keep x strength x die length)',
+    positive: true, key: 'seat-pressure.least-width', title: 'least width of a lower die for this seat', dimension: 'length', formula: 'peak force cold / (share to keep x strength x die length)',
     sources: [...HANDBOOK, 'grey-iron-table'], inputs: ['seat-pressure.peak-force-cold', 'practice.seat-share', 'seat.compressive-strength', 'lower-die.length'],
     work: (force, share, strength, length) => force! / (share! * strength! * length!),
   });

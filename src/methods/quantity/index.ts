@@ -1,5 +1,6 @@
 export { DIMENSIONS, DIMENSION_WORDS, SI_UNIT, type Dimension } from './dimension.ts';
 export { halfWidth, quantity, type Quantity } from './quantity.ts';
+export { withPositiveInterval } from './positive.ts';
 export type { Problem } from './problem.ts';
 export { UNITS, unitsFor, type Unit, type UnitName } from './units.ts';
 export { TOOLS, canRead, toolHalfWidth, toolsFor, type Tool, type ToolName } from './tools.ts';

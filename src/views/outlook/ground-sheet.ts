@@ -1,4 +1,5 @@
 import { groundInputOf, groundOf, type Felt, type Ground, type GroundInput, type Response } from '../../derived/ground/index.ts';
+import { OF_MOTION } from '../../derived/capacity/index.ts';
 import type { PrintSystem } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
 import { onceItMayRun } from '../sentences/when-it-may-run.ts';
@@ -6,7 +7,7 @@ import { keyWords } from '../work/key-words.ts';
 import { blockToPour, type BlockToPour } from './block-to-pour.ts';
 import { foundationSection } from './foundation-section.ts';
 import { missingOf, type OutlookGround, type SheetParts } from './sheet-parts.ts';
-import { shownPlain, shownRange, shownRough } from './shown.ts';
+import { shownOutcome, shownPlain, shownRange, shownRough } from './shown.ts';
 
 const DRAWS = 300;
 const READ = ['foundation.kind', 'foundation.thickness', 'foundation.length', 'foundation.width', 'foundation.edge-gap', 'hold-down-bolts.diameter', 'frame.base-length', 'frame.base-width', 'whole-machine.mass', 'anvil.mass'] as const;
@@ -34,7 +35,7 @@ export function groundSheet(ground: OutlookGround): SheetParts {
     ],
     assumed: [...(found?.notKnown.map((one) => `${one[0]!.toUpperCase()}${one.slice(1)}.`) ?? []), ...(missing.includes('whole-machine.mass') ? ['Weight of the machine: usual for its class, not weighed.'] : [])],
     doubt: [
-      ...(found === undefined ? [] : [found.reported]),
+      ...(found === undefined ? [] : [found.reported, speedWords(ground)]),
       'The rule for what arrives at a distance comes from driven piles; no hammer was measured for it. Two houses at one distance may differ tenfold.',
       'Codes for foundations are written for industrial hammers. A block that misses every one of them may have served for decades, and one that meets them may still shake a neighbour on clay.',
     ],
@@ -42,6 +43,13 @@ export function groundSheet(ground: OutlookGround): SheetParts {
     defers: 'A sheet to talk over with whoever lays the block: an engineer where there is a neighbour, a cellar, a suspended floor or soft ground. Local building rules and rules on noise and vibration come first.',
     sources: ['barkan-foundations', 'barkan-soils', 'page-foundation', 'common-practice', 'rigid-body-mechanics', ...(found?.sources ?? [])],
   };
+}
+
+/** How fast the dies meet, which everything here grows with, and which of the two ways it comes from. */
+function speedWords({ picture: { system }, outlook: { values } }: OutlookGround): string {
+  const speed = values['capacity.impact-speed'];
+  const from = speed?.formula === OF_MOTION ? 'from the motion of this hammer as simulated, within the doubt of its readings' : 'from the speed of the crank pin times the whip of a healthy hammer, since its motion gave no figure';
+  return `The dies meet at ${shownOutcome(speed, system)}: ${from}.`;
 }
 
 function foundAnswer(found: Ground, system: PrintSystem): SheetParts['answer'] {

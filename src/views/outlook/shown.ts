@@ -1,6 +1,6 @@
 import type { PrintSystem, Value } from '../../derived/index.ts';
 import type { Ranged } from '../../derived/capacity/index.ts';
-import { formatQuantity, quantity, type Dimension, type UnitName } from '../../methods/quantity/index.ts';
+import { formatQuantity, quantity, withPositiveInterval, type Dimension, type UnitName } from '../../methods/quantity/index.ts';
 
 /** A figure with the interval that holds it in 95 of a hundred; or why there is none. */
 export const shownRange = (ranged: Ranged, dimension: Dimension, system: PrintSystem, unit?: UnitName): string =>
@@ -10,7 +10,7 @@ export const shownRange = (ranged: Ranged, dimension: Dimension, system: PrintSy
 
 /** A best estimate with its doubt. */
 export const shownDoubt = ({ value, uncertainty }: { readonly value: number; readonly uncertainty: number }, dimension: Dimension, system: PrintSystem): string =>
-  formatQuantity({ dimension, value, uncertainty }, { system });
+  formatQuantity(withPositiveInterval({ dimension, value, uncertainty }), { system });
 
 /** A figure without its doubt, to about two digits of sense. @param resolution SI size of the last place */
 export const shownPlain = (value: number, dimension: Dimension, system: PrintSystem, options: { readonly unit?: UnitName; readonly resolution?: number } = {}): string =>
