@@ -1,5 +1,6 @@
 export * from './vocabulary.ts';
 export { CORNERS } from './parts/families.ts';
 export * from './parts/catalogue.ts';
+export { atName } from './parts/at-name.ts';
 export { answerWords } from './parts/answer-words.ts';
 export * from './geometry.ts';

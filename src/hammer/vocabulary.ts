@@ -51,6 +51,8 @@ export interface MeasuringPlace {
 export interface LookAnswer {
   readonly id: string;
   readonly words: string;
+  /** True of a crack and its like, which are at one spot: where it is and a photograph are asked for there and then. */
+  readonly spot?: true;
 }
 
 /** Something looked at, felt or heard rather than measured. */

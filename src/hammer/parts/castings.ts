@@ -19,8 +19,8 @@ export const CASTINGS: readonly Part[] = [
       { id: 'frame.crack', question: 'Is there a crack in the load path: throat, spine, seat walls or bearing lugs?', how: 'Wipe the iron clean, look along the throat, the spine, the walls of the die seat and the bearing lugs with a strong light from one side; put dye penetrant on anything doubtful. Old plates, braze and fresh filler count.', at: [],
         answers: [
           { id: 'none', words: 'looked at clean, none found' },
-          { id: 'suspected', words: 'a line or a dull ring that is not explained' },
-          { id: 'present', words: 'a crack is there' },
+          { id: 'suspected', spot: true, words: 'a line or a dull ring that is not explained' },
+          { id: 'present', spot: true, words: 'a crack is there' },
           { id: 'repaired', words: 'an old repair is there and holds: no opening beside it' },
         ] },
       { id: 'frame.repair', question: 'What old repair does the frame carry?', how: 'Look for plates, bolts in a row, braze colour, weld beads and a seam under fresh paint.', at: [],
@@ -35,7 +35,7 @@ export const CASTINGS: readonly Part[] = [
       { id: 'frame.ring', question: 'How does the casting ring?', how: 'Tap throat, spine and lugs with a light hammer, bolts tight and guards off, and compare both sides.', at: [],
         answers: [
           { id: 'clear', words: 'rings alike all over' },
-          { id: 'dull', words: 'dull or buzzing in one place' },
+          { id: 'dull', spot: true, words: 'dull or buzzing in one place' },
         ] },
     ],
   },

@@ -30,7 +30,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
           { id: 'clean', words: 'flat, edges rounded, no cracks' },
           { id: 'mushroomed', words: 'edges rolled over: soft' },
           { id: 'chipped', words: 'a corner or edge is chipped' },
-          { id: 'cracked', words: 'a crack in face or body' },
+          { id: 'cracked', spot: true, words: 'a crack in face or body' },
         ] },
       { id: 'upper-die.hardness', question: 'How hard is the upper die?', how: 'Draw a sharp file over a corner away from the work, or use a portable tester.', at: [],
         answers: [
@@ -59,7 +59,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
           { id: 'clean', words: 'flat, edges rounded, no cracks' },
           { id: 'mushroomed', words: 'edges rolled over: soft' },
           { id: 'chipped', words: 'a corner or edge is chipped' },
-          { id: 'cracked', words: 'a crack in face or body' },
+          { id: 'cracked', spot: true, words: 'a crack in face or body' },
         ] },
       { id: 'lower-die.hardness', question: 'How hard is the lower die?', how: 'Draw a sharp file over a corner away from the work, or use a portable tester.', at: [],
         answers: [
@@ -94,7 +94,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
         answers: [
           { id: 'none', words: 'clean, none found' },
           { id: 'suspected', words: 'a line at the root that is not explained' },
-          { id: 'present', words: 'a lip is cracked' },
+          { id: 'present', spot: true, words: 'a lip is cracked' },
         ] },
     ],
   },
@@ -213,7 +213,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
         answers: [
           { id: 'tight', words: 'whole and tight' },
           { id: 'loose', words: 'loose in the frame' },
-          { id: 'cracked', words: 'cracked' },
+          { id: 'cracked', spot: true, words: 'cracked' },
         ] },
     ],
   },
@@ -232,7 +232,7 @@ export const DIES_AND_SEAT: readonly Part[] = [
           { id: 'bedded', words: 'bedded over the full base, held' },
           { id: 'small', words: 'smaller than the die base' },
           { id: 'rocks', words: 'rocks, curls or sits on rust' },
-          { id: 'cracked', words: 'cracked' },
+          { id: 'cracked', spot: true, words: 'cracked' },
         ] },
     ],
   },

@@ -48,7 +48,7 @@ export const DRIVE: readonly Part[] = [
           { id: 'good', words: 'supple, joint whole' },
           { id: 'glazed', words: 'glazed' },
           { id: 'oily', words: 'oily' },
-          { id: 'cracked', words: 'cracked or edge torn' },
+          { id: 'cracked', spot: true, words: 'cracked or edge torn' },
           { id: 'joint-worn', words: 'joint or laces worn' },
         ] },
       { id: 'belt.material', question: 'What is the belt made of?', how: 'Look at the cut edge.', at: [],
@@ -189,7 +189,7 @@ export const DRIVE: readonly Part[] = [
         answers: [
           { id: 'good', words: 'round and firm' },
           { id: 'soft', words: 'soft' },
-          { id: 'flat-spot', words: 'flat spot or cracked' },
+          { id: 'flat-spot', spot: true, words: 'flat spot or cracked' },
         ] },
       { id: 'tyre-wheel.slips', whileRunning: true, question: 'Does the roller slip?', how: 'Watch it on a full tread with a block under the die.', at: [],
         answers: [

@@ -15,7 +15,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
       { id: 'base.ears', question: 'Are the bolt ears of the base whole?', how: 'Clean round each ear and look with dye.', at: [],
         answers: [
           { id: 'whole', words: 'whole' },
-          { id: 'cracked', words: 'an ear is cracked' },
+          { id: 'cracked', spot: true, words: 'an ear is cracked' },
           { id: 'broken', words: 'an ear is gone' },
         ] },
       { id: 'base.bearing', question: 'Does the base bear all round?', how: 'Look under the flange with a light from the other side.', at: [],
@@ -69,7 +69,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
         answers: [
           { id: 'none', words: 'none' },
           { id: 'hairline', words: 'hairlines that stay' },
-          { id: 'open', words: 'open cracks or pieces that move' },
+          { id: 'open', spot: true, words: 'open cracks or pieces that move' },
         ] },
       { id: 'foundation.neighbours', whileRunning: true, question: 'Does it shake the house or a neighbour?', how: 'A glass of water at several distances while it runs; ask.', at: [],
         answers: [

@@ -3,8 +3,8 @@ import { BOW, COIL, EVERY, GUIDED, HELVE } from './families.ts';
 
 const CRACK_ANSWERS = [
   { id: 'none', words: 'looked at clean, none found' },
-  { id: 'suspected', words: 'a line that is not explained' },
-  { id: 'present', words: 'a crack is there' },
+  { id: 'suspected', spot: true, words: 'a line that is not explained' },
+  { id: 'present', spot: true, words: 'a crack is there' },
 ] as const;
 
 /** The moving parts between crank and die. */
@@ -44,7 +44,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
         answers: [
           { id: 'whole', words: 'whole' },
           { id: 'suspected', words: 'a line at an ear that is not explained' },
-          { id: 'broken', words: 'an ear is cracked or broken' },
+          { id: 'broken', spot: true, words: 'an ear is cracked or broken' },
           { id: 'repaired', words: 'an old repair holds: no opening beside it' },
         ] },
       { id: 'ram-guide.kind', question: 'Which kind of guide?', how: 'Look from the front.', at: [],
@@ -257,7 +257,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
         answers: [
           { id: 'straight', words: 'straight and whole' },
           { id: 'bent', words: 'bent' },
-          { id: 'cracked', words: 'cracked or thread pulled' },
+          { id: 'cracked', spot: true, words: 'cracked or thread pulled' },
         ] },
     ],
   },

@@ -16,7 +16,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
         answers: [
           { id: 'smooth', words: 'smooth, even contact' },
           { id: 'scored', words: 'scored or with grit in it' },
-          { id: 'cracked', words: 'cracked, loose or flaking' },
+          { id: 'cracked', spot: true, words: 'cracked, loose or flaking' },
           { id: 'bronze', words: 'bronze or inserts instead of babbitt' },
         ] },
     ],
@@ -52,7 +52,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
           { id: 'tight', words: 'all there, tight, lugs whole' },
           { id: 'loose', words: 'a bolt or cap is loose' },
           { id: 'missing', words: 'a bolt is missing' },
-          { id: 'cracked', words: 'a lug or cap is cracked' },
+          { id: 'cracked', spot: true, words: 'a lug or cap is cracked' },
         ] },
     ],
   },
@@ -93,8 +93,8 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
       { id: 'pulley.crack', question: 'Is the pulley cracked in hub, spokes or rim?', how: 'Hang or turn it free, tap each spoke, look with dye at hub and rim.', at: [],
         answers: [
           { id: 'none', words: 'none found, rings clear' },
-          { id: 'suspected', words: 'a line or a dull spoke' },
-          { id: 'present', words: 'a crack is there' },
+          { id: 'suspected', spot: true, words: 'a line or a dull spoke' },
+          { id: 'present', spot: true, words: 'a crack is there' },
           { id: 'repaired', words: 'an old repair' },
         ] },
       { id: 'pulley.bore', question: 'Is the pulley tight on its shaft or bush?', how: 'Rock the rim by hand, in and out and round.', at: [],

@@ -34,6 +34,7 @@ async function kept(page: Page): Promise<void> {
 async function enter(page: Page, name: string, text: string): Promise<void> {
   await page.getByRole('button', { name: new RegExp(`^${name} (not measured|\\d)`) }).tap();
   await page.getByLabel(name, { exact: true }).fill(text);
+  await page.locator('[data-tools] input').first().check();
   await page.getByRole('button', { name: 'Enter it' }).tap();
   await page.locator('.after').first().waitFor();
 }
@@ -46,6 +47,7 @@ test('a server that dies while readings are entered loses none of them, and the 
   await page.goto(`${yard.address}/hammer/${hammer}/part/lower-die`);
   await page.getByRole('button', { name: /^lower die height (not measured|\d)/ }).tap();
   await page.getByLabel('lower die height', { exact: true }).fill('2 11/16 in');
+  await page.locator('[data-tools] input').first().check();
   await page.getByRole('button', { name: 'Enter it' }).tap();
   // Nobody has said who they are: asked once, before the first entry; going back enters nothing and loses nothing.
   await page.getByRole('dialog', { name: 'Who is entering this?' }).getByRole('button', { name: 'go back' }).tap();
