@@ -1,6 +1,6 @@
 import type { Job, JobPart, Span } from '../../knowledge/index.ts';
 import type { PriceBook, PriceLine } from './price-book.ts';
-import type { WorksheetJob, WorksheetPart } from './worksheet.ts';
+import type { HeardPrice, WorksheetJob, WorksheetPart } from './worksheet.ts';
 
 export type JobCost = Pick<WorksheetJob, 'parts' | 'cost' | 'heard' | 'outside' | 'wholePrice' | 'leadDays'>;
 
@@ -21,7 +21,7 @@ export function costOf(book: PriceBook, job: Job, hours: Span): JobCost {
   const whole = lines.get(job.id);
   const parts = job.parts.map((part) => partOf(book, part, lines.get(part.id)));
   const heard = [whole, ...job.parts.map((part) => lines.get(part.id))]
-    .flatMap((line) => (line === undefined ? [] : [{ price: line.latest.price, entry: line.latest.entry, sourceKind: line.latest.sourceKind }]));
+    .flatMap((line): readonly HeardPrice[] => (line === undefined ? [] : [heardOf(line)]));
   const waits = whole?.latest.leadDays === undefined ? parts.flatMap((part) => part.leadDays ?? []) : [fixed(whole.latest.leadDays)];
   const leadDays = waits.length === 0 ? {} : { leadDays: { least: greatest(waits, 'least'), likely: greatest(waits, 'likely'), most: greatest(waits, 'most') } };
   if (whole?.each !== undefined && whole.unit === 'hour') return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), times(hours, whole.each)]), outside: { words: 'work paid by the hour', cost: times(hours, whole.each), source: whole.latest.sourceKind }, ...leadDays };
@@ -29,6 +29,9 @@ export function costOf(book: PriceBook, job: Job, hours: Span): JobCost {
   const outside = job.outside === undefined ? undefined : { words: job.outside.words, cost: times(job.outside.price, book.unitWorth), source: job.outside.source };
   return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), ...(outside === undefined ? [] : [outside.cost])]), ...(outside === undefined ? {} : { outside }), ...leadDays };
 }
+
+const heardOf = ({ of, each, latest: { price, quantity, when, entry, sourceKind, saidBy, leadDays } }: PriceLine): HeardPrice =>
+  ({ of, price, quantity, when, entry, sourceKind, ...(saidBy === undefined ? {} : { saidBy }), ...(leadDays === undefined ? {} : { leadDays }), counted: each !== undefined });
 
 const greatest = (spans: readonly Span[], end: keyof Span): number => Math.max(...spans.map((span) => span[end]));
 

@@ -11,13 +11,13 @@ export const scaled = (span: Span, factor: number): Span => ({ least: span.least
 
 /**
  * What every open finding that no share covers takes off, job by job, each job once; and why the others take nothing.
- * @param covered findings that a share of the price covers
+ * @param covered findings that a share of the price covers, with the words of the share
  * @param unitWorth of the generic unit in the currency of the jobs
  */
-export function costsToCure(findings: readonly Finding[], jobs: readonly WorksheetJob[], covered: ReadonlySet<string>, unitWorth: number): { readonly toCure: readonly CostToCure[]; readonly nothingOff: readonly NothingOff[] } {
+export function costsToCure(findings: readonly Finding[], jobs: readonly WorksheetJob[], covered: ReadonlyMap<string, string>, unitWorth: number): { readonly toCure: readonly CostToCure[]; readonly nothingOff: readonly NothingOff[] } {
   const open = jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB);
   const curing = (key: string): readonly WorksheetJob[] => open.filter((job) => job.cures.includes(key));
-  const paid = new Set([...covered].flatMap((key) => curing(key).map((job) => job.job)));
+  const paid = new Map([...covered].flatMap(([key, share]) => curing(key).map((job) => [job.job, share] as const)));
   const lines = new Map<string, WorksheetJob>();
   const nothingOff: NothingOff[] = [];
   for (const finding of findings.filter(isFault)) {
@@ -37,10 +37,11 @@ export function costsToCure(findings: readonly Finding[], jobs: readonly Workshe
 const isSmallSetting = (job: WorksheetJob): boolean => job.cost.most === 0 && job.hours.likely <= SMALL_SETTING_HOURS;
 
 /** Why a finding takes nothing off; undefined where it does. */
-function nothingBecause(finding: Finding, curing: readonly WorksheetJob[], paid: ReadonlySet<string>): string | undefined {
+function nothingBecause(finding: Finding, curing: readonly WorksheetJob[], paid: ReadonlyMap<string, string>): string | undefined {
   if (OF_THE_PLACE.includes(finding.part)) return 'it belongs to the place and not to the hammer: it is made anew where the hammer goes';
   if (curing.length === 0) return finding.cures.length === 0 && finding.grade === 'watch' ? 'it is only to be watched, and nothing has to be done yet' : 'nothing that is still open cures it; a buyer bargains about it without a figure';
-  if (curing.every((job) => paid.has(job.job))) return `it comes right with work that is taken off already: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
+  const shares = [...new Set(curing.flatMap((job) => paid.get(job.job) ?? []))];
+  if (curing.every((job) => paid.has(job.job))) return `it comes right with work that the share for ${shares.map((share) => `"${share}"`).join(' and ')} above pays for: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
   if (curing.every((job) => LOOKING_JOBS.includes(job.job))) return `it only asks for a look, which decides: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
   if (curing.every((job) => isSmallSetting(job) || paid.has(job.job))) return `it is set right with nothing to buy: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
   return undefined;

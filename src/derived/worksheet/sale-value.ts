@@ -23,6 +23,13 @@ export interface NamedChange {
   readonly source: string;
 }
 
+/** One line of the sum, money added or, below nought, taken off. */
+export interface SumLine {
+  readonly kind: 'base' | 'share' | 'cure' | 'doubt';
+  readonly words: string;
+  readonly amount: number;
+}
+
 /** What the hammer would fetch as it stands. An opinion with its doubt, not an offer. */
 export interface SaleValue {
   readonly currency: string;
@@ -31,6 +38,8 @@ export interface SaleValue {
   readonly changes: readonly NamedChange[];
   /** Taken off after the shares, for every fault that no share covers. */
   readonly toCure: readonly CostToCure[];
+  /** How the middle of the value comes about: base, each share, each cure, and what the ranges and the unchecked do; adds up to `value.p50`. */
+  readonly sum: readonly SumLine[];
   /** Every other open finding. */
   readonly nothingOff: readonly NothingOff[];
   /** With the doubt of what nobody checked. */
@@ -66,7 +75,7 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
     return because.length > 0 || own.includes(change.id) ? [{ change, because }] : [];
   }).filter((one, _, all) => one.change.id !== 'crack-suspected' || !all.some((other) => other.change.id === 'crack-in-load-path'));
   found.sort((a, b) => Number(a.change.adds ?? false) - Number(b.change.adds ?? false) || b.change.share.likely - a.change.share.likely);
-  const { toCure, nothingOff } = costsToCure(findings, worksheet.jobs, new Set(found.flatMap((one) => one.because)), book.unitWorth);
+  const { toCure, nothingOff } = costsToCure(findings, worksheet.jobs, new Map(found.flatMap((one) => one.because.map((key) => [key, one.change.words] as const))), book.unitWorth);
   const open = PRICE_CHANGES.flatMap((change) => {
     const criteria = findings.filter((finding) => finding.grade === 'not-known' && change.id !== 'crack-suspected' && change.when.some((one) => one.criterion === finding.criterion));
     return criteria.length === 0 || found.some((one) => one.change === change) ? [] : [{ words: change.words, share: change.share, criteria: [...new Set(criteria.map(findingKey))] }];
@@ -81,8 +90,15 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
     return { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount, because, source: change.source };
   });
   const paid = paidFor(known, book);
+  const value = rangeOf([drawn.value], draws);
+  const lines: readonly SumLine[] = [
+    { kind: 'base', words: base.words, amount: base.value.likely },
+    ...changes.map((change): SumLine => ({ kind: 'share', words: change.words, amount: change.adds ? change.amount : -change.amount })),
+    ...toCure.map((line): SumLine => ({ kind: 'cure', words: line.title, amount: -line.amount })),
+  ];
+  const sum: readonly SumLine[] = [...lines, { kind: 'doubt', words: 'what the ranges and what nobody checked do to it', amount: value.p50 - lines.reduce((total, line) => total + line.amount, 0) }];
   return {
-    currency: book.currency, base, changes, toCure, nothingOff, value: rangeOf([drawn.value], draws), ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
+    currency: book.currency, base, changes, toCure, nothingOff, sum, value, ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
     notes: [
       ...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.',
       ...(toCure.length === 0 ? [] : [`Hours to cure are reckoned at ${whole(HOUR_WORTH.least, book)} to ${whole(HOUR_WORTH.most, book)} an hour, likely ${whole(HOUR_WORTH.likely, book)}: what they are worth to a buyer who does the work himself; from memory.`]),

@@ -23,7 +23,7 @@ export interface WorksheetJob {
   readonly parts: readonly WorksheetPart[];
   /** Generic units of about one US dollar where nothing was heard; an estimate looks like one. */
   readonly cost: Span;
-  readonly heard: readonly { readonly price: Money; readonly entry: string; readonly sourceKind: string }[];
+  readonly heard: readonly HeardPrice[];
   readonly cautions: readonly string[];
   readonly state: 'open' | 'planned' | 'started' | 'done' | 'dropped';
   readonly cheaper?: string;
@@ -39,6 +39,22 @@ export interface WorksheetJob {
   readonly again?: string;
   /** Absent where it is certain that it is needed. */
   readonly need?: Need;
+}
+
+/** A price as it was heard for a job or one of its parts, the latest of its kind. */
+export interface HeardPrice {
+  /** Job or part. */
+  readonly of: string;
+  readonly price: Money;
+  /** How many of it the price is for. */
+  readonly quantity: number;
+  readonly when: string;
+  readonly entry: string;
+  readonly sourceKind: string;
+  readonly saidBy?: string;
+  readonly leadDays?: number;
+  /** False where its money has no rate to that of the sums, so that the range stands instead. */
+  readonly counted: boolean;
 }
 
 /** How likely it is that a job is needed at all, and what would settle it. */

@@ -1,5 +1,5 @@
 import { inOtherUnits, type Finding, type Picture, type Verdict } from '../../derived/index.ts';
-import { partOf } from '../../hammer/index.ts';
+import { atName, partOf } from '../../hammer/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Span } from '../../knowledge/index.ts';
 
@@ -16,7 +16,7 @@ export function partName(id: string): string {
 }
 
 /** A place on a part, in words. */
-export const atWords = (at: string | undefined): string => (at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`);
+export const atWords = (at: string | undefined): string => (at === undefined ? '' : `, ${atName(at)}`);
 
 /** A range of hours: `6 h to 12 h, likely 8 h`; below an hour and a half in steps of five minutes. */
 export const hoursWords = (span: Span): string => spanWords(span, timeWords);

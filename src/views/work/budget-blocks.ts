@@ -3,7 +3,7 @@ import { TRIAL_JOB } from '../../knowledge/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION, changeWords } from './ladder-blocks.ts';
-import { exactMoney, moneyWords, workHours } from './money-words.ts';
+import { exactMoney, moneyWords, workHours } from '../sentences/money-words.ts';
 
 /** The best use of one budget: what to do, what it buys in duty, what stays, and on what it hangs. */
 export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {

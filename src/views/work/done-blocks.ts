@@ -3,7 +3,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
 import { keyWords, keysWords } from './key-words.ts';
-import { workHours } from './money-words.ts';
+import { workHours } from '../sentences/money-words.ts';
 
 /** Most readings and looks of one job that are set out; a job that touched more names how many more. */
 const MOST_SET_OUT = 8;

@@ -6,7 +6,7 @@ export { ladderBlocks } from './ladder-blocks.ts';
 export { drawnParts, makingBlocks, orderBlocks } from './making-blocks.ts';
 export { doneBlocks } from './done-blocks.ts';
 export { lengthBlocks, moneyBlocks, spreadBlocks } from './money-blocks.ts';
-export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
+export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
 export { rangeDrawing, type DrawnRange, type DrawnWidth } from './range-drawing.ts';
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
 export { settingBlocks, settingLines } from './setting-blocks.ts';

@@ -1,10 +1,10 @@
-import { isOpen, type Picture } from '../../derived/index.ts';
+import { toBuy, type BuyLine, type Picture } from '../../derived/index.ts';
 import { partsToMake, type Making, type PartToMake } from '../../derived/making/index.ts';
 import { notMadeWords } from '../making/index.ts';
 import { sizeWords } from '../making/size-words.ts';
 import type { Block } from '../report/block.ts';
-import { quantityWords } from '../sentences/words.ts';
-import { moneySpan } from './money-words.ts';
+import { countWords, lineCostWords, sumsSentence, waitWords } from '../sentences/buy-rows.ts';
+import { inSystem } from '../sentences/in-system.ts';
 
 /** Parts that have a drawing. */
 export const drawnParts = (makings: readonly Making[]): readonly PartToMake[] => makings.flatMap((one) => (one.state === 'to-make' ? [one] : []));
@@ -26,16 +26,18 @@ export function makingBlocks(picture: Picture): readonly Block[] {
 }
 
 /** Everything that the open jobs use up or ask others for, with prices and waiting. */
-export function buyBlocks({ worksheet }: Picture): readonly Block[] {
+export function buyBlocks({ worksheet, system }: Picture): readonly Block[] {
   const currency = worksheet.currency ?? 'unit';
-  const open = worksheet.jobs.filter(isOpen);
-  const rows = open.flatMap((job) => job.parts.map((part) => ({ cells: [part.words, quantityWords(part), `${job.number}. ${job.title}`, part.leadDays === undefined || part.leadDays.most === 0 ? 'off the shelf' : `${Math.round(part.leadDays.likely)} days, up to ${Math.round(part.leadDays.most)}`, `${moneySpan(part.cost, currency)}${part.heard ? ` (${part.source})` : ' (estimate)'}`] })));
-  const outside = open.filter((job) => job.outside !== undefined);
-  if (rows.length === 0 && outside.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material.' }];
+  const lines = toBuy(worksheet);
+  if (lines.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material, or asks others for work.' }];
+  const rows = (some: readonly BuyLine[]): Extract<Block, { kind: 'table' }>['rows'] => some.map((line) => ({ cells: [inSystem(line.words, system), countWords(line, system), `${line.number}. ${line.title}`, waitWords(line), lineCostWords(line, currency)] }));
+  const bought = lines.filter((line) => line.kind !== 'work of others');
+  const others = lines.filter((line) => line.kind === 'work of others');
   return [
     { kind: 'heading', level: 2, text: 'To buy and to ask for' },
-    { kind: 'table', caption: 'Parts and materials of the open jobs, in the order of the worksheet', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows },
-    { kind: 'table', caption: 'Work of others', columns: ['What', 'For job', 'Cost'], rows: outside.map((job) => ({ cells: [job.outside?.words ?? '', `${job.number}. ${job.title}`, moneySpan(job.outside?.cost ?? { least: 0, likely: 0, most: 0 }, currency)] })) },
+    ...(bought.length === 0 ? [] : [{ kind: 'table', caption: 'Parts and materials of the open jobs, in the order of the worksheet; one price for a whole job stands as one line', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows: rows(bought) } as const]),
+    ...(others.length === 0 ? [] : [{ kind: 'table', caption: 'Work of others', columns: ['What', 'How many', 'For job', 'Wait', 'Cost'], rows: rows(others) } as const]),
+    { kind: 'paragraph', text: sumsSentence(worksheet) },
   ];
 }
 

@@ -1,6 +1,7 @@
 import { isOpen, type MoneyAndTime, type Picture } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
-import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from './money-words.ts';
+import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
+import { sumsSentence } from '../sentences/buy-rows.ts';
 import { rangeDrawing, type DrawnWidth } from './range-drawing.ts';
 
 /** Most drivers that are named; what they leave over is summed up. */
@@ -16,6 +17,7 @@ export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnW
     { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
     ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentences.join(' '), caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
     ...sentences.map((text) => ({ kind: 'paragraph', text }) as const),
+    { kind: 'paragraph', text: `${sumsSentence(picture.worksheet)} The middle of the draws above may lie a little higher: work overruns by more than it saves, and what may be needed counts by its chance.` },
     ...[...money.notes, ...(money.currency === 'unit' ? ['A unit is about one US dollar; prices differ from place to place.'] : [])].map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     ...(money.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: money.problems } as const]),
   ];

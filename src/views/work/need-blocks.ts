@@ -1,8 +1,9 @@
 import { isOpen, checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
+import { atName } from '../../hammer/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { chanceWords } from './chance-words.ts';
-import { moneySpan, moneyWords, workHours } from './money-words.ts';
+import { moneySpan, moneyWords, workHours } from '../sentences/money-words.ts';
 
 /** Whether a job is needed, said: `may be needed, about 1 in 3`; `probably needed, about 9 in 10`. */
 export const needWords = ({ chance }: Need): string => `${chance > 0.5 ? 'probably needed' : 'may be needed'}, ${chanceWords(chance)}`;
@@ -48,6 +49,6 @@ export const insteadWords = (picture: Picture, knowledge: Knowledge, job: Worksh
 function insteadLeaves(picture: Picture, job: WorksheetJob, other: WorksheetJob): string {
   const left = job.cures.filter((key) => !other.cures.includes(key));
   if (left.length === 0 || other.cures.length === 0) return '';
-  const titles = new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, `${finding.title}${finding.at === undefined ? '' : `, ${finding.at.replaceAll('-', ' ')}`}`]));
+  const titles = new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, `${finding.title}${finding.at === undefined ? '' : `, ${atName(finding.at)}`}`]));
   return `It leaves: ${left.map((key) => titles.get(key) ?? key).join('; ')}.`;
 }

@@ -2,7 +2,7 @@ import type { Picture, WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
-import { moneySpan } from './money-words.ts';
+import { moneySpan } from '../sentences/money-words.ts';
 import { checkWords, insteadWords, needWords } from './need-blocks.ts';
 
 export const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;

@@ -1,10 +1,11 @@
 import type { Picture, SaleValue } from '../../derived/index.ts';
-import type { Block } from '../report/block.ts';
+import type { Block, TableRow } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
+import { inSystem } from '../sentences/in-system.ts';
 import { hoursWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION } from './ladder-blocks.ts';
 import { chanceWords } from './chance-words.ts';
-import { moneySpan, moneyWords, rangeSentence, shareWords } from './money-words.ts';
+import { exactMoney, moneySpan, moneyWords, rangeSentence, rounded, shareWords } from '../sentences/money-words.ts';
 import { rangeDrawing } from './range-drawing.ts';
 
 /** What the hammer would fetch as it stands: the base, what a buyer takes off, what nobody checked, and the doubt. */
@@ -25,11 +26,12 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
     ...(sale.changes.length === 0 && sale.toCure.length > 0 ? [] : sale.changes.length === 0
       ? [{ kind: 'paragraph', text: 'Nothing was found that a buyer takes off.' } as const]
       : [{ kind: 'table', caption: 'What a buyer takes off or adds, the greatest first, each from what those before it left', columns: ['What', 'Share', 'Money', 'Because of'], rows: sale.changes.map((change) => ({
-          cells: [change.words, `${change.adds ? 'adds' : 'off'} ${shareWords(change.share.likely)} (${shareWords(change.share.least)} to ${shareWords(change.share.most)})`, `${change.adds ? '+' : '−'} ${cash(change.amount)}`, change.because.map((key) => names.get(key) ?? key).join('; ')],
+          cells: [change.words, `${change.adds ? 'adds' : 'off'} ${shareWords(change.share.likely)} (${shareWords(change.share.least)} to ${shareWords(change.share.most)})`, `${change.adds ? '+' : '−'} ${exactMoney(Math.round(change.amount), sale.currency)}`, change.because.map((key) => names.get(key) ?? key).join('; ')],
         })) } as const]),
     ...(sale.toCure.length === 0 ? [] : [{ kind: 'table', caption: 'What a buyer takes off because he has to put it right: money to lay out and hours of his own, each job once', columns: ['Work', 'Money and hours', 'Taken off', 'Because of'], rows: sale.toCure.map((line) => ({
-      cells: [`${line.title}${line.chance < 1 ? `, ${chanceWords(line.chance)}` : ''}`, `${moneySpan(line.cost, sale.currency)}; ${hoursWords(line.hours)}`, `− ${cash(line.amount)}`, line.because.map((key) => names.get(key) ?? key).join('; ')],
+      cells: [`${line.title}${line.chance < 1 ? `, ${chanceWords(line.chance)}` : ''}`, `${moneySpan(line.cost, sale.currency)}; ${hoursWords(line.hours)}`, `− ${exactMoney(Math.round(line.amount), sale.currency)}`, line.because.map((key) => names.get(key) ?? key).join('; ')],
     })) } as const]),
+    sumTable(sale),
     ...(sale.nothingOff.length === 0 ? [] : [{ kind: 'list', ordered: false, items: grouped(sale.nothingOff).map(([because, keys]) => `Takes nothing off: ${keys.map((key) => lowered(names.get(key) ?? key)).join('; ')}; because ${because}.`) } as const]),
     ...(sale.notChecked.length === 0 ? [] : [
       { kind: 'list', ordered: false, items: sale.notChecked.map((one) => `Not checked: ${one.words}; if it is there, ${shareWords(one.share.least)} to ${shareWords(one.share.most)} off. A buyer who cannot check it takes off something, and the range is the wider for it.`) } as const,
@@ -41,6 +43,26 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
   ];
 }
 
+const SUM_WORDS = { share: 'share', cure: 'to put right' } as const;
+
+/** The sum line by line in whole money, each line with what is left, so that a buyer can add it up; the last line is what is said above. */
+function sumTable({ sum, currency, value }: SaleValue): Block {
+  const said = rounded(value.p50);
+  let left = 0;
+  const rows = sum.map((line): TableRow => {
+    // The last line carries the roundings of the others, so that the printed lines give the printed end.
+    const amount = line.kind === 'doubt' ? said - left : Math.sign(line.amount) * Math.round(Math.abs(line.amount));
+    left += amount;
+    const words = line.kind === 'base' ? `Base, likely: ${line.words}` : line.kind === 'doubt' ? doubtWords(amount) : `${capital(line.words)} (${SUM_WORDS[line.kind]})`;
+    return { cells: [words, line.kind === 'base' ? exactMoney(amount, currency) : `${amount < 0 ? '−' : '+'} ${exactMoney(Math.abs(amount), currency)}`, exactMoney(left, currency)] };
+  });
+  return { kind: 'table', caption: 'How it adds up, each at its likely figure', columns: ['What', 'Money', 'Left'], rows: [...rows, { cells: ['As it stands, as likely more as less', '', exactMoney(left, currency)] }] };
+}
+
+const doubtWords = (amount: number): string =>
+  amount < 0 ? 'The ranges reach further down than up, and what nobody checked takes off something' : 'The ranges reach further up than down';
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 const lowered = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 /** Findings that take nothing off for the same reason, together. */
@@ -49,6 +71,13 @@ function grouped(some: SaleValue['nothingOff']): readonly (readonly [because: st
   for (const { because, finding } of some) by.set(because, [...(by.get(because) ?? []), finding]);
   return [...by];
 }
+
+/** When the limits of a verdict hold. */
+const LIMITS_HOLD: Readonly<Record<Picture['duty']['verdict'], string>> = {
+  'stand-down': 'It may not run at all today. Once what stops it is cured, these limits hold:',
+  'not-known-yet': 'It may not run until what is missing is checked. Then these limits hold:',
+  'fit-within-limits': 'It may run only like this:', fit: 'Limits:',
+};
 
 /** The sale sheet: what a buyer should know before he drives over, then the value and how it comes about. */
 export function saleSheetBlocks(picture: Picture, sale: SaleValue): readonly Block[] {
@@ -62,7 +91,10 @@ export function saleSheetBlocks(picture: Picture, sale: SaleValue): readonly Blo
       ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
     ] },
     { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: DUTY_CONDITION[duty.verdict], sureWords: duty.sureWords },
-    ...(duty.limits.length === 0 ? [] : [{ kind: 'list', ordered: false, items: duty.limits.map((limit) => limit.sentence) } as const]),
+    ...(duty.limits.length === 0 ? [] : [
+      { kind: 'paragraph', text: LIMITS_HOLD[duty.verdict] } as const,
+      { kind: 'list', ordered: false, items: duty.limits.map((limit) => inSystem(limit.sentence, picture.system)) } as const,
+    ]),
     ...(notChecked.length === 0 ? [] : [{ kind: 'paragraph', text: `Not looked at, or only in part: ${notChecked.length} parts. The report lists them.` } as const]),
     ...saleBlocks(picture, sale),
     ...(told.length === 0 ? [] : [{ kind: 'heading', level: 2, text: 'Told by somebody, not checked' } as const, { kind: 'list', ordered: false, items: told } as const]),

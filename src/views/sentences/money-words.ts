@@ -1,8 +1,9 @@
 import type { Range } from '../../derived/index.ts';
 import type { Span } from '../../knowledge/index.ts';
+import { timeWords } from './words.ts';
 
 /** Sums of money are estimates: three digits of them mean something, and a range of 13 to 2 000 is not printed as 13.27. */
-const rounded = (amount: number): number => {
+export const rounded = (amount: number): number => {
   const size = Math.abs(amount);
   const step = size < 20 ? 1 : size < 100 ? 5 : size < 1_000 ? 10 : size < 10_000 ? 50 : 100;
   return Math.round(amount / step) * step;
@@ -24,7 +25,7 @@ export function moneySpan(span: Span, currency: string): string {
 }
 
 /** Hours of work: `35 min`, `5.5 h`, `64 h`. */
-export const workHours = (hours: number): string => (hours < 1.25 ? `${Math.max(hours <= 0 ? 0 : 5, Math.round(hours * 12) * 5)} min` : hours < 10 ? `${Math.round(hours * 2) / 2} h` : `${Math.round(hours)} h`);
+export const workHours = (hours: number): string => (hours <= 0 ? '0 min' : timeWords(hours));
 
 /** Days, to half a day below ten. */
 export const dayWords = (days: number): string => {
