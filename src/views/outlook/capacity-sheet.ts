@@ -87,7 +87,7 @@ function graphBlocks({ outlook: { values }, picture: { system }, width }: Outloo
   const bar = values['capacity.largest-bar-by-work']?.outcome;
   const largest: Ranged | undefined = bar?.state === 'known' ? { state: 'known', value: bar.quantity.value, low: bar.quantity.interval?.[0] ?? bar.quantity.value, high: bar.quantity.interval?.[1] ?? bar.quantity.value, uncertainty: bar.quantity.uncertainty, outside: 0 } : undefined;
   const die = [numberOf(values, 'upper-die.face-width') ?? numberOf(values, 'upper-die.width'), numberOf(values, 'lower-die.face-width') ?? numberOf(values, 'lower-die.width')].filter((one) => one !== undefined);
-  const drawn = reductionGraph(rows.map(({ size, answer }) => ({ size, hot: answer.reductionHot, last: answer.reductionAtFinish })), { least: rows[0]!.answer.leastReduction, ...(largest === undefined ? {} : { largest }), ...(die.length === 0 ? {} : { die: Math.min(...die) }), system, width: width ?? 'sheet' });
+  const drawn = reductionGraph(rows.map(({ size, answer }) => ({ size, hot: answer.reductionHot, last: answer.reductionAtFinish })), { least: rows[0]!.answer.leastReduction, ...(largest === undefined || bar?.state !== 'known' ? {} : { largest, largestWords: formatQuantity(bar.quantity, { system }) }), ...(die.length === 0 ? {} : { die: Math.min(...die) }), system, width: width ?? 'sheet' });
   return [
     { kind: 'heading', level: 2, text: 'What a full blow takes off' },
     { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 60, caption: 'Share of the thickness by one full blow against the side of a square bar, both scales by powers. Hatched: 95 of a hundred, bright orange. Dashed: the last blow before forging stops.' },

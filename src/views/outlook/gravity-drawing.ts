@@ -4,6 +4,7 @@ import { brokenLines, figureText } from '../drawing/figure-text.ts';
 import { DRAWING_STYLE, hatchPatterns } from '../drawing/hatch.ts';
 import { box, circle, coordinate, escapeText, line, outline, pathOf, type Point, type Svg } from '../drawing/svg.ts';
 import { elevation } from '../elevation/elevation.ts';
+import { HELVE_LIFT_WORDS, helveSide, helveSlings, hookHeight } from './helve-lift.ts';
 import { shownPlain, shownRange } from './shown.ts';
 
 /** One view of the machine with where it stands: mm on the machine, heights upwards as negative y. */
@@ -13,7 +14,12 @@ interface View {
   /** Edges of the base left and right, and where the weight stands over it. */
   readonly edges: readonly [left: number, right: number];
   readonly top: number;
+  /** Greatest half of what is drawn, about nothing. */
   readonly half: number;
+  /** Leftmost of what is drawn, where it is not the half. */
+  readonly from?: number;
+  /** Drawn over it: slings of its own. */
+  readonly over?: Svg;
   /** Lean over each edge; the left is left out where both are the same. */
   readonly leans: readonly (readonly [edge: 0 | 1, words: string])[];
 }
@@ -34,18 +40,20 @@ export function gravityDrawing(picture: Picture, input: MovingInput, standing: S
   const half = input.baseWidth * 500;
   const views: readonly View[] = [
     { ...front, edges: [-half, half], leans: [[1, angle(sideways)]] },
+    ...(!helve || width === 'phone' ? [] : [sideOfHelve(picture, input, gravityHeight.value * 1000, unit, [angle(forwards), angle(backwards)])]),
     ...(helve || width === 'phone' ? [] : [{ ...machineView(picture, 'side', 'from the side'), edges: [-input.baseLength * 240, input.baseLength * 760] as const, leans: [[0, angle(forwards)], [1, angle(backwards)]] as const }]),
   ];
   let x = 0;
   const placed = views.map((view, index) => {
-    const left = Math.min(-view.half, view.edges[0]) - unit * (view.leans.length > 1 ? 3 : 1.5);
-    const right = Math.max(view.half, view.edges[1] + unit * (helve ? 20 : 8));
+    const left = Math.min(view.from ?? -view.half, view.edges[0]) - unit * (view.leans.length > 1 ? 3 : 1.5);
+    const right = Math.max(view.half, view.edges[1] + unit * (helve ? (width === 'phone' ? 20 : 9.5) : 8));
     const at = x - left;
     x += right - left;
-    return `<g transform="translate(${coordinate(at)} 0)">${view.shapes}${overlay(view, { height: gravityHeight, unit, ties: tiesOf(input, index) }, system)}</g>`;
+    return `<g transform="translate(${coordinate(at)} 0)">${view.shapes}${overlay(view, { height: gravityHeight, unit, ties: tiesOf(input, index) }, system)}${view.over ?? ''}</g>`;
   });
   const top = Math.max(...views.map((view) => view.top)) + unit * (helve ? 2 : 9.5);
-  const notes = brokenLines(`${input.weighed ? '' : 'Not weighed. '}${helve ? 'End view, shape only. Helve, cushions and head come off first; then the frame is slung at both ends of the bed. ' : ''}${input.assumedLengths.length === 0 ? 'Lengths as read.' : `Not read, from the class: ${input.assumedLengths.join(', ')}.`}`, unit * 0.85, x);
+  const lift = !helve ? [] : width === 'phone' ? ['End view, shape only. Helve, cushions and head come off first; then the frame is slung at both ends of the bed.'] : HELVE_LIFT_WORDS;
+  const notes = [...lift, `${input.weighed ? '' : 'Not weighed. '}${helve && width !== 'phone' ? 'End view, shape only. ' : ''}${input.assumedLengths.length === 0 ? 'Lengths as read.' : `Not read, from the class: ${input.assumedLengths.join(', ')}.`}`].flatMap((text) => brokenLines(text, unit * 0.85, x - unit));
   const words = `Centre of gravity ${shownRange(gravityHeight, 'length', system)} above the floor. It goes over sideways at a lean of ${angle(sideways)}, forwards at ${angle(forwards)}, backwards at ${angle(backwards)}.`;
   return { words, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 ${coordinate(-top)} ${coordinate(x)} ${coordinate(top + unit * (5.4 + notes.length * 1.1))}" role="img" aria-label="${escapeText(words)}"><style>${STYLE}</style>${hatchPatterns(unit)}${placed.join('')}${notes.map((text, index) => figureText([unit * 0.4, unit * (4.6 + index * 1.1)], text, unit * 0.85, 'start', 'note')).join('')}</svg>` };
 }
@@ -57,7 +65,16 @@ function machineView(picture: Picture, view: 'front' | 'side', name: string): Om
   return { shapes: svg.replace(/^<svg[^>]*><style>.*?<\/style><defs>.*?<\/defs>/su, '').replace(/<\/svg>$/u, ''), name, top: -y, half: Math.max(-x, x + wide) };
 }
 
-/** A helve is drawn from its side alone; its end is shown by its outline. */
+/** A helve from its side, slung by its bed. */
+function sideOfHelve(picture: Picture, input: MovingInput, gravity: number, unit: number, [forwards, backwards]: readonly [string, string]): View {
+  const side = helveSide(picture, input);
+  return {
+    shapes: side.shapes, name: 'from the side', edges: side.edges, top: Math.max(input.overallHeight * 1000, hookHeight(side)), half: side.to, from: side.from,
+    leans: [[0, forwards], [1, backwards]], over: helveSlings(side, gravity, unit),
+  };
+}
+
+/** The elevation draws a helve from its side alone; its end is shown by its outline. */
 function endView({ overallHeight, seatHeight, baseWidth }: MovingInput): Omit<View, 'edges' | 'leans'> {
   const [half, tall, seat] = [baseWidth * 500, overallHeight * 1000, seatHeight * 1000];
   const column = half * 0.5;
