@@ -68,7 +68,7 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
   work.push({ title: 'Calendar', words: 'What is due, as a calendar file that telephones and computers take in.', files: [{ name: 'calendar.ics', words: 'Calendar file' }] });
   const place: FolderPaper[] = [];
   for (const id of ['moving', 'ground', 'power'] as const) place.push(await ahead(id));
-  const motion = motionOnPaper(picture);
+  const motion = motionOnPaper(picture, worked.motion);
   const motionFiles = [...await both('motion', sheetTree(picture, 'Motion', motion.blocks))];
   const motionTitle = titled('Motion');
   if (motion.svg !== undefined) {
