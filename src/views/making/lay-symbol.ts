@@ -1,6 +1,7 @@
 import type { PrintSystem } from '../../derived/index.ts';
 import type { DimensionMark, Geometric, Point, Side } from '../../derived/making/index.ts';
 import type { Ink } from './ink.ts';
+import { otherWays } from './lay-dimension.ts';
 import { roughnessWords, withinWords } from './symbol-words.ts';
 import { textWidth } from './text-width.ts';
 
@@ -13,15 +14,20 @@ const letters = (at: Point, height: number, words: string, anchor: 'start' | 'mi
 /**
  * Roughness (ISO 21920-1), datums (ISO 5459) and frames of geometry (ISO 1101) as strokes.
  * @param mark with its points in millimetres on the drawing; @param height of the figures, mm
+ * @returns in every way that it may be laid, the usual one first
  */
-export function laySymbol(mark: SymbolMark, system: PrintSystem, height: number): readonly Ink[] {
+export function laySymbol(mark: SymbolMark, system: PrintSystem, height: number): readonly (() => readonly Ink[])[] {
   switch (mark.kind) {
-    case 'finish':
-      return finish(mark, roughnessWords(mark.roughness, system), height);
+    case 'finish': {
+      const words = roughnessWords(mark.roughness, system);
+      return mark.toward === undefined ? [() => finish(mark, words, height)] : [mark.toward, ...otherWays(mark.toward)].map((toward) => () => finish({ ...mark, toward }, words, height));
+    }
     case 'datum':
-      return datum(mark.letter, mark.at, mark.side, height);
-    case 'control':
-      return control(mark, withinWords(mark.within, system), height);
+      return [() => datum(mark.letter, mark.at, mark.side, height)];
+    case 'control': {
+      const words = withinWords(mark.within, system);
+      return [mark.toward, ...otherWays(mark.toward)].map((toward) => () => control({ ...mark, toward }, words, height));
+    }
   }
 }
 

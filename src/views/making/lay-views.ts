@@ -2,6 +2,7 @@ import type { PrintSystem } from '../../derived/index.ts';
 import type { DimensionMark, LineKind, Mark, PartToMake, Point, View, ViewName } from '../../derived/making/index.ts';
 import { extentOf } from './extent-of.ts';
 import { moved, type Extent, type Ink, type Layer } from './ink.ts';
+import { clearFigures } from './clear-figures.ts';
 import { layDimension } from './lay-dimension.ts';
 import { laySymbol } from './lay-symbol.ts';
 import { sizeWords } from './size-words.ts';
@@ -56,7 +57,8 @@ function layView(view: View, part: PartToMake, options: LayOptions): LaidOut {
   // Centre lines run past the outline; the dimensions keep clear of them too.
   const frame = extentOf(shape);
   if (frame === undefined) throw new Error(`the ${view.name} view of ${part.id} is empty`);
-  const dimensions = view.dimensions.map((mark) => scaled(mark, scale)).flatMap((mark) => (mark.kind === 'straight' || mark.kind === 'leader' ? layDimension(mark, wordsOf(mark, part, system), frame, height, isAlone(mark, view)) : laySymbol(mark, system, height)));
+  const choices = view.dimensions.map((mark) => scaled(mark, scale)).map((mark) => (mark.kind === 'straight' || mark.kind === 'leader' ? layDimension(mark, wordsOf(mark, part, system), frame, height, isAlone(mark, view)) : laySymbol(mark, system, height)));
+  const dimensions = clearFigures(shape, choices);
   const inks = [...shape, ...dimensions];
   const extent = extentOf(inks) ?? frame;
   if (VIEW_NAMES.has(view.title)) return { inks, extent };
@@ -68,7 +70,7 @@ function layView(view: View, part: PartToMake, options: LayOptions): LaidOut {
 const isAlone = (mark: SizeMark, view: View): boolean => mark.kind === 'leader' || (mark.turned !== true && view.dimensions.filter((one) => one.kind === 'straight' && one.side === mark.side).length < 2);
 
 function wordsOf(mark: SizeMark, part: PartToMake, system: PrintSystem): string {
-  if (mark.of === undefined || (mark.kind === 'straight' && mark.words !== undefined)) return mark.words ?? '';
+  if (mark.of === undefined || (mark.kind === 'straight' && mark.words !== undefined)) return withSizes(mark.words ?? '', part, system);
   const dimension = part.dimensions.find((one) => one.name === mark.of);
   if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${mark.of}`);
   const words = sizeWords(dimension, system, mark.sign ?? '');
@@ -77,6 +79,13 @@ function wordsOf(mark: SizeMark, part: PartToMake, system: PrintSystem): string 
   const name = quantity === 'count' ? `${words} coils` : quantity === 'angle' ? `${words} from upright` : words;
   return mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
 }
+
+/** Names of dimensions in braces stand for their figures. */
+const withSizes = (words: string, part: PartToMake, system: PrintSystem): string => words.replace(/\{([a-z-]+)\}/g, (_, name: string) => {
+  const dimension = part.dimensions.find((one) => one.name === name);
+  if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${name}`);
+  return sizeWords(dimension, system);
+});
 
 const LAYERS: Readonly<Record<LineKind, Layer>> = { visible: 'visible', hidden: 'hidden', centre: 'centre', break: 'dimension', thin: 'dimension', hatch: 'hatch' };
 
