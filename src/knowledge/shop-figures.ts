@@ -56,6 +56,12 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'eye-roll', title: 'length rolled into an eye over its mean circumference', dimension: 'ratio', text: '0.9 ± 0.1', source: 'from-memory' },
   { id: 'leaf-stress', title: 'bending that a leaf stands, repeated', dimension: 'pressure', text: '600 MPa', source: 'bhandari-springs' },
   { id: 'key-room', title: 'room over a parallel key in its hub', dimension: 'length', text: '0.005 in', source: 'asme-b17-1' },
+  { id: 'rod-bush-wall', title: 'wall of a bush over a pin with a collar: room for a chamfer over its fillet', dimension: 'length', text: '3/16 in', source: 'from-memory' },
+  { id: 'groove-width', title: 'width of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
+  { id: 'groove-depth', title: 'greatest depth of an oil groove', dimension: 'length', text: '1/16 in', source: 'from-memory' },
+  { id: 'groove-land', title: 'bush left whole at the end of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
+  { id: 'end-float', title: 'end float that a thrust washer is made for, low in 0.010 to 0.030 in: it only grows', dimension: 'length', text: '0.015 in', source: 'page-bearings' },
+  { id: 'washer-thin', title: 'thickness below which a bronze washer curls', dimension: 'length', text: '1/16 in', source: 'from-memory' },
   { id: 'countershaft-pulley-least', title: 'least driver on a countershaft over its belt’s thickness', dimension: 'ratio', text: '20', source: 'from-memory' },
 ];
 

@@ -2,7 +2,7 @@ import { leatherBeltWidth, openBeltLength, openBeltWrap } from '../../methods/el
 import type { Quantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Values } from './figure.ts';
+import { estimateWarnings, FigureReader, plusMinus, reckon, sized, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -41,7 +41,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
   const cut = leather ? reckon('length', [middle, stretch], (round, share) => round! * (1 - share!)) : middle;
   const dimensions: MakingDimension[] = [
     sized('length', 'length, along the middle', middle, plusMinus(shopNumber('sawn') / 2), `two straight runs and what each pulley takes round it${thick === undefined ? ', thickness not measured and left out' : ', and 3.14 times the thickness'}`),
-    sized('cut-length', 'length to cut for a butt joint', { ...cut, estimate: cut.estimate && leather }, { plus: 0, minus: shopNumber('sawn') }, leather ? 'leather is cut 1/8 in short for each foot, an estimate: it stretches' : 'as the length; this belt hardly stretches'),
+    sized('cut-length', 'length to cut for a butt joint', { ...cut, estimate: cut.estimate && leather }, { plus: 0, minus: shopNumber('sawn') }, leather ? 'leather is cut a hundredth short, an estimate: it stretches' : 'as the length; this belt hardly stretches'),
     sized('width', 'width', width, plusMinus(2 * shopNumber('plate-room')), 'as the old belt'),
     ...(thick === undefined ? [] : [sized('thickness', 'thickness', thick, plusMinus(shopNumber('plate-room')), 'as the old belt')]),
     sized('centre-distance', 'between the shafts', centres, plusMinus(0), 'as measured'),
@@ -60,7 +60,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
     warnings: [
       ...(known.looks['belt-idler.fitted']?.answer === 'yes' ? ['An idler is fitted: this is the least length, without the way over the idler. Measure with a tape, idler down.'] : []),
       ...(thick !== undefined && d < shopNumber('least-pulley-over-belt') * thick.quantity.value ? [`The small pulley is less than twenty times as large as the belt is thick: a thinner belt lasts longer on ${print(d)}.`] : []),
-      ...doubtWarnings(dimensions.slice(0, 2)), ...estimateWarnings(dimensions),
+      ...estimateWarnings(dimensions),
     ],
   }, context.system);
 }
@@ -73,7 +73,7 @@ function widthNotes(reader: FigureReader, width: Quantity, print: (value: number
   if (power === undefined || speed === undefined || wrap === undefined) return [];
   const wanted = (rule: 'single-1000' | 'single-800') => leatherBeltWidth(power.quantity.value, speed.quantity.value, wrap.quantity.value, rule);
   const [light, heavy] = [wanted('single-1000'), wanted('single-800')];
-  return [`For ${power.estimate ? 'the usual power of the class' : 'the motor’s power'} single leather wants ${print(light)} by one rule (1000 ft/min) and ${print(heavy)} by another (800 ft/min); this one has ${print(width.value)}${width.value < light ? ', too little for either' : ''}.`];
+  return [`For ${power.estimate ? 'the usual power of the class' : 'the motor’s power'} single leather wants ${print(light)} by one rule, 1000 ft/min (5.1 m/s), and ${print(heavy)} by another, 800 ft/min (4.1 m/s); this one has ${print(width.value)}${width.value < light ? ', too little for either' : ''}.`];
 }
 
 function materialWords(answer: string | undefined): string {

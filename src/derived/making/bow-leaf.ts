@@ -2,7 +2,7 @@ import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { leafShape } from './leaf-shape.ts';
-import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -72,7 +72,7 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     state: 'to-make', kind: KIND, id: KIND, title: `${TITLE}${main ? ', main leaf' : ''}`, quantity: 1, material: 'Spring steel 5160 (55Cr3) or 6150 (51CrV4), rolled flat with round edges', hardness: '42 to 46 HRC: oil from 1550 F (845 °C), tempered at 800 to 900 F (430 to 480 °C)',
     mass: thick.quantity.value * wide.quantity.value * flat.quantity.value * STOCK_DENSITIES.steel, dimensions,
     shape: leafShape({ length: along.quantity.value, flat: flat.quantity.value, width: wide.quantity.value, thickness: thick.quantity.value, hole: hole !== undefined && hole.quantity.value > 0 ? hole.quantity.value : undefined, bore: bore?.quantity.value, radius: curve?.quantity.value }),
-    unknowns: [...(hole === undefined ? [unknownPlace('bow-spring.centre-hole')] : []), ...(span === undefined ? [unknownPlace('bow-spring.span')] : []), ...(camber === undefined ? [unknownPlace('bow-spring.camber')] : [])], disputes: [{ about: 'A broken leaf', oneSide: 'One new leaf in the old pack works for years if its section and curve match.', otherSide: 'The old leaves have set and the new one has not: it takes more than its share. Renew the pack.', source: 'page-other-families' }],
+    unknowns: [...(hole === undefined ? [unknownPlace('bow-spring.centre-hole')] : []), ...(span === undefined ? [unknownPlace('bow-spring.span')] : []), ...(camber === undefined ? [unknownPlace('bow-spring.camber')] : [])], disputes: [{ about: 'A broken leaf', oneSide: 'One new leaf in the old pack works for years if its section and curve match.', otherSide: 'The old leaves have set and the new one has not: it takes more than its share. Renew the pack.', source: 'page-other-families', taken: 'oneSide', because: 'the open job asks for one leaf, and a new pack costs several times as much' }],
     notes: [
       'Bent hot to the curve of its neighbour, over the neighbour or a template of it: the neighbour wins over the radius. Gap to the neighbour before clipping 1/16 in (1.6 mm) at the middle at most.',
       ...(main ? ['Eyes rolled hot round a mandrel, square to the leaf and in line with one another; reamed for their bushes after heat treatment.'] : ['Ends as the neighbours have them: cut square and drawn thin, or trimmed; corners rounded 1/8 in (3 mm).']),
@@ -83,7 +83,7 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     cautions: ['spring-unload', 'stand-aside', 'isolate', 'block-ram'], sources: ['page-other-families', 'bhandari-springs', 'common-practice', 'from-memory'],
     warnings: [
       ...(over ? ['It bends further than a handbook’s example allows: find out why the bow flexes so far before a new leaf is fitted.'] : []),
-      ...(curve === undefined ? ['Span and free camber are not known: the leaf is drawn flat, and bent to its neighbour.'] : []), ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
+      ...(curve === undefined ? ['Span and free camber are not known: the leaf is drawn flat, and bent to its neighbour.'] : []), ...estimateWarnings(dimensions),
     ],
   }, context.system);
 }

@@ -7,11 +7,22 @@ export interface BushSizes {
   readonly length: number | undefined;
   readonly chamfer: number;
   readonly oilHole: number;
+  /** At the bore, for the fillet of a pin; 0 for none. */
+  readonly boreChamfer: number;
+  readonly groove: Groove | undefined;
   /** What bore and outside may be out of true, m. */
   readonly trueWithin: number;
 }
 
-/** A bush cut open along its axis, and its end. Names of the dimensions: bore, outside, length, oil-hole, chamfer. */
+/** Oil groove along the bore, on the side of the oil hole, m. */
+export interface Groove {
+  readonly width: number;
+  readonly depth: number;
+  /** From each end of the bush. */
+  readonly end: number;
+}
+
+/** A bush cut open along its axis, and its end. Names of the dimensions: bore, outside, length, oil-hole, chamfer, bore-chamfer, groove-width, groove-depth, groove-end. */
 export function bushShape(sizes: BushSizes): Shape {
   const { bore, outside, chamfer, trueWithin } = sizes;
   const cut = sizes.length === undefined;
@@ -22,6 +33,11 @@ export function bushShape(sizes: BushSizes): Shape {
     ...(cut ? [] : [{ kind: 'straight', of: 'length', from: [-half, -outside / 2], to: [half, -outside / 2], side: 'below', row: 1 } as const]),
     { kind: 'straight', of: 'bore', from: [-half, -bore / 2], to: [-half, bore / 2], side: 'left', row: 1, sign: 'Ø', turned: true },
     { kind: 'leader', of: 'chamfer', at: [half - chamfer / 2, outside / 2 - chamfer / 2], toward: [1.6, 2.4], sign: 'C' },
+    ...(sizes.boreChamfer > 0 ? [{ kind: 'leader', of: 'bore-chamfer', at: [half - sizes.boreChamfer / 2, -bore / 2 - sizes.boreChamfer / 2], toward: [2.4, -1.2], sign: 'C' } as const] : []),
+    ...(cut || sizes.groove === undefined ? [] : [
+      { kind: 'straight', of: 'groove-end', from: [half - sizes.groove.end, bore / 2], to: [half, outside / 2 - chamfer], side: 'below', row: 2 } as const,
+      { kind: 'leader', words: 'oil groove {groove-width} wide, {groove-depth} deep', at: [-(half - sizes.groove.end) * 0.6, bore / 2 + sizes.groove.depth], toward: [-1.6, 5.2] } as const,
+    ]),
     ...(cut ? [] : [{ kind: 'leader', of: 'oil-hole', at: [sizes.oilHole / 2, outside / 2], toward: [1.6, 5.2], sign: 'Ø' } as const]),
   ];
   const ends: DimensionMark[] = [
@@ -42,19 +58,25 @@ export function bushShape(sizes: BushSizes): Shape {
 const spacingOf = ({ bore, outside }: BushSizes): number => Math.max((outside - bore) / 2 / 2.2, outside / 40);
 
 function section(sizes: BushSizes, half: number): readonly Mark[] {
-  const { bore, outside, chamfer, oilHole } = sizes;
+  const { bore, outside, chamfer, oilHole, boreChamfer: c, groove } = sizes;
   const [r, R] = [bore / 2, outside / 2];
-  const lower: readonly Point[] = [[-half, -r], [half, -r], [half, -R + chamfer], [half - chamfer, -R], [-half + chamfer, -R], [-half, -R + chamfer]];
   const drilled = oilHole < half;
   const spacing = spacingOf(sizes);
-  const upper = (side: 1 | -1): readonly Point[] => [[side * half, r], [side * half, R - chamfer], [side * (half - chamfer), R], [(side * oilHole) / 2, R], [(side * oilHole) / 2, r]];
-  const whole: readonly Point[] = lower.map(([x, y]): Point => [x, -y]);
+  const lower: readonly Point[] = [[-half, -r - c], ...(c > 0 ? [[-half + c, -r], [half - c, -r]] as const : [[half, -r]] as const), ...(c > 0 ? [[half, -r - c]] as const : []), [half, -R + chamfer], [half - chamfer, -R], [-half + chamfer, -R], [-half, -R + chamfer]];
+  // Inner edge of the upper wall from an end to the oil hole: chamfer, land, groove.
+  const floor = groove === undefined ? r : r + groove.depth;
+  const inner = (side: 1 | -1): readonly Point[] => [
+    [side * half, r + c], ...(c > 0 ? [[side * (half - c), r]] as const : []), ...(groove === undefined ? [] : [[side * (half - groove.end), r], [side * (half - groove.end), floor]] as const),
+  ];
+  const upper = (side: 1 | -1): readonly Point[] => [...inner(side), [(side * oilHole) / 2, floor], [(side * oilHole) / 2, R], [side * (half - chamfer), R], [side * half, R - chamfer]];
+  const whole: readonly Point[] = [...inner(-1), ...[...inner(1)].reverse(), [half, R - chamfer], [half - chamfer, R], [-half + chamfer, R], [-half, R - chamfer]];
   const walls: readonly (readonly Point[])[] = drilled ? [upper(-1), upper(1), lower] : [whole, lower];
   return [
     ...walls.flatMap((wall) => [...path(wall), ...hatched(wall, spacing)]),
-    // Edges of the ends behind the cut.
-    line([-half, -r], [-half, r]), line([half, -r], [half, r]),
-    centreLine([-half, 0], [half, 0]), ...(drilled ? [line([-oilHole / 2, r], [oilHole / 2, r]), line([-oilHole / 2, R], [oilHole / 2, R]), line([0, r - outside * 0.04], [0, R + outside * 0.04], 'centre')] : []),
+    // Edges of the ends and of the groove behind the cut.
+    line([-half, -r - c], [-half, r + c]), line([half, -r - c], [half, r + c]), ...(c > 0 ? [line([-half + c, -r], [-half + c, r]), line([half - c, -r], [half - c, r])] : []),
+    ...(groove === undefined ? [] : [line([-half + groove.end, r], [half - groove.end, r])]),
+    centreLine([-half, 0], [half, 0]), ...(drilled ? [line([-oilHole / 2, floor], [oilHole / 2, floor]), line([-oilHole / 2, R], [oilHole / 2, R]), line([0, floor - outside * 0.04], [0, R + outside * 0.04], 'centre')] : []),
   ];
 }
 

@@ -1,8 +1,10 @@
 import { shaftLimits } from '../../methods/elements/index.ts';
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { bushShape } from './bush-shape.ts';
-import { doubtWarnings, reckon, sized, unknownPlace, type Figure } from './figure.ts';
+import { bushShape, type Groove } from './bush-shape.ts';
+import { bushEdges, bushOutside } from './bush-edges.ts';
+import { nextReamer } from './crank-pin-size.ts';
+import { chosen, sized, unknownPlace, type Figure } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, PartKind, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -28,6 +30,12 @@ export interface BushFigures {
   readonly warnings: readonly string[];
   readonly unknowns?: readonly Unknown[];
   readonly cautions?: readonly string[];
+  /** Wall where the eye leaves as much; 1/8 in where left out. */
+  readonly wall?: number;
+  /** True where the pin has a fillet at its collar: the bore is chamfered to clear it. */
+  readonly overFillet?: boolean;
+  /** Further sizes for the table: another bore for the other end. */
+  readonly more?: readonly MakingDimension[];
 }
 
 const DEFAULT_CAUTIONS = ['isolate', 'block-ram', 'spring-unload'];
@@ -46,7 +54,7 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind, title, because, problem });
   const bore = boreFigure.quantity.value;
   const thin = shopNumber('bush-wall-least');
-  const outside = outsideOf(figures);
+  const outside = outsideOf(figures, context);
   const wall = (outside.quantity.value - bore) / 2;
   const from = (some: readonly Figure[]): string => [...new Set(some.flatMap((one) => one.from))].join(', ');
   if (seat !== undefined && wall < thin * 0.999) {
@@ -58,40 +66,54 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   const pressed = shaftLimits(outside.quantity.value, 'r6');
   if (pressed.state !== 'known') return outsideTable(kind, title, outside, context);
   const hole = shopFigure('oil-hole');
-  const lead = shopFigure('chamfer');
+  const edges = bushEdges(wall, figures.overFillet === true);
   const long = length?.quantity.value;
+  const groove = grooveOf(wall, long, edges.bore);
+  const edge = (name: string, words: string, size: number, why: string): MakingDimension => sized(name, words, chosen(size, 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, why);
   const dimensions: MakingDimension[] = [
-    figures.bore,
-    sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is, cleaned up to the next reamer; eye finished H7 to it' : eye === undefined ? 'bore and a wall of 1/8 in; eye bored H7 to it' : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
+    figures.bore, ...(figures.more ?? []),
+    sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is, cleaned up to the next reamer; eye finished H7 to it' : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
     ...(length === undefined ? [] : [sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, figures.lengthWhy)]),
     sized('oil-hole', 'oil hole, in the middle', { ...hole, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'practice; drilled through bush and eye after pressing in'),
-    sized('chamfer', 'chamfer, outside, both ends', { ...lead, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'leads the bush in'),
+    ...(groove === undefined ? [] : [
+      edge('groove-width', 'oil groove, wide', groove.width, 'practice; cut along the bore through the oil hole'),
+      edge('groove-depth', 'oil groove, deep', groove.depth, 'no more than a third of the wall'),
+      edge('groove-end', 'oil groove, from each end', groove.end, 'keeps the oil in'),
+    ]),
+    edge('chamfer', 'chamfer, outside, both ends', edges.outside, 'leads the bush in; no more than a third of the wall'),
+    ...(figures.overFillet === true ? [edge('bore-chamfer', 'chamfer, bore, both ends', edges.bore, 'more than the fillet at the collar of the pin: else the bush does not seat')] : []),
   ];
   return possible({
     state: 'to-make', kind, id: kind, title, quantity: figures.quantity, material: 'Leaded tin bronze: C93200 (SAE 660) or CuSn7Zn4Pb7, continuous cast', hardness: 'As cast, about 65 HB; no heat treatment', dimensions,
     ...(long === undefined ? {} : { mass: (Math.PI / 4) * (outside.quantity.value ** 2 - bore ** 2) * long * STOCK_DENSITIES.bronze }), roughness: 3.2e-6,
-    shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: lead.quantity.value, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN }),
+    shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: edges.outside, boreChamfer: figures.overFillet === true ? edges.bore : 0, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN, groove }),
     unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : [])], disputes: [],
     notes: [
-      ...figures.notes, `Bore and outside turned in one setting. Eye ${seat === undefined ? 'bored' : 'reamed'} H7; bush r6, pressed in with a drawn bolt, oil hole in line; the bore closes, so it is reamed afterwards, in line.`, figures.clearance,
-      'Oil groove cut inside on the unloaded side, ending 1/8 in (3 mm) short of both ends. Deburr every edge.',
+      ...figures.notes, `Bore and outside turned in one setting. Eye ${seat === undefined ? 'bored' : 'reamed'} H7; bush r6, pressed in with a drawn bolt, oil hole in line; the bore closes, so it is bored or reamed to the pin afterwards, in line.`, figures.clearance,
+      groove === undefined ? 'Too short for an oil groove: the hole does. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, through the oil hole; it stops short of both ends. Deburr every edge.',
     ],
     cautions: figures.cautions ?? DEFAULT_CAUTIONS, sources: ['iso-286', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...boreFigure.sources],
     warnings: [
       ...figures.warnings, ...(outside.estimate && eye === undefined && seat === undefined ? ['The outside is an estimate: bore the eye clean first, keep metal round it, and make the bush to the eye.'] : []),
-      ...worn(dimensions.slice(0, 1)), ...doubtWarnings(dimensions.filter((one) => one.name === 'length')),
+      ...(figures.overFillet === true && edges.thin ? ['The eye leaves so thin a bush that the pin’s fillet is small, and a pin breaks there: better the eye is built up or renewed.'] : []),
     ],
   }, context.system);
 }
 
-function outsideOf({ boreFigure, eye, seat }: BushFigures): Figure {
-  const rounding = SIXTY_FOURTH;
-  if (seat !== undefined) return { ...reckon('length', [seat], (hole) => Math.ceil(hole! / rounding - 1e-9) * rounding), estimate: seat.estimate };
-  if (eye === undefined) return { ...reckon('length', [boreFigure, shopFigure('bush-wall')], (hole, wall) => hole! + 2 * wall!), estimate: true };
-  const whole = shopNumber('bush-wall');
+/** Oil groove along the bore: a third of the wall deep at most, short of both ends. None in a bush that is too short for it. */
+function grooveOf(wall: number, long: number | undefined, chamfer: number): Groove | undefined {
+  const land = shopNumber('groove-land') + chamfer;
+  const depth = Math.min(shopNumber('groove-depth'), Math.max(1, Math.floor(wall / 3 / SIXTY_FOURTH + 1e-6)) * SIXTY_FOURTH);
+  const end = Math.ceil(land / SIXTY_FOURTH - 1e-6) * SIXTY_FOURTH;
+  return long !== undefined && long < 4 * end ? undefined : { width: shopNumber('groove-width'), depth, end };
+}
+
+/** A size that is chosen, so that a shop has its reamer; only a rolled eye, which the bush must fit, leaves its doubt in it. */
+function outsideOf({ boreFigure, eye, seat, ...figures }: BushFigures, context: MakingContext): Figure {
+  if (seat !== undefined) return { ...seat, quantity: { ...seat.quantity, value: nextReamer(seat.quantity.value, context) } };
   const bore = boreFigure.quantity.value;
-  const wall = Math.min(whole, (eye.quantity.value - bore) / 4);
-  return { ...reckon('length', [boreFigure], (hole) => hole! + 2 * wall), estimate: boreFigure.estimate, from: [...new Set([...boreFigure.from, ...eye.from])] };
+  const size = bushOutside(bore, eye?.quantity.value, figures.wall ?? shopNumber('bush-wall'), context);
+  return { ...chosen(size, 'length', 'derived', [...new Set([...boreFigure.from, ...(eye?.from ?? [])])]), estimate: boreFigure.estimate || eye === undefined };
 }
 
 /** The part lies outside the sizes that fits are printed for. */
@@ -99,6 +121,3 @@ export const outsideTable = (kind: PartKind, title: string, size: Figure, contex
   state: 'cannot-be', kind, title, because: 'The table of fits does not hold this size; a fit would have to be chosen by hand.',
   problem: `The diameter lies outside the table of fits; over 6 and up to 180 mm is allowed: ${printQuantity({ ...size.quantity, uncertainty: 0 }, context.system)}`,
 });
-
-/** The doubt of a worn pin does not matter to a size that is chosen; that of a size as made does. */
-export const worn = (dimensions: readonly MakingDimension[]): readonly string[] => doubtWarnings(dimensions).map((warning) => `${warning} The fit is made between the parts themselves.`);

@@ -3,14 +3,15 @@ import { SPLIT_PINS, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { outsideTable, worn } from './bushing.ts';
+import { outsideTable } from './bushing.ts';
 import { crankPinSize, nextReamer } from './crank-pin-size.ts';
 import { crankPinShape } from './crank-pin-shape.ts';
-import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { clearanceNote } from './fit-words.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { possible } from './possible.ts';
+import { majorLimits2A, majorLimits6g } from './thread-limits.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'crank-pin';
@@ -43,10 +44,11 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   const tight = shaftLimits(shankSize, 'k6');
   if (tight.state !== 'known') return outsideTable(KIND, TITLE, shank, context);
   const d = size.diameter.quantity.value;
+  const { fillet, bore: mouth } = size.edges;
   const collarRead = reader.find('crank.pin-collar#as-made|crank.pin-collar');
   const collar: Figure = collarRead ?? { ...reckon('length', [size.diameter, shank], (journal, seat) => 1.3 * Math.max(journal!, seat!)), estimate: true };
-  if (collar.quantity.value <= Math.max(d, shankSize) + 2 * shopNumber('fillet')) {
-    return cannot(`The collar bears on the plate on one side and on the rod on the other; it must stand out over both: one of the readings is wrong (${named(collar)}, ${[...size.diameter.from, ...shank.from].join(', ')}).`, `The collar is no larger than the pin; above ${print(Math.max(d, shankSize) + 2 * shopNumber('fillet'))} is allowed: ${print(collar.quantity.value)}`);
+  if (collar.quantity.value <= Math.max(d, shankSize) + 2 * mouth) {
+    return cannot(`The collar bears on the plate on one side and on the rod on the other; it must stand out over both and over the chamfers at their mouths: one of the readings is wrong (${named(collar)}, ${[...size.diameter.from, ...shank.from].join(', ')}).`, `The collar is no larger than the pin; above ${print(Math.max(d, shankSize) + 2 * mouth)} is allowed: ${print(collar.quantity.value)}`);
   }
   if (rod !== undefined && rod.quantity.value >= run.quantity.value + 2 * Math.hypot(rod.quantity.uncertainty, run.quantity.uncertainty)) {
     return cannot(`The rod would not go on its pin: one of the readings is wrong (${named(rod)}, ${named(run)}).`, `The rod’s big end is wider than the pin is long; below ${print(run.quantity.value)} is allowed: ${print(rod.quantity.value)}`);
@@ -61,41 +63,43 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   const shankLength = { ...reckon('length', [plate, shopFigure('pin-ahead-of-plate')], (through, back) => through! - back!), estimate: plate.estimate };
   const inch = inchThread(pitch?.quantity.value, context);
   const threadSize = thread === undefined ? undefined : nominalThread(thread.quantity.value, inch);
+  const crests = threadSize === undefined || pitch === undefined ? undefined : inch ? majorLimits2A(threadSize, INCH / Math.round((INCH / pitch.quantity.value) * 2) * 2) : majorLimits6g(pitch.quantity.value);
   const tail = { ...reckon('length', [chosen(threadSize ?? shankSize, 'length', 'derived', thread?.from ?? shank.from), shopFigure('nut-and-washer')], (across, share) => across! * share!), estimate: false };
   const toHole = { ...reckon('length', [run, shopFigure('washer')], (along, washer) => along! + washer! + split.hole / 2), estimate: run.estimate };
   const hand = known.looks['crank.thread-hand']?.answer;
   const dimensions: MakingDimension[] = [
     sized('journal', 'diameter that the rod runs on', size.diameter, { plus: size.fit.fit.shaft.upper, minus: -size.fit.fit.shaft.lower }, size.why, size.fit.shaft),
-    sized('run', 'length that the rod runs on', run, plusMinus(0), 'as the old pin, or the rod’s width and 1/32 in of end play'),
+    sized('run', 'length that the rod runs on', run, plusMinus(0), 'as the old pin, or the rod’s width and 1/32 in (0.8 mm) of end play'),
     sized('shank', 'diameter in the plate', shank, { plus: tight.upper, minus: -tight.lower }, 'the next reamer over the old shank and its play; the plate is reamed H7 to it', 'k6'),
-    sized('shank-length', 'length in the plate', shankLength, { plus: 0, minus: SIXTY_FOURTH }, 'thickness of the plate less 1/32 in, so that the nut pulls on the collar'),
+    sized('shank-length', 'length in the plate', shankLength, { plus: 0, minus: SIXTY_FOURTH }, 'thickness of the plate less 1/32 in (0.8 mm), so that the nut pulls on the collar'),
     sized('collar', 'diameter of the collar', collar, plusMinus(SIXTY_FOURTH), collarRead === undefined ? 'not measured: three tenths over the pin' : 'as the old pin'),
     sized('collar-thickness', 'thickness of the collar', thick, plusMinus(SIXTY_FOURTH), 'keeps the rod where it ran'),
-    ...(threadSize === undefined ? [] : [sized('thread', 'thread, over the crests', chosen(threadSize, 'length', 'derived', thread!.from), { plus: 0, minus: SIXTY_FOURTH / 2 }, 'as the old pin, to the nearest size that nuts are made in')]),
+    ...(threadSize === undefined ? [] : [sized('thread', 'thread, over the crests', chosen(threadSize, 'length', 'derived', thread!.from), crests === undefined ? { plus: 0, minus: SIXTY_FOURTH / 2 } : { plus: crests.upper, minus: -crests.lower }, 'as the old pin, to the nearest size that nuts are made in', crests === undefined ? undefined : inch ? '2A' : '6g')]),
     ...(pitch === undefined ? [] : [sized('pitch', 'thread pitch', pitch, plusMinus(0), 'as the old pin')]),
     sized('tail', 'length behind the plate', tail, plusMinus(2 * SIXTY_FOURTH), 'nut, washer and a turn to spare'),
     sized('to-hole', 'collar to the hole of the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer and half of the hole'),
     sized('cross-hole', 'hole for the split pin', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
     sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
-    sized('fillet', 'fillets at the collar, both sides', chosen(shopNumber('fillet'), 'length', 'from-memory'), plusMinus(SIXTY_FOURTH), 'a sharp corner is where a pin breaks'),
+    sized('fillet', 'fillets at the collar, both sides', chosen(fillet, 'length', 'from-memory'), { plus: 0, minus: Math.min(SIXTY_FOURTH, fillet / 2) }, 'a sharp corner is where a pin breaks; no larger, or it rides on the chamfers over it'),
+    sized('mouth', 'chamfer at the mouths of plate and rod bush', chosen(mouth, 'length', 'from-memory'), { plus: SIXTY_FOURTH, minus: 0 }, 'more than the fillet: else neither the collar nor the rod seats. In plate and bush, not in the pin'),
   ];
   const call = threadSize === undefined || pitch === undefined ? undefined : threadCall(threadSize, pitch.quantity.value, hand, inch);
   const parts = [[shankSize, shankLength.quantity.value], [collar.quantity.value, thick.quantity.value], [d, toHole.quantity.value + split.fromEnd], [threadSize ?? shankSize, tail.quantity.value]] as const;
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case-hardened 55 to 60 HRC, thread and shank kept soft',
     mass: parts.reduce((sum, [across, long]) => sum + (Math.PI / 4) * across ** 2 * long, 0) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
-    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet: shopNumber('fillet'), trueWithin: TRUE_WITHIN, call }),
+    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet, trueWithin: TRUE_WITHIN, call }),
     unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : []), ...(thickRead === undefined ? [unknownPlace('crank.pin-collar-thickness')] : [])],
     disputes: [],
     notes: [
-      `Plate reamed H7 square to its face; shank k6, drawn in by the nut and locked. ${clearanceNote(size.fit, context)}`,
+      `Plate reamed H7 square to its face, its mouth chamfered on the collar’s side; shank k6, drawn in by the nut and locked. ${clearanceNote(size.fit, context)}`,
       ...(threadSize === undefined ? ['Tail left at the shank’s diameter until thread and nut are measured.'] : ['Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
-      'Journal parallel to the shaft when it is in: dial along it, front and top, within 0.001 in in its length.',
+      'Journal parallel to the shaft when it is in: dial along it, front and top, within 0.001 in (0.025 mm) in its length.',
       'Ground after heat treatment; fillets polished, no tool mark round the pin. Centres left in both ends.',
-      'Oil hole 3/16 in (5 mm) from the front end to the middle of the journal, out on the unloaded side, where the old pin has one.',
+      'No oil hole in the pin: from the front end it would run through the hole of the split pin. Oil comes through the holes of rod and bush.',
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'pinch'], sources: [...new Set(['iso-286', 'iso-2340', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...size.diameter.sources])],
-    warnings: [...worn(dimensions.slice(0, 1)), ...doubtWarnings(dimensions.filter((one) => ['to-hole', 'shank-length', 'collar-thickness'].includes(one.name))), ...estimateWarnings(dimensions)],
+    warnings: [...estimateWarnings(dimensions)],
   }, context.system);
 }
 

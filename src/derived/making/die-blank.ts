@@ -2,16 +2,19 @@ import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { dieShape, neckWidth } from './die-outline.ts';
-import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import { seatDepth, widthOverPlate } from './over-plate.ts';
-import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import type { Making, MakingDimension, PartDispute, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const THOU = shopNumber('pin-clearance-least') / 2;
 const SIXTY_FOURTH = shopNumber('plate-room');
 const FOOT = 0.3048;
+
+/** The side of the dispute over hardness that a drawing takes: chips of hard dies have killed, and a soft die is only dressed more often. */
+const HARDNESS_TAKEN: Pick<PartDispute, 'taken' | 'because'> = { taken: 'otherSide', because: 'taken tough rather than hard, because a hard die can chip and the chips fly; a tough one mushrooms and is dressed.' };
 
 type End = 'upper' | 'lower';
 const KINDS = { upper: 'upper-die', lower: 'lower-die' } as const;
@@ -116,7 +119,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     sized('base-width', wide === undefined ? 'width of the foot' : 'width of the foot, key end', narrow, { plus: 0, minus: 10 * THOU }, wide === undefined ? figures.widthWhy : `${figures.widthWhy}, at the middle, less half of the key’s taper over the length`),
     ...(wide === undefined ? [] : [sized('far-width', 'width of the foot, far end', wide, { plus: 0, minus: 10 * THOU }, `${figures.widthWhy}, at the middle, and half of the key’s taper over the length`)]),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
-    sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in is practice'),
+    sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in (1.6 to 3.2 mm) is practice'),
     ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [narrow, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and shoulder')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
       sized('dovetail-height', 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: the shoulder must not touch'),
@@ -131,21 +134,21 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   if (figures.height.quantity.value <= shoulder + edge.quantity.value) return wrongDie(end, 'The other die and its plate leave no height for this one: heights as made or as read are wrong, or the other die was built up.', `The die would be no higher than its foot; above ${print(shoulder + edge.quantity.value)} is allowed: ${print(figures.height.quantity.value)}`);
   return possible({
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
-    material: 'Tough die steel: chromium-molybdenum 4140 or 4340, shock steel S7, hot-work steel H13; or heavy rail or axle steel',
-    hardness: 'About 37 to 50 HRC, by the side taken on sheet 2; never full hard, it flies',
+    material: 'Alloy steel 4140 or 4340 (42CrMo4, 34CrNiMo6), bought hardened and tempered',
+    hardness: '28 to 32 HRC as bought, no heat treatment afterwards: tough before hard',
     mass: body * figures.height.quantity.value * figures.length.quantity.value * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
     shape: dieShape({ height: figures.height.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU }, end === 'lower' ? 'down' : 'up'),
     notes: [
       tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',
-      'Hardened and tempered before the last grinding of foot and face: 4140 and 4340 oil from 1550 F (845 °C), tempered 900 to 1100 F (480 to 590 °C); S7 and H13 by their maker’s sheet. No grinding burn.',
+      `Hardness: ${HARDNESS_TAKEN.because}${dispute === undefined ? '' : ` The other side: ${dispute[HARDNESS_TAKEN.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`} Who wants that writes it on this sheet, with steel and heat treatment, before the die is cut. No grinding burn either way.`,
       ...(end === 'upper' ? [] : [`Leaves room for a key of ${printer(context)(figures.key.quantity.value)} at the middle of its length.`]),
       ...(end === 'upper' ? ['Its weight is part of the weight of the ram.'] : []),
     ],
-    unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute }],
+    unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute, ...HARDNESS_TAKEN }],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'no-cold-blow'],
     sources: [...new Set(['common-practice', 'page-dies', 'iso-1101', 'iso-21920', ...figures.height.sources, ...figures.width.sources])],
-    warnings: [...figures.warnings, ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
+    warnings: [...figures.warnings, ...estimateWarnings(dimensions)],
   }, context.system);
 }
 

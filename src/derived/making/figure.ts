@@ -1,6 +1,7 @@
 import { propagate } from '../../methods/chance/index.ts';
-import { quantity, type Dimension, type Quantity } from '../../methods/quantity/index.ts';
+import { formatQuantity, quantity, type Dimension, type Quantity } from '../../methods/quantity/index.ts';
 import { placeOf } from '../../hammer/index.ts';
+import type { PrintSystem } from '../print-system.ts';
 import type { Value } from '../value.ts';
 import type { MakingDimension, NotMade, PartKind, Tolerance, Unknown } from './part-to-make.ts';
 
@@ -106,12 +107,26 @@ export function isLoose({ quantity, tolerance }: MakingDimension): boolean {
   return quantity.dimension === 'length' && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
 }
 
+const TENTH_THOU = 0.0254e-4;
+
+/** How well a size is known and how finely it is cut, for the lines under `check before cutting`. */
+export function looseWords({ title, quantity, tolerance }: MakingDimension, system: PrintSystem): string {
+  const print = (length: number, step: number): string => formatQuantity({ dimension: 'length', value: Math.ceil(length / step - 1e-6) * step, uncertainty: 0 }, { unit: system === 'inch' ? 'in' : 'mm', resolution: step, doubt: false });
+  const coarse = system === 'inch' ? 10 * TENTH_THOU : 1e-5;
+  const room = (tolerance.plus + tolerance.minus) / 2;
+  const halfRoom = print(room, room < 10 * coarse ? (system === 'inch' ? TENTH_THOU : 1e-6) : coarse);
+  return `${title}: known to ± ${print(2 * quantity.uncertainty, coarse)}, cut to ± ${halfRoom}`;
+}
+
 /** Says where the readings leave more doubt than the tolerance allows. */
-export function doubtWarnings(dimensions: readonly MakingDimension[]): readonly string[] {
+export function doubtWarnings(dimensions: readonly MakingDimension[], system: PrintSystem = 'inch'): readonly string[] {
   const loose = dimensions.filter(isLoose);
   if (loose.length === 0) return [];
-  return [`Doubt wider than the tolerance: ${loose.map((one) => one.title).join('; ')}. Measure finer before cutting, or leave metal on and fit.`];
+  return [`${LOUD}, doubt wider than the tolerance. ${loose.map((one) => looseWords(one, system)).join('; ')}. Measure finer first, or leave metal on and fit.`];
 }
+
+/** How the warning of a doubtful size begins. */
+export const LOUD = 'CHECK BEFORE CUTTING';
 
 /** Says which figures rest on defaults and not on this hammer. */
 export function estimateWarnings(dimensions: readonly MakingDimension[]): readonly string[] {

@@ -1,7 +1,7 @@
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { doubtWarnings, estimateWarnings, FigureReader, reckon, sized, unknownPlace, type Values } from './figure.ts';
+import { estimateWarnings, FigureReader, reckon, sized, unknownPlace, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import { closesIn } from './over-plate.ts';
 import type { Making } from './part-to-make.ts';
@@ -66,7 +66,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
     warnings: [
       ...(old === undefined || old.quantity.value <= 0 ? [] : [`It takes the place of the plate of ${print(old.quantity.value)} that is in the seat now: one plate, not two.`]),
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),
-      ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
+      ...estimateWarnings(dimensions),
     ],
   }, context.system);
 }

@@ -1,6 +1,6 @@
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -52,7 +52,7 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
   if (bored !== undefined && pitch !== undefined && height !== undefined && holes !== undefined && (holes - 1) * pitch.quantity.value + bored.quantity.value >= height.quantity.value) return cannot('The row of bolt holes is longer than the shim: count, distance or height is wrong (guide-shims.holes, guide-shims.hole-pitch, ram-guide.height).', `The bolt holes do not fit in the shim; below ${print(height.quantity.value)} over all is allowed: ${print((holes - 1) * pitch.quantity.value + bored.quantity.value)}`);
   const taper = Math.abs(first.quantity.value - second.quantity.value);
   const dimensions: MakingDimension[] = [
-    ...SIDES.map((side, index) => sized(`pack-${side}`, `thickness of the ${side} pack`, news[index]!, plusMinus(THOU), `pack as found less ${print(takeOut.quantity.value)}, which leaves 0.005 to 0.010 in of play at the tighter end`)),
+    ...SIDES.map((side, index) => sized(`pack-${side}`, `thickness of the ${side} pack`, news[index]!, plusMinus(THOU), `pack as found less ${print(takeOut.quantity.value)}, which leaves 0.005 to 0.010 in (0.13 to 0.25 mm) of play at the tighter end`)),
     ...(height === undefined ? [] : [sized('height', 'length of the shim', height, { plus: 0, minus: 2 * shopNumber('plate-room') }, 'as high as the guide')]),
     ...(width === undefined ? [] : [sized('width', 'width of the shim', width, { plus: 0, minus: shopNumber('plate-room') }, 'as the old shim')]),
     ...(bored === undefined ? [] : [sized('hole', `bolt holes, ${holes} off, on the middle line`, bored, { plus: shopNumber('plate-room'), minus: 0 }, 'as the old shim')]),
@@ -67,7 +67,7 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
     ],
     notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
     cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
-    warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
+    warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...estimateWarnings(dimensions)],
   }, context.system);
 }
 

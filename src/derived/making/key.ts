@@ -3,7 +3,7 @@ import { driveForGap, taperHolds, taperRise } from '../../methods/elements/index
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { sturdyKey } from './die-blank.ts';
-import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import { seatDepth } from './over-plate.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
@@ -55,11 +55,11 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
   const angle = reader.find(`dovetail.flank-angle@${end}|dovetail.flank-angle@${end}#as-made`);
   const height = depth === undefined ? oldHeight : reckon('length', [depth, large, ...(angle === undefined ? [] : [angle])], (deep, thick, lean = 0) => (deep! - thick! * Math.sin(lean)) / Math.cos(lean) - SIXTY_FOURTH);
   const dimensions: MakingDimension[] = [
-    sized('length', 'length over all', length, plusMinus(16 * SIXTY_FOURTH), 'the seat and 3/4 in at each end: something to drive, and something to drive out'),
+    sized('length', 'length over all', length, plusMinus(16 * SIXTY_FOURTH), 'the seat and 3/4 in (19 mm) at each end: something to drive, and something to drive out'),
     sized('large-end', 'thickness at the large end', large, { plus: FILE, minus: 0 }, 'thickness at the middle and half of the taper; left full to be filed to blue'),
     sized('small-end', 'thickness at the small end', small, { plus: FILE, minus: 0 }, 'thickness at the middle less half of the taper'),
     ...(height === undefined ? [] : [sized('height', 'height, along the flank', height, { plus: 0, minus: SIXTY_FOURTH }, depth === undefined ? 'as the old key' : 'depth of the seat along its flank, clear of rim and root')]),
-    sized('taper', 'taper, thickness over length', taper, plusMinus(taper.quantity.value * 0.05), read === undefined ? 'not measured: 1/8 to 1/4 in in a foot is practice; match the seat' : 'as the old key'),
+    sized('taper', 'taper, thickness over length', taper, plusMinus(taper.quantity.value * 0.05), read === undefined ? 'not measured: 1 : 96 to 1 : 48 is practice; match the seat' : 'as the old key'),
   ];
   const unknowns: Unknown[] = [
     ...(read === undefined ? [unknownPlace(`keys.taper@${end}`)] : []),
@@ -75,7 +75,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
       'Planed or milled, then filed to blue: contact over 80 % of the length or more, flat on the full flank.',
       'One face straight, the taper on the other. Break the long edges 1/32 in (0.8 mm).',
       'Chamfer both ends 1/8 in (3 mm), so that they do not swell under the drift.',
-      `Going in by ${print(drive)} takes up ten thousandths of an inch (0.25 mm).`,
+      `Going in by ${print(drive)} takes up 0.010 in (0.25 mm).`,
       'Fit dry: dovetail, die and key washed with solvent. Try again after one hour and after ten.',
     ],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'eyes'], sources: [...new Set(['page-keys', 'common-practice', 'iso-21920', 'osha-1910-218', ...middle.sources])],
@@ -83,7 +83,7 @@ function makeKey(end: End, values: Values, _known: Known, context: MakingContext
       ...loose, ...(small.quantity.value <= shopNumber('key-weak') ? [`At the small end the key is ${print(small.quantity.value)}: keys of ${print(shopNumber('key-weak'))} and less bend and swell. Let the new die leave more room.`] : []),
       ...(taperHolds(slope, FRICTION_DRY) ? [] : ['This taper is too steep to hold dry: it works out. Friction taken as 0.15, from memory.']),
       ...(taperHolds(slope, FRICTION_DRY) && !taperHolds(slope, FRICTION_OILED) ? ['This taper holds dry and not oiled.'] : []),
-      ...doubtWarnings(dimensions), ...estimateWarnings(dimensions),
+      ...estimateWarnings(dimensions),
     ],
   }, context.system);
 }

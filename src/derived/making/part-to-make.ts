@@ -36,7 +36,21 @@ export interface Unknown {
 export type PartKind =
   | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'crank-pin' | 'toggle-pin' | 'toggle-bushing' | 'crosshead-bushing' | 'rod-bushing'
   | 'clutch-pulley-bushing' | 'bow-leaf' | 'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bushing' | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley'
-  | 'countershaft-driven' | 'countershaft-driver' | 'ram-prop' | 'sole-timbers';
+  | 'countershaft-driven' | 'countershaft-driver' | 'bow-eye-pin' | 'bow-clip-pin' | 'helve-pin' | 'crosshead-pin' | 'treadle-pin' | 'treadle-bushing' | 'thrust-washer' | 'ram-prop' | 'sole-timbers';
+
+/** Parts that an open job makes and that have no drawing. */
+export type PatternKind = 'shipper-joint' | 'toggle-links' | 'toggle-arms' | 'connecting-rod' | 'spring-bolt' | 'bow-clip' | 'shim-retainer' | 'brake-band';
+
+/** A practice that the trade does not agree on, and the side that the drawing takes. */
+export interface PartDispute {
+  readonly about: string;
+  readonly oneSide: string;
+  readonly otherSide: string;
+  readonly source: string;
+  readonly taken: 'oneSide' | 'otherSide';
+  /** Why that side, in a sentence. */
+  readonly because: string;
+}
 
 /** A part that a shop can make from its drawing. */
 export interface PartToMake {
@@ -60,7 +74,7 @@ export interface PartToMake {
   /** What must still be measured before the part is finished; the drawing leaves it out. */
   readonly unknowns: readonly Unknown[];
   /** Two sides of a practice that the trade does not agree on. */
-  readonly disputes: readonly { readonly about: string; readonly oneSide: string; readonly otherSide: string; readonly source: string }[];
+  readonly disputes: readonly PartDispute[];
   /** Ids of knowledge's cautions. */
   readonly cautions: readonly string[];
   /** Ids of knowledge's sources. */
@@ -73,6 +87,8 @@ export interface PartToMake {
 export type NotMade =
   | { readonly state: 'not-known'; readonly kind: PartKind; readonly title: string; readonly missing: readonly Unknown[] }
   | { readonly state: 'cannot-be'; readonly kind: PartKind; readonly title: string; readonly because: string; readonly problem: string }
+  /** Made to the old part, without a drawing; says what to read on it. */
+  | { readonly state: 'by-pattern'; readonly kind: PatternKind; readonly title: string; readonly because: string }
   | { readonly state: 'not-needed'; readonly kind: PartKind; readonly title: string; readonly because: string };
 
 export type Making = PartToMake | NotMade;

@@ -4,13 +4,15 @@ import type { Known } from '../survey/index.ts';
 import { isOpen, type Worksheet } from '../worksheet/index.ts';
 import { makeBelt } from './belt.ts';
 import { makeBowLeaf } from './bow-leaf.ts';
-import { makeBowClipBushing, makeBowEyeBushings, makeClutchPulleyBushing, makeCrossheadBushing, makeHelveBushings, makeRodBushing } from './bushings.ts';
+import { makeBowClipBushing, makeBowEyeBushings, makeClutchPulleyBushing, makeCrossheadBushing, makeHelveBushings, makeRodBushing, makeTreadleBushings } from './bushings.ts';
+import { byPattern } from './by-pattern.ts';
 import { makeCountershaftDriven, makeCountershaftDriver, wantsCountershaft } from './countershaft.ts';
 import { makeCrankPin } from './crank-pin.ts';
 import { makeLowerDie, makeUpperDie } from './die-blank.ts';
 import type { Values } from './figure.ts';
 import { makeFillerPlate } from './filler-plate.ts';
 import { makeGuideShims } from './guide-shims.ts';
+import { makeBowClipPin, makeBowEyePins, makeCrossheadPin, makeHelvePins, makeTreadlePins } from './joint-pins.ts';
 import { makeLowerKey, makeUpperKey } from './key.ts';
 import type { MakingContext } from './making-context.ts';
 import { makeMotorPulley } from './motor-pulley.ts';
@@ -18,7 +20,9 @@ import type { Making, PartKind } from './part-to-make.ts';
 import { makeToggleBushings, makeTogglePins } from './pins.ts';
 import { makeRamProp } from './ram-prop.ts';
 import { makeSoleTimbers } from './sole-timbers.ts';
+import { inShopUnits } from './shop-units.ts';
 import { makeCoilSpring } from './spring-order.ts';
+import { makeThrustWasher } from './thrust-washer.ts';
 
 /** What of a picture the parts are worked out from; a picture is one. */
 export interface MakingGround {
@@ -34,16 +38,17 @@ export type Maker = (values: Values, known: Known, context?: MakingContext) => M
 /** Every part that can be worked out, in the order of the datum chain. */
 export const MAKERS: Readonly<Record<PartKind, Maker>> = {
   'ram-prop': makeRamProp, 'sole-timbers': makeSoleTimbers, 'filler-plate': makeFillerPlate, 'lower-die': makeLowerDie, 'upper-die': makeUpperDie,
-  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'crank-pin': makeCrankPin, 'rod-bushing': makeRodBushing, 'crosshead-bushing': makeCrossheadBushing,
-  'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings, 'bow-leaf': makeBowLeaf, 'bow-eye-bushing': makeBowEyeBushings, 'bow-clip-bushing': makeBowClipBushing, 'helve-bushing': makeHelveBushings,
+  'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'thrust-washer': makeThrustWasher, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'crank-pin': makeCrankPin, 'rod-bushing': makeRodBushing, 'crosshead-pin': makeCrossheadPin, 'crosshead-bushing': makeCrossheadBushing,
+  'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings, 'bow-leaf': makeBowLeaf, 'bow-eye-pin': makeBowEyePins, 'bow-eye-bushing': makeBowEyeBushings, 'bow-clip-pin': makeBowClipPin, 'bow-clip-bushing': makeBowClipBushing, 'helve-pin': makeHelvePins, 'helve-bushing': makeHelveBushings,
+  'treadle-pin': makeTreadlePins, 'treadle-bushing': makeTreadleBushings,
   'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, 'countershaft-driven': makeCountershaftDriven, 'countershaft-driver': makeCountershaftDriver, belt: makeBelt,
 };
 
 /** Jobs that ask for a part. */
 const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
-  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'crank.pin-bush': ['crank-pin', 'rod-bushing'], 'rod.bush': ['rod-bushing'], 'crosshead.bush': ['crosshead-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
+  'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'crank.pin-bush': ['crank-pin', 'rod-bushing'], 'rod.bush': ['rod-bushing'], 'crosshead.bush': ['crosshead-pin', 'crosshead-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
   'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'bow.replace-leaf': ['bow-leaf'],
-  'bow.bush-eyes': ['bow-eye-bushing', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-bushing'], 'belt.renew': ['belt'],
+  'bow.bush-eyes': ['bow-eye-pin', 'bow-eye-bushing', 'bow-clip-pin', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-pin', 'helve-bushing'], 'treadle.bush': ['treadle-pin', 'treadle-bushing'], 'shaft.set-end-float': ['thrust-washer'], 'belt.renew': ['belt'],
 };
 
 /** Jobs that leave the seat floor flat over its whole width. */
@@ -65,12 +70,13 @@ export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
 /**
  * The parts to make for this hammer, each worked out and with its drawing's geometry, or why not.
  * @param ground a picture
- * @returns in the order of the datum chain; empty where the worksheet asks for none
+ * @returns in the order of the datum chain, then what is made to the old part; empty where the worksheet asks for none
  */
 export function partsToMake(ground: MakingGround): readonly Making[] {
   const kinds = partsNeeded(ground);
   const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)) };
-  return (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => MAKERS[kind](ground.values, ground.known, context));
+  const drawn = (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => MAKERS[kind](ground.values, ground.known, context));
+  return [...drawn, ...byPattern(openJobs(ground)).map((one) => (one.state === 'by-pattern' ? { ...one, because: inShopUnits(one.because, ground.system) } : one))];
 }
 
 const openJobs = (ground: MakingGround): readonly string[] => ground.worksheet.jobs.filter(isOpen).map((job) => job.job);

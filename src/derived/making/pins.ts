@@ -1,7 +1,7 @@
 import { SPLIT_PINS, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { bushing, outsideTable, worn } from './bushing.ts';
+import { bushing, outsideTable } from './bushing.ts';
 import { chosen, FigureReader, plusMinus, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { clearanceNote } from './fit-words.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
@@ -66,10 +66,10 @@ export function makeTogglePins(values: Values, _known: Known, context: MakingCon
     notes: [
       `All made to one diameter${alike || longest === undefined ? '' : ', each to its own length as in the table'}; holes reamed in line, ${fit.hole}.`, clearanceNote(fit, context),
       'Both cross holes in one plane, drilled before hardening; ends kept soft for them. Washer and split pin at each end: a pin must not walk out.',
-      'Ground after heat treatment. Oil hole and groove as the old pin has them, away from the loaded side.',
+      'Ground after heat treatment. Left solid: an oil hole from the end would run through the hole of the split pin. Oil comes through the hole in eye and bush.',
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload'], sources: ['iso-286', 'iso-2340', 'iso-21920', 'common-practice', ...size.diameter.sources],
-    warnings: [...size.missing.map((joint) => `The ${words(joint)} pin was not measured; it is taken to be of the same size.`), ...worn(dimensions.slice(0, 1))],
+    warnings: [...size.missing.map((joint) => `The ${words(joint)} pin was not measured; it is taken to be of the same size.`)],
   }, context.system);
 }
 

@@ -1,7 +1,7 @@
 import { keySize } from '../../methods/elements/index.ts';
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { doubtWarnings, estimateWarnings, plusMinus, reckon, sized, unknownPlace, type Figure } from './figure.ts';
+import { estimateWarnings, plusMinus, reckon, sized, unknownPlace, type Figure } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, PartKind, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
@@ -55,11 +55,11 @@ export function pulley(figures: PulleyFigures, context: MakingContext): Making {
   }
   const dimensions: MakingDimension[] = [
     sized('diameter', 'diameter at the crown', diameter, plusMinus(10 * THOU), figures.diameterWhy),
-    sized('face', 'face', face, plusMinus(32 * THOU), 'belt and half an inch'),
-    sized('crown', 'crown, on the radius', crown, plusMinus(5 * THOU), '1/8 in in a foot of face, half of it on each side'),
+    sized('face', 'face', face, plusMinus(32 * THOU), 'belt and 1/2 in (12.7 mm)'),
+    sized('crown', 'crown, on the radius', crown, plusMinus(5 * THOU), 'a hundredth of the face, half of it on each side'),
     ...(shaft === undefined ? [] : [sized('bore', 'bore', shaft, { plus: THOU, minus: 0 }, figures.shaftWords)]),
     ...(keyWidth === undefined ? [] : [sized('key-width', 'keyway, width', keyWidth, { plus: 2 * THOU, minus: 0 }, figures.key === undefined ? 'not measured: the usual one of this shaft, ANSI B17.1' : 'as the shaft’s key')]),
-    ...(seat === undefined ? [] : [sized('key-depth', 'bore and keyway together', seat, { plus: 10 * THOU, minus: 0 }, 'square key with 0.005 in over it, ANSI B17.1')]),
+    ...(seat === undefined ? [] : [sized('key-depth', 'bore and keyway together', seat, { plus: 10 * THOU, minus: 0 }, 'square key with 0.005 in (0.13 mm) over it, ANSI B17.1')]),
   ];
   const solid = diameter.quantity.value <= SOLID_UP_TO;
   const tooDeep = figures.room !== undefined && face.quantity.value > figures.room.quantity.value;
@@ -74,6 +74,6 @@ export function pulley(figures: PulleyFigures, context: MakingContext): Making {
       ...(solid ? [] : ['Drawn solid; web or spokes as cast. Balanced still: it stays where it is put on level edges.']), ...figures.notes,
     ],
     cautions: ['isolate', 'pinch'], sources: ['belt-arithmetic', 'common-practice', 'from-memory', 'iso-1101', 'iso-21920', ...(keyWidth === undefined ? [] : ['asme-b17-1'])],
-    warnings: [...figures.warnings, ...(tooDeep ? [`The face is wider than the shaft stands out, ${print(figures.room!.quantity.value)}: the hub is recessed, or the pulley hangs over the end.`] : []), ...doubtWarnings(dimensions.filter((one) => ['diameter', 'bore'].includes(one.name))), ...estimateWarnings(dimensions)],
+    warnings: [...figures.warnings, ...(tooDeep ? [`The face is wider than the shaft stands out, ${print(figures.room!.quantity.value)}: the hub is recessed, or the pulley hangs over the end.`] : []), ...estimateWarnings(dimensions)],
   }, context.system);
 }

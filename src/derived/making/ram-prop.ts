@@ -2,10 +2,11 @@ import { propFor } from '../../methods/ground/index.ts';
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { chosen, doubtWarnings, estimateWarnings, FigureReader, reckon, sized, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, reckon, sized, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { centreLine, line, rectangle, type Shape } from './shape.ts';
+import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'ram-prop';
@@ -33,22 +34,22 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
   const { prop } = choice;
   const side = chosen(prop.side, 'length', 'osha-table-o-11');
   const dimensions: MakingDimension[] = [
-    sized('length', 'length', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in: it goes in with the crank at the top and leaves no room to fall`),
-    sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: ${prop.name} in hardwood for a hammer of up to ${printQuantity({ dimension: 'mass', value: Math.round(prop.hammerMass), uncertainty: 0 }, context.system)}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
+    sized('length', 'length', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in (6 mm): it goes in with the crank at the top and leaves no room to fall`),
+    sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: hardwood ${prop.name} for a hammer of up to ${printQuantity({ dimension: 'mass', value: Math.round(prop.hammerMass), uncertainty: 0 }, context.system)}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
   ];
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Sound straight-grained hardwood, dry: oak, ash, hickory or maple; no knot, no shake, no pith', hardness: 'Does not apply', mass: prop.side ** 2 * length.quantity.value * STOCK_DENSITIES.oak, dimensions,
     shape: propShape(prop.side, length.quantity.value), unknowns: [], disputes: [],
     notes: [
       'Ends sawn square within 1/32 in (1 mm); grain runs with the length.',
-      'A dressed 4 by 4 measures 3 1/2 in and does not count: the side is the actual one.',
+      'Timber sold by its rough size measures 1/2 in (12 mm) less when it is dressed, and that does not count: the side is the actual one.',
       'Hole and cord at one end, other end through a link to the starter’s lock: it must not run with the prop in. Paint it red.',
       'Bar the crank to the top by hand, set the prop upright on the lower die, let the ram down on it.',
       'Thrown away when split, crushed or soaked with oil.',
     ],
     cautions: ['isolate', 'block-ram', 'hands-out'], sources: ['osha-table-o-11', 'common-practice'],
-    warnings: ['The length rests on crank and gap, not on a rule held between the dies: bar the ram up and measure the room before sawing.', ...doubtWarnings(dimensions), ...estimateWarnings(dimensions)],
-  };
+    warnings: ['The length rests on crank and gap, not on a rule held between the dies: bar the ram up and measure the room before sawing.', ...estimateWarnings(dimensions)],
+  }, context.system);
 }
 
 function propShape(side: number, length: number): Shape {

@@ -1,10 +1,11 @@
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { chosen, doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { circle, cross, rectangle, type Mark, type Point, type Shape } from './shape.ts';
+import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'sole-timbers';
@@ -25,7 +26,7 @@ export function makeSoleTimbers(values: Values, _known: Known, context: MakingCo
   const ram = reader.need('ram.mass|class.ram-mass');
   if (length === undefined || width === undefined || ram === undefined) return reader.notKnown(KIND, TITLE);
   if (ram.quantity.value > HEAVY_RAM) {
-    return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'Timber has been seen under hammers up to 50 lb; a heavier one wants a block.', problem: `The ram is above what timber is known to carry; up to ${printQuantity({ dimension: 'mass', value: HEAVY_RAM, uncertainty: 0 }, context.system)} is allowed: ${printQuantity({ ...ram.quantity, uncertainty: 0 }, context.system)}` };
+    return { state: 'cannot-be', kind: KIND, title: TITLE, because: 'Timber has been seen under hammers up to 50 lb (23 kg); a heavier one wants a block.', problem: `The ram is above what timber is known to carry; up to ${printQuantity({ dimension: 'mass', value: HEAVY_RAM, uncertainty: 0 }, context.system)} is allowed: ${printQuantity({ ...ram.quantity, uncertainty: 0 }, context.system)}` };
   }
   const bolt = reader.find('hold-down-bolts.diameter');
   const [boltsAlong, boltsAcross] = [reader.find('hold-down-bolts.spacing@along'), reader.find('hold-down-bolts.spacing@across')];
@@ -42,31 +43,31 @@ export function makeSoleTimbers(values: Values, _known: Known, context: MakingCo
   const depth = shopFigure(ram.quantity.value <= LIGHT_RAM ? 'timber-depth-light' : 'timber-depth');
   const pad = chosen(count * beam.quantity.value, 'length', 'derived', width.from);
   const dimensions: MakingDimension[] = [
-    sized('length', 'length of each timber', long, plusMinus(shopNumber('sawn')), 'base and 4 in beyond it at each end'),
-    sized('timber-width', 'width of each timber', beam, plusMinus(shopNumber('sawn') / 2), 'as seen under a 50 lb hammer'),
-    sized('depth', 'depth', depth, plusMinus(shopNumber('sawn') / 4), ram.quantity.value <= LIGHT_RAM ? 'as seen under a 25 lb hammer' : 'as seen under a 50 lb hammer'),
+    sized('length', 'length of each timber', long, plusMinus(shopNumber('sawn')), 'base and 4 in (100 mm) beyond it at each end'),
+    sized('timber-width', 'width of each timber', beam, plusMinus(shopNumber('sawn') / 2), 'as seen under a 50 lb (23 kg) hammer'),
+    sized('depth', 'depth', depth, plusMinus(shopNumber('sawn') / 4), ram.quantity.value <= LIGHT_RAM ? 'as seen under a 25 lb (11 kg) hammer' : 'as seen under a 50 lb (23 kg) hammer'),
     sized('pad-width', 'width of all timbers together', pad, plusMinus(shopNumber('sawn')), 'whole timbers, beyond the base at both sides'),
     sized('base-length', 'base of the hammer, length', length, plusMinus(0), 'as measured'),
     sized('base-width', 'base of the hammer, width', width, plusMinus(0), 'as measured'),
     ...(hole === undefined || boltsAlong === undefined || boltsAcross === undefined ? [] : [
-      sized('bolt-hole', 'bolt holes, 4 off', hole, { plus: shopNumber('bush-wall-least'), minus: 0 }, 'bolt and 1/16 in'),
+      sized('bolt-hole', 'bolt holes, 4 off', hole, { plus: shopNumber('bush-wall-least'), minus: 0 }, 'bolt and 1/16 in (1.6 mm)'),
       sized('bolts-along', 'bolt holes, along', boltsAlong, plusMinus(shopNumber('bush-wall-least')), 'as the base has them'), sized('bolts-across', 'bolt holes, across', boltsAcross, plusMinus(shopNumber('bush-wall-least')), 'as the base has them'),
     ]),
   ];
-  return {
+  return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: count, material: 'White oak or another heavy rot-proof hardwood, heart down, sawn square', hardness: 'Does not apply', dimensions,
     mass: long.quantity.value * beam.quantity.value * depth.quantity.value * STOCK_DENSITIES.oak,
-    shape: timberShape(long.quantity.value, beam.quantity.value, count, depth.quantity.value, length.quantity.value, width.quantity.value, hole === undefined ? undefined : { across: hole.quantity.value, x: boltsAlong!.quantity.value, y: boltsAcross!.quantity.value }), disputes: [{ about: 'What a hammer stands on', oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' }],
+    shape: timberShape(long.quantity.value, beam.quantity.value, count, depth.quantity.value, length.quantity.value, width.quantity.value, hole === undefined ? undefined : { across: hole.quantity.value, x: boltsAlong!.quantity.value, y: boltsAcross!.quantity.value }), disputes: [{ about: 'What a hammer stands on', oneSide: '2 ft (0.6 m) of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb (23 kg); both have stood for decades.', source: 'page-foundation', taken: 'otherSide', because: 'the ground is bare and the hammer light; a block is the dearer way and no drawing is needed for it' }],
     unknowns: [...(boltsAlong === undefined ? [unknownPlace('hold-down-bolts.spacing@along')] : []), ...(boltsAcross === undefined ? [unknownPlace('hold-down-bolts.spacing@across')] : []), ...(bolt === undefined ? [unknownPlace('hold-down-bolts.diameter')] : [])],
     notes: [
       'Timbers bolted to one another through all, two rods at least; tops planed level to the base within 1/16 in (1.5 mm).',
-      `Through bolts with large washers${bolt === undefined ? '; 5/8 in is usual for light hammers' : ` of ${printQuantity({ ...bolt.quantity, uncertainty: 0 }, context.system)}`}. Nip up again after one hour and after ten.`,
+      `Through bolts with large washers${bolt === undefined ? '; 5/8 in (16 mm) is usual for light hammers' : ` of ${printQuantity({ ...bolt.quantity, uncertainty: 0 }, context.system)}`}. Nip up again after one hour and after ten.`,
       'Bolt holes marked through the base’s own holes before they are drilled: the base wins over the drawing.',
       'Ends sealed. On firm ground or on a slab, never on loose fill.', ...pressureNote(reader, length, width, context),
     ],
     cautions: ['top-heavy', 'isolate'], sources: ['page-foundation', 'common-practice', 'from-memory'],
-    warnings: [...doubtWarnings(dimensions.slice(0, 1)), ...estimateWarnings(dimensions)],
-  };
+    warnings: estimateWarnings(dimensions),
+  }, context.system);
 }
 
 /** Force of a hard hot blow over the base, against oak across its grain. */

@@ -12,13 +12,14 @@ const HEAD = 'strong';
 export function accountParagraphs(picture: Picture, part: PartToMake): readonly Paragraph[] {
   const cautions = part.cautions.flatMap((id) => knowledge.cautions.find((one) => one.id === id) ?? []);
   const sources = part.sources.flatMap((id) => knowledge.sources.find((one) => one.id === id) ?? []);
+  const say = (words: string): string => inSystem(words, picture.system);
   return [
     ...section('Before cutting', [...part.warnings, 'Put a rule to the old part and to its place and compare every size with this sheet. Where they differ, the machine is right.'], 'limit-note'),
-    ...section('Not known; to be measured', part.unknowns.map((one) => `${capital(one.what)}. ${one.how}`)),
-    ...section('Where each size comes from', part.dimensions.map((one) => `${capital(one.title)}, ${tableSize(one, picture.system)}: ${one.why}.${one.from.length === 0 ? '' : ` From ${one.from.map((key) => `${titleOf(picture, key)} (${shownValue(picture, key)})`).join('; ')}.`}`)),
-    ...part.disputes.flatMap((one) => section(`Where the trade does not agree: ${one.about.toLowerCase()}`, [`One side: ${one.oneSide}`, `The other: ${one.otherSide}`])),
+    ...section('Not known; to be measured', part.unknowns.map((one) => say(`${capital(one.what)}. ${one.how}`))),
+    ...section('Where each size comes from', part.dimensions.map((one) => `${capital(one.title)}, ${tableSize(one, picture.system)}: ${one.why}.${one.from.length === 0 ? '' : ` From ${one.from.map((key) => `${say(titleOf(picture, key))} (${shownValue(picture, key)})`).join('; ')}.`}`)),
+    ...part.disputes.flatMap((one) => section(`Where the trade does not agree: ${one.about.toLowerCase()}`, [`Taken here: ${one[one.taken]} Why: ${one.because.replace(/\.$/, '')}.`, `The other side: ${one[one.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`])),
     ...section('At the machine', cautions.map((one) => inSystem(one.words, picture.system))),
-    ...section('Sources', sources.map((one) => `${one.title}${one.where === '' ? '' : `: ${one.where}`} (${one.standing}).`)),
+    ...section('Sources', sources.map((one) => `${say(`${one.title}${one.where === '' ? '' : `: ${one.where}`}`)} (${one.standing}).`)),
     { words: `Log ${picture.provenance.logHash}, ${picture.provenance.entries} entries up to ${picture.provenance.asOf}, knowledge ${picture.provenance.knowledgeVersion}.`, size: 2 },
   ];
 }

@@ -15,7 +15,7 @@ export function dimensionTable(part: PartToMake, picture: Picture, x: number, to
   let y = top + 4.2;
   for (const dimension of part.dimensions) {
     const title = wrapped(dimension.title, SIZE, columns[1] - 2);
-    const standing = dimension.estimate ? 'estimate' : isReference(dimension) ? 'follows' : standingOf(picture, dimension.from);
+    const standing = dimension.estimate ? 'estimate' : isReference(dimension) ? 'follows' : dimension.quantity.uncertainty === 0 ? 'chosen' : standingOf(picture, dimension.from);
     const cells = [tableSize(dimension, picture.system), doubtWords(dimension, picture.system), standing];
     rows.push(...title.map((words, index) => textAt([x, y + 3 + index * 3.2], words, { size: SIZE })), ...cells.map((words, index) => textAt([x + columns[index + 1]!, y + 3], words, { size: SIZE, className: (dimension.estimate && index === 2) || (isLoose(dimension) && index === 1) ? 'limit-note' : index === 0 ? 'strong' : 'note' })));
     y += ROW + (title.length - 1) * 3.2;

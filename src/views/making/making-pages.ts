@@ -1,5 +1,5 @@
-import type { Picture } from '../../derived/index.ts';
-import type { PartToMake } from '../../derived/making/index.ts';
+import type { Picture, PrintSystem } from '../../derived/index.ts';
+import { isLoose, LOUD, looseWords, type PartToMake } from '../../derived/making/index.ts';
 import type { Svg } from '../drawing/svg.ts';
 import { accountParagraphs } from './account.ts';
 import { dimensionTable } from './dimension-table.ts';
@@ -37,10 +37,10 @@ export function pagesFor(picture: Picture, part: PartToMake, angle: ViewAngle, a
 }
 
 function drawingPage(picture: Picture, part: PartToMake, angle: ViewAngle, { left, width, foot, top: edge }: Area): { readonly body: Svg; readonly scale: string } {
-  const notes = (tall: number) => textColumn(notesOf(part), left + width * LEFT_SHARE + COLUMN_GAP, tall, width * (1 - LEFT_SHARE) - COLUMN_GAP);
+  const notes = (tall: number) => textColumn(notesOf(part, picture.system), left + width * LEFT_SHARE + COLUMN_GAP, tall, width * (1 - LEFT_SHARE) - COLUMN_GAP);
   const table = (tall: number) => {
     const figures = dimensionTable(part, picture, left, tall, width * LEFT_SHARE);
-    const warnings = textColumn(part.warnings.map((words) => ({ words, className: 'limit-note' })), left, tall + figures.height + 2, width * LEFT_SHARE);
+    const warnings = textColumn(part.warnings.filter((words) => !words.startsWith(LOUD)).map((words) => ({ words, className: 'limit-note' })), left, tall + figures.height + 2, width * LEFT_SHARE);
     return { svg: figures.svg + warnings.svg, height: figures.height + 2 + warnings.height };
   };
   const lower = Math.max(notes(0).height, table(0).height) + 4;
@@ -63,9 +63,11 @@ function fitted(part: PartToMake, picture: Picture, angle: ViewAngle, room: { re
   return { laid: lay(10), scale: undefined, words: 'not to scale' };
 }
 
-function notesOf(part: PartToMake): readonly Paragraph[] {
+function notesOf(part: PartToMake, system: PrintSystem): readonly Paragraph[] {
+  const loose = part.dimensions.filter(isLoose);
   return [
     ...(part.unknowns.length === 0 ? [] : [{ words: 'NOT KNOWN, measure first:', className: 'limit-note' }, ...part.unknowns.map((one) => ({ words: `· ${one.what}`, className: 'strong' }))]),
+    ...(loose.length === 0 ? [] : [{ words: 'Known less well than it is cut, measure finer first:', className: 'limit-note' }, ...loose.map((one) => ({ words: `· ${looseWords(one, system)}`, className: 'strong' }))]),
     ...part.notes.map((words, index) => ({ words: `${index + 1}. ${words}` })),
     ...(part.shape.broken === undefined ? [] : [{ words: part.shape.broken, className: 'strong' }]),
     { words: 'Sizes in brackets follow from the others. Sheet 2 says what every size rests on.' },
