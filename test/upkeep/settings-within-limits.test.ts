@@ -29,6 +29,7 @@ test('no more speed is asked of a motor that is overloaded: the sheet says leave
   expect(speed.held?.join(' ')).toContain('139 % of its full-load current already');
   expect(speed.held?.join(' ')).toMatch(/motor against the class/);
   expect(words(beam)).toContain('leave it for now');
+  expect(words(beam)).toContain('as it is for now (later: 227 blows/min to 241 blows/min)');
   expect(words(beam)).not.toContain('+ 41 blows/min');
 });
 

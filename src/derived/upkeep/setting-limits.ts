@@ -40,7 +40,7 @@ function motorHolds({ known, values }: SettingInputs, ratio: number): readonly s
 function bearersHold(findings: readonly Finding[]): readonly string[] {
   const holding = findings.filter((finding) => LOAD_BEARERS.some((one) => one.criterion === finding.criterion && atLeast(finding, one.from)));
   if (holding.length === 0) return [];
-  const names = [...new Set(holding.map((finding) => `${finding.title.toLowerCase()}${finding.shown === '' ? '' : ` (${finding.shown})`}`))];
+  const names = [...new Set(holding.map((finding) => finding.title.toLowerCase()))];
   return [`It would load more what is not right yet: ${names.join('; ')}.`];
 }
 

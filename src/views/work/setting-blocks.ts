@@ -35,7 +35,13 @@ function wayWords({ state, held }: SettingLine): string {
   return held === undefined ? '' : `Not yet. ${held.join(' ')} Once that is right:`;
 }
 
-function targetWords(picture: Picture, { target, tolerance }: SettingLine): string {
+function targetWords(picture: Picture, line: SettingLine): string {
+  const wanted = wantedWords(picture, line);
+  // Whoever reads this column alone must not set what is to be left.
+  return line.state === 'good' ? `as it is (usual: ${wanted})` : line.state === 'held' ? `as it is for now (later: ${wanted})` : wanted;
+}
+
+function wantedWords(picture: Picture, { target, tolerance }: SettingLine): string {
   const print = (quantity: Quantity): string => printed(picture, quantity);
   if (target === undefined) return 'see below';
   const { from, to } = target;
