@@ -2,11 +2,12 @@ import { tick } from 'svelte';
 import { router } from '../route.svelte.ts';
 
 /**
- * Brings the reader to the form that holds what they came for, once.
+ * Brings the reader to the form that holds what they came for, once. Called in an effect, it looks again at each move.
  * @param own key of the reading or look that this form enters
  * @returns whether they came for it
  */
 export function comeFor(own: string, form: () => HTMLElement): boolean {
+  void router.now;
   if (router.place === undefined || (own !== router.place && !own.startsWith(`${router.place}@`))) return false;
   router.place = undefined;
   router.moved = false;

@@ -15,10 +15,10 @@ export function nextToDo(picture: Picture): NextToDo | undefined {
   const gate = [...picture.duty.missing].sort((a, b) => Number(isOfRun(a)) - Number(isOfRun(b)) || a.minutes - b.minutes)[0];
   if (picture.duty.verdict === 'not-known-yet' && gate !== undefined) {
     const part = partToSettle(gate);
-    return { words: `${gate.title}, ${gate.minutes} min. ${gate.how}`, path: part === undefined ? pathOf(hammer, 'round') : partPath(hammer, part) };
+    return { words: `${gate.title}, ${gate.minutes} min. ${gate.how}`, path: part === undefined ? pathOf(hammer, 'round') : `${partPath(hammer, part)}#${(gate.missing[0] ?? '').split('#')[0]}` };
   }
-  const job = firstJob(picture.worksheet.jobs);
-  if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: pathOf(hammer, 'work') };
+  const job = nextJob(picture);
+  if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: `${pathOf(hammer, 'work')}#${job.job}` };
   const gap = picture.notChecked.find((one) => picture.duty.verdict !== 'stand-down' || one.part !== 'running');
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
   return undefined;
@@ -33,8 +33,8 @@ function partToSettle(settling: Settling): string | undefined {
 const isOfRun = ({ missing: [key = ''] }: Settling): boolean => needsRun(key.split(/[@#]/)[0] ?? key);
 
 /** The first open job that the worst findings wait for, whatever must come before it included. */
-function firstJob(jobs: readonly WorksheetJob[]): WorksheetJob | undefined {
-  const open = jobs.filter(isOpen);
+export function nextJob({ worksheet }: Picture): WorksheetJob | undefined {
+  const open = worksheet.jobs.filter(isOpen);
   const worst = (['stand-down', 'limited', 'watch'] as const).find((grade) => open.some((job) => job.urgency === grade));
   const wanted = new Set(open.filter((job) => job.urgency === worst).map((job) => job.job));
   for (const job of [...open].reverse()) if (wanted.has(job.job)) job.after.forEach((before) => wanted.add(before));
