@@ -1,5 +1,5 @@
 import type { Entry } from '../entries/index.ts';
-import { answerWords, lookOf, placeOf } from '../hammer/index.ts';
+import { answerWords, atName, lookOf, placeOf } from '../hammer/index.ts';
 import type { Knowledge, Source } from '../knowledge/index.ts';
 import { formatQuantity } from '../methods/quantity/index.ts';
 import type { Picture } from './picture.ts';
@@ -58,7 +58,7 @@ const baseOf = (key: string): string => key.split(/[@#]/)[0] ?? key;
 /** Where on the part, from the key: `, front left`. */
 function placed(key: string): string {
   const [, at] = /@([^#]+)/.exec(key) ?? [];
-  return at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`;
+  return at === undefined ? '' : `, ${atName(at)}`;
 }
 
 /** A reading or look by the name that a person knows; what has none keeps its key. */

@@ -18,8 +18,8 @@ export function printQuantity(quantity: Quantity, system: PrintSystem, rounding:
   return formatQuantity({ dimension: 'length', value: steps * step, uncertainty: 0 }, { system, doubt: false, resolution: step });
 }
 
-const INCH_UNITS = /(?:^|[\d\s])(?:in|inch|inches|thou|mil|ft|lb|lbf|hp|psi|ksi|oz)\b|["”]|\d\/\d/;
-const METRIC_UNITS = /(?:^|[\d\s])(?:mm|cm|m|kg|g|N|kN|kW|W|MPa|bar)\b/;
+const INCH_UNITS = /(?:^|[\d\s])(?:in|inch|inches|thou|mil|ft|lb|lbf|hp|psi|ksi|oz)\b|°F|["”]|\d\/\d/;
+const METRIC_UNITS = /(?:^|[\d\s])(?:mm|cm|m|kg|g|N|kN|kW|W|MPa|bar)\b|°C/;
 
 /** Whether what somebody wrote stands in units of the other system than the reader's. */
 export const inOtherUnits = (written: string, system: PrintSystem): boolean => (system === 'metric' ? INCH_UNITS.test(written) : METRIC_UNITS.test(written) && !INCH_UNITS.test(written));

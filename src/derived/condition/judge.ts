@@ -132,9 +132,12 @@ function reasonFor(step: ReadStep | undefined, graded: ReturnType<typeof gradeMe
 
 /** The steps in words: as the source prints them for a reader in inches, else in the reader's units. */
 function ruleWords(steps: readonly ReadStep[], worse: 'more' | 'less', of: Quantity, system: PrintSystem): string {
-  const figure = (step: ReadStep): string => (system === 'inch' ? step.text : formatQuantity({ dimension: of.dimension, value: step.from, uncertainty: 0 }, { system }));
+  const figure = (step: ReadStep): string => (system === 'inch' ? step.text : formatQuantity({ dimension: of.dimension, value: step.from, uncertainty: 0 }, { system, ...(of.dimension === 'length' ? { resolution: finerThan(step.from) } : {}) }));
   return steps.map((step) => `${step.grade.replace('-', ' ')} ${worse === 'more' ? 'from' : 'at'} ${figure(step)} ${worse === 'more' ? 'up' : 'and below'}`).join('; ');
 }
+
+/** Millimetres to two figures or more, and never finer than anybody can measure. */
+const finerThan = (length: number): number => Math.max(1e-6, 10 ** Math.floor(Math.log10(Math.max(Math.abs(length), 1e-6) * 0.05)));
 
 /** Entries behind a value, down through everything that it was worked out from. */
 function evidenceOf(values: ReadonlyMap<string, Value>, value: Value): readonly string[] {

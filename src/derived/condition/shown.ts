@@ -1,13 +1,25 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Value, ValueStanding } from '../value.ts';
-import type { PrintSystem } from '../print-system.ts';
+import { inOtherUnits, type PrintSystem } from '../print-system.ts';
 import type { Graded } from './grade-measured.ts';
 
-/** A value as a person reads it: as written for a reading, with the doubt behind; worked out otherwise. */
+/** A value as a person reads it: as written for a reading, with its doubt; in the reader’s units first where it was written in others; worked out otherwise. */
 export function shownReading(value: Value, system: PrintSystem): string {
   if (value.outcome.state !== 'known') return '';
-  const printed = formatQuantity(value.outcome.quantity, { system, doubt: true });
-  return value.asWritten === undefined || value.asWritten === printed ? printed : `${value.asWritten} (${printed})`;
+  const { quantity } = value.outcome;
+  // What is left and below nothing is short: nobody reads a shim of less than nothing.
+  if (quantity.value < 0 && / left\b/u.test(value.title)) return `none, and ${formatQuantity({ ...quantity, value: -quantity.value }, { system, doubt: true })} short`;
+  const printed = formatQuantity(quantity, { system, doubt: true });
+  if (value.asWritten === undefined || value.asWritten === printed) return printed;
+  if (inOtherUnits(value.asWritten, system)) return `${printed} (written ${value.asWritten})`;
+  return withItsDoubt(value.asWritten, printed) ?? `${value.asWritten} (${printed})`;
+}
+
+/** A figure as it was written and its doubt behind it, in the unit that both are in: `85 ± 10 %`, not `85 % (90 ± 10 %)`. */
+function withItsDoubt(asWritten: string, printed: string): string | undefined {
+  const written = /^([−-]?\d[\d ,./]*?) ?(\p{L}+|%|°)$/u.exec(asWritten);
+  const doubt = / ± (\S+(?: \d+\/\d+)?) (\S+)$/u.exec(printed);
+  return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${doubt[1]} ${doubt[2]}`;
 }
 
 /** How sure, in words. */

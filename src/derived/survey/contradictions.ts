@@ -1,5 +1,5 @@
 import type { EntryOf, KnownEntry } from '../../entries/index.ts';
-import { answerWords, lookOf, placeOf } from '../../hammer/index.ts';
+import { answerWords, atName, lookOf, placeOf } from '../../hammer/index.ts';
 import { LOOKING_JOBS, TRIAL_JOB } from '../../knowledge/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { writtenIn, type PrintSystem } from '../print-system.ts';
@@ -97,5 +97,5 @@ const wordsIn = ({ words, quantity }: Saying, system: PrintSystem): string => (q
 /** What a contradiction is about, by its trade words. */
 export const contradictedName = (key: string): string => {
   const [id = key, at] = key.split('@');
-  return `${placeOf(id)?.place.name ?? lookOf(id)?.look.question ?? id}${at === undefined ? '' : `, ${at.replaceAll('-', ' ')}`}`;
+  return `${placeOf(id)?.place.name ?? lookOf(id)?.look.question ?? id}${at === undefined ? '' : `, ${atName(at)}`}`;
 };

@@ -1,3 +1,4 @@
+import { atName } from '../../hammer/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
@@ -36,7 +37,7 @@ export function inspectionRecord(known: Known, findings: readonly Finding[], dut
   return {
     machine: { tag, id: known.hammer, ...(serial === undefined ? {} : { serial }), ...(name === undefined ? {} : { name }), ...(place === undefined ? {} : { place }) },
     date: visit.date, by: visit.by,
-    lines: touched.map((finding) => ({ what: finding.at === undefined ? finding.title : `${finding.title}, ${finding.at.replaceAll('-', ' ')}`, shown: finding.shown === '' ? finding.reason : finding.shown, grade: finding.grade.replaceAll('-', ' '), gate: finding.gate })),
+    lines: touched.map((finding) => ({ what: finding.at === undefined ? finding.title : `${finding.title}, ${atName(finding.at)}`, shown: finding.shown === '' ? finding.reason : finding.shown, grade: finding.grade.replaceAll('-', ' '), gate: finding.gate })),
     jobsDone: Object.values(known.progress).filter((one) => one.state === 'done' && one.when.startsWith(visit.date)).map((one) => ({ job: one.job, by: one.by })),
     gatesNotChecked: findings.filter((finding) => finding.gate && finding.grade !== 'does-not-apply' && !touched.includes(finding)).map((finding) => valueKey(finding.criterion, finding.at)),
     verdict: duty.sentence, hoursRun: known.hoursRun, source: 'osha-1910-218',

@@ -1,7 +1,7 @@
 import { answerWords } from '../../hammer/index.ts';
 import { SETTINGS, type SettingRule } from '../../knowledge/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
-import { printQuantity } from '../print-system.ts';
+import { printQuantity, writtenIn } from '../print-system.ts';
 import type { SettingInputs, SettingLine } from './setting-line.ts';
 import { calledGood, heldBy } from './setting-limits.ts';
 import { targetOf } from './setting-target.ts';
@@ -44,7 +44,7 @@ function foundOf({ known, values, system = 'inch' }: SettingInputs, rule: Settin
   const keys = Object.keys(values).filter((key) => (key === rule.shownBy || key.startsWith(`${rule.shownBy}@`)) && !key.includes('#'));
   const read = keys.flatMap((key) => {
     const value = values[key];
-    return value?.outcome.state === 'known' && value.standing !== 'assumed' ? [{ key, quantity: value.outcome.quantity, words: value.asWritten ?? printQuantity(value.outcome.quantity, system) }] : [];
+    return value?.outcome.state === 'known' && value.standing !== 'assumed' ? [{ key, quantity: value.outcome.quantity, words: value.asWritten === undefined ? printQuantity(value.outcome.quantity, system) : writtenIn(value.outcome.quantity, value.asWritten, system) }] : [];
   });
   const [first] = read.sort((a, b) => b.quantity.value - a.quantity.value);
   if (first !== undefined) return first;

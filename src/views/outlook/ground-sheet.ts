@@ -71,12 +71,13 @@ function unknownAnswer({ picture: { system } }: OutlookGround, answer: ReturnTyp
 }
 
 const size = ({ length, width, thickness }: { readonly length: number; readonly width: number; readonly thickness: number }, system: PrintSystem): string => [length, width, thickness].map((one) => lengthWords(one, system)).join(' × ');
+const TWO_INCHES = 0.0508;
 const lengthWords = (metres: number, system: PrintSystem): string => shownPlain(metres, 'length', system, { resolution: system === 'inch' ? 0.0254 : 0.01 });
 const boltWords = (metres: number, system: PrintSystem): string => shownPlain(metres, 'length', system, { resolution: system === 'inch' ? 0.0254 / 16 : 0.001 });
 /** Concrete is ordered by the tenth of a yard or of a cubic metre. */
 const volumeWords = (volume: number, system: PrintSystem): string => shownPlain(volume, 'volume', system, system === 'inch' ? { unit: 'yd3', resolution: 0.0764554857984 } : { unit: 'm3', resolution: 0.1 });
 /** Distances of a neighbour as he would pace them. */
-const away = (metres: number, system: PrintSystem): string => shownPlain(metres, 'length', system, system === 'inch' ? { unit: 'ft', resolution: (metres < 20 ? 1 : 10) * 0.3048 } : { unit: 'm', resolution: 1 });
+const away = (metres: number, system: PrintSystem): string => (system === 'inch' ? `${shownPlain(metres, 'length', system, { unit: 'ft', resolution: (metres < 20 ? 1 : 10) * 0.3048 })} (${metres} m)` : shownPlain(metres, 'length', system, { unit: 'm', resolution: 1 }));
 
 function sectionBlocks({ picture, width }: OutlookGround, asked: GroundInput | undefined, found: Ground | undefined, pour: BlockToPour): readonly Block[] {
   const { system } = picture;
@@ -106,7 +107,10 @@ function soilBlocks(found: Ground, system: PrintSystem): readonly Block[] {
 function ruleBlocks(found: Ground, system: PrintSystem): readonly Block[] {
   if (found.rules.length === 0) return [];
   const print = (value: number, dimension: 'ratio' | 'length', id: string): string => (dimension === 'ratio' ? value.toFixed(1) : id === 'bolts' || id === 'edge-gap' ? boltWords(value, system) : lengthWords(value, system));
-  return [{ kind: 'table', caption: 'Against what codes and owners ask', dense: true, columns: ['Rule', 'It has', 'It asks', 'Meets it', 'From'], rows: found.rules.map((one) => ({ cells: [ruleWords(one.id, one.rule), print(one.have, one.dimension, one.id), print(one.want, one.dimension, one.id), one.meets ? 'yes' : 'no', one.source.replace('; 5/8 in read', '; the smallest read')] })) }];
+  // A code that speaks in metres is rounded to the side that it asks for, and says its own figure behind.
+  const asked = (one: Ground['rules'][number]): string =>
+    one.dimension === 'length' && system === 'inch' && one.source.startsWith('IS ') ? `${lengthWords(Math.ceil(one.want / TWO_INCHES - 1e-9) * TWO_INCHES, system)} (${shownPlain(one.want, 'length', 'metric', { unit: 'mm', resolution: 1e-3 })})` : print(one.want, one.dimension, one.id);
+  return [{ kind: 'table', caption: 'Against what codes and owners ask', dense: true, columns: ['Rule', 'It has', 'It asks', 'Meets it', 'From'], rows: found.rules.map((one) => ({ cells: [ruleWords(one.id, one.rule), print(one.have, one.dimension, one.id), asked(one), one.meets ? 'yes' : 'no', one.source.replace('; 5/8 in read', '; the smallest read')] })) }];
 }
 
 /** Rules that are named by their inches in the trade are named by their matter here; the figures stand beside them in the reader's units. */

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
-import { PARTS } from '../../hammer/index.ts';
+import { atName, PARTS } from '../../hammer/index.ts';
 import type { Picture, Value } from '../../derived/index.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
@@ -42,7 +42,7 @@ const takenAs = ({ system }: Picture, { outcome }: Value): string => (outcome.st
 
 const placeWords = (value: Value): string => {
   const at = value.key.split('#')[0]?.split('@')[1];
-  return at === undefined || value.title.includes(at) ? value.title : `${value.title}, ${at.replaceAll('-', ' ')}`;
+  return at === undefined || value.title.includes(at) ? value.title : `${value.title}, ${atName(at)}`;
 };
 
 /** What somebody told, which nobody checked. */

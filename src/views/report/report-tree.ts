@@ -3,6 +3,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import { outlookBlocks } from '../outlook/outlook-blocks.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Block, ReportTree, TitleBlock } from './block.ts';
+import { blocksInSystem } from './blocks-in-system.ts';
 import { cautionBlocks } from './caution-blocks.ts';
 import { contradictionBlocks } from './contradiction-blocks.ts';
 import { elevationBlocks } from './elevation-blocks.ts';
@@ -39,13 +40,13 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     ...provenanceBlocks(picture, knowledge, options.program),
     ...measurementBlocks(picture),
   ];
-  return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks };
+  return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks: blocksInSystem(blocks, picture.system) };
 }
 
 /** One sheet of a picture by itself, with its own title block: a worksheet for the bench, an order sheet. */
 export function sheetTree(picture: Picture, sheet: string, blocks: readonly Block[]): ReportTree {
   const title = `${picture.known.identity.tag}: ${sheet.toLowerCase()}`;
-  return { title, titleBlock: titleBlock(picture, sheet), blocks: [{ kind: 'heading', level: 1, text: title }, ...blocks] };
+  return { title, titleBlock: titleBlock(picture, sheet), blocks: blocksInSystem([{ kind: 'heading', level: 1, text: title }, ...blocks], picture.system) };
 }
 
 /** The worksheet as a sheet of its own, with the cautions of its jobs. */

@@ -2,7 +2,7 @@ import { inOtherUnits, type PrintSystem } from '../../derived/index.ts';
 import { formatQuantity, readQuantity, type Dimension, type UnitName } from '../../methods/quantity/index.ts';
 
 const NUMBER = String.raw`\d[\d,]*(?:\.\d+)?(?: \d+\/\d+)?|\d+\/\d+|\.\d+`;
-const NUMBERED = new RegExp(String.raw`(?<![\w./])(${NUMBER})(?:( to | by | or | and |-)(${NUMBER}))? ?(inch(?:es)?|in|thou|ft|feet|lb|lbf|psi|ksi|hp)(?![\w·])(?! class)(?! \d)`, 'g');
+const NUMBERED = new RegExp(String.raw`(?<![\w./])(${NUMBER})(?:( to | by | or | and | x |-)(${NUMBER}))? ?(inch(?:es)?|in|thou|ft|feet|lb|lbf|psi|ksi|hp)(?![\w·])(?! class)(?! \d)`, 'g');
 
 interface Meaning {
   readonly dimension: Dimension;
@@ -19,7 +19,8 @@ const MEANINGS: Readonly<Record<string, Meaning>> = {
 };
 /** Lengths that are said without a figure, as a person who measures in millimetres says them. */
 const SAID: readonly (readonly [RegExp, string])[] = [
-  [/\bten feet\b/g, 'three metres'], [/\bone foot\b/g, '300 mm'], [/\ba foot\b/g, '300 mm'], [/\bhalf an inch to an inch\b/gi, '13 to 25 mm'], [/\bhalf an inch\b/gi, '13 mm'], [/\ban inch\b/gi, '25 mm'], [/\ba quarter inch\b/gi, '6 mm'],
+  [/\bten feet\b/g, 'three metres'], [/\bone foot\b/g, '300 mm'], [/\bone inch\b/gi, '25 mm'], [/\ba foot\b/g, '300 mm'], [/\bhalf an inch to an inch\b/gi, '13 to 25 mm'], [/\bhalf an inch\b/gi, '13 mm'], [/\ban inch\b/gi, '25 mm'], [/\ba quarter inch\b/gi, '6 mm'], [/\ba quarter of an inch\b/gi, '6 mm'],
+  [/\bclearance per inch of shaft\b/gi, 'clearance for the shaft’s diameter'], [/\b(each|per) inch\b/gi, '$1 25 mm'], [/\bthousandths of an inch\b/gi, 'hundredths of a millimetre'],
 ];
 /** Rounded to this share of the value: as finely as words are meant. */
 const FINE = 0.05;
@@ -29,6 +30,15 @@ const FINE = 0.05;
  * @param text sentences of the knowledge, not what somebody wrote at the machine
  */
 export function inSystem(text: string, system: PrintSystem): string {
+  return text.split(system === 'inch' ? METRIC_BESIDE : WRITTEN).map((part, index) => (index % 2 === 1 ? part : wordsIn(part, system))).join('');
+}
+
+/** What somebody wrote is quoted as he wrote it. */
+const WRITTEN = /(\(written [^)]*\))/u;
+/** A figure of the source's own units, behind that in the reader's. */
+const METRIC_BESIDE = /((?<=\b(?:F|in|thou|psi|hp|lb|ft) )\([^)]*\)|\(written [^)]*\))/u;
+
+function wordsIn(text: string, system: PrintSystem): string {
   if (system === 'inch') return text.replace(METRIC_WORDS, (whole: string, number: string, unit: string) => inInches(whole, number, unit));
   const figures = text.replace(NUMBERED, (whole: string, first: string, between: string | undefined, second: string | undefined, unit: string) => {
     const meaning = MEANINGS[unit];

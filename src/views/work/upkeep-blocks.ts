@@ -51,7 +51,7 @@ function rateWords({ system }: Picture, wear: Wear): string {
   const dimension = placeOf(wear.key.split('@')[0] ?? '')?.place.dimension;
   if (dimension === undefined) return '';
   const [stretch, words] = wear.over === 'running time' ? [100 * HOUR, 'in 100 h run'] : [365, 'a year'];
-  const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false, ...(rate === 0 ? {} : { resolution: Math.abs(rate * stretch) / FIGURES }) })}`;
+  const print = (rate: number): string => `${rate < 0 ? '−' : '+'} ${formatQuantity({ dimension, value: Math.abs(rate * stretch), uncertainty: 0 }, { system, doubt: false, ...(rate === 0 ? {} : { resolution: Math.max(Math.abs(rate * stretch) / FIGURES, dimension === 'length' ? MICROMETRE : 0) }) })}`;
   const [low, high] = forecast.rateInterval;
   return forecast.wearShown ? `${print(forecast.rate)} ${words} (${print(low)} to ${print(high)})` : `the readings do not show that it wears: between ${print(low)} and ${print(high)} ${words}`;
 }
@@ -70,6 +70,8 @@ function reachedIn({ ahead }: WearStep, over: Wear['over']): string {
   return `in ${figure(earliest)} ${unit} at the earliest; no likely figure within sight`;
 }
 
+/** No tool in a shop reads finer, m. */
+const MICROMETRE = 1e-6;
 /** A rate is printed to a hundredth of itself or so. */
 const FIGURES = 50;
 
