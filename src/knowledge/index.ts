@@ -15,5 +15,6 @@ export * from './trial.ts';
 export * from './shop-figures.ts';
 export * from './heat-colours.ts';
 export * from './hot-work.ts';
+export * from './crushers.ts';
 export * from './oil-points.ts';
 export * from './soils.ts';

@@ -22,6 +22,8 @@ export { strikeTestEnergy, strikeTestProblems, thicknessAfter } from './strike-t
 export type { StrikeTest, StrikeTestAnswer, StrikeTestRead } from './strike-test.ts';
 export { estimatesOf, putRanged } from './value-by-chance.ts';
 export type { ChanceRecipe, Estimates } from './value-by-chance.ts';
+export { crusherEnergy, crusherProblems, workOutCrushers } from './crusher.ts';
+export type { Crusher, CrusherAnswer } from './crusher.ts';
 export { workOutBlow } from './blow.ts';
 export { capacityInputOf, OF_MOTION, workOutCapacity } from './work-out-capacity.ts';
 export type { CapacitySettings } from './work-out-capacity.ts';

@@ -6,6 +6,7 @@ import { LEAST_REDUCTION } from './assumptions.ts';
 import type { CapacityInput } from './capacity-input.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
 import type { Ranged } from './ensemble.ts';
+import { workOutCrushers } from './crusher.ts';
 import { heatColour } from './heat-colours.ts';
 import { strikeTestEnergy, type StrikeTestAnswer } from './strike-test.ts';
 import { estimatesOf, putRanged } from './value-by-chance.ts';
@@ -75,6 +76,7 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
     words: 'Above 1 the motor cannot keep up full blows: the rate sinks, and with it the blow.',
   });
   workOutStrikeTest(ledger, settings);
+  workOutCrushers(ledger, settings.seed, settings.draws ?? 200);
 }
 
 /** Width of the narrower die, m. */
@@ -120,17 +122,29 @@ function workOutStrikeTest(ledger: Ledger, settings: CapacitySettings): void {
   const recipe = {
     key: 'capacity.strike-test-energy', title: 'energy of a full blow, read back from the strike test', dimension: 'energy', sources: SOURCES, inputs: [...(read.length === 0 ? ['running.test-bar-thickness'] : read), RAM, ANVIL, RATE, REBOUND],
     formula: 'sum over the blows of flow stress x volume x (strain + friction), the bar cooling at the dies / blows / share that goes into the work',
-    words: 'Taken as 1 in square mild steel, bright orange, 2 in under flat dies, five full blows. Had only 1 in lain under the dies, the energy would be about half: record the length.',
+    words: 'Mild steel, bright orange; 1 in square, 2 in of it under flat dies and five full blows where nothing else was written down. Had only 1 in lain under the dies, the energy would be about half: record the length.',
   } as const;
   const estimates = estimatesOf(ledger, { ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND });
   if (read.length === 0) putRanged(ledger, recipe, { state: 'not-known', missing: ['running.test-bar-thickness'] });
   else if (!estimates.ok) putRanged(ledger, recipe, estimates.outcome);
-  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...TEST, bite: { value: TEST.bite, uncertainty: BITE_DOUBT }, thickness: meanOf(ledger, read), temperature: brightOrange(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
+  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...testAsMade(ledger), thickness: meanOf(ledger, read), temperature: brightOrange(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
   workOut(ledger, {
     positive: true, key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
     inputs: ['capacity.strike-test-energy', 'capacity.blow-energy'], work: (test, estimate) => test! / estimate!,
     words: 'Far from 1, either the test was not as said (length under the dies, heat, number of blows) or the estimate of the impact speed is wrong for this hammer.',
   });
+}
+
+/** Side, length under the dies and blows as written down; the usual test where they were not. */
+function testAsMade(ledger: Ledger): { readonly side: number; readonly bite: Estimate; readonly blows: number } {
+  const known = (key: string): Estimate | undefined => {
+    const outcome = ledger.values.get(key)?.outcome;
+    return outcome?.state === 'known' ? outcome.quantity : undefined;
+  };
+  return {
+    side: known('running.test-bar-side')?.value ?? TEST.side, bite: known('running.test-bar-length') ?? { value: TEST.bite, uncertainty: BITE_DOUBT },
+    blows: Math.round(known('running.test-bar-blows')?.value ?? TEST.blows),
+  };
 }
 
 const outcomeOf = (answer: StrikeTestAnswer): Ranged | Exclude<Outcome, { state: 'known' }> =>

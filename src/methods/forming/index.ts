@@ -10,3 +10,5 @@ export { BLOW_EFFICIENCY, blowsTo, drivenRamEnergy, GREATEST_STRAIN_OF_BLOW, ide
 export type { Bite, Reduction } from './blow-work.ts';
 export { balanceTemperature, biotNumber, emissivePower, heatLeaving, radiationCoefficient, radiationOnlyTime, STEFAN_BOLTZMANN, temperatureAfter, timeBetween } from './cooling.ts';
 export type { Body, Cooled, Surroundings } from './cooling.ts';
+export { coldUpsetWork } from './cold-upset.ts';
+export type { ColdRound } from './cold-upset.ts';

@@ -1,5 +1,6 @@
 import { capacityInputOf, capacityOf, type Capacity, type Ranged } from '../../derived/capacity/index.ts';
 import type { PrintSystem, Value } from '../../derived/index.ts';
+import { CRUSHER_METALS } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
 import { keyWords } from '../work/key-words.ts';
@@ -63,7 +64,7 @@ export function capacitySheet(ground: OutlookGround): SheetParts {
     ],
     cautions: ['no-cold-blow', 'least-thickness', 'tongs', 'eyes', 'hearing'],
     defers: 'The limits on the card come before these figures, and so do local rules for forging machines. Start small, and stop when the sound or the blow changes.',
-    sources: ['hot-flow-stress', 'rigid-body-mechanics', 'own-model', 'asm-forging-hammers', 'common-practice', 'from-memory'],
+    sources: ['hot-flow-stress', 'cold-flow-stress', 'rigid-body-mechanics', 'own-model', 'asm-forging-hammers', 'common-practice', 'from-memory'],
   };
 }
 
@@ -134,11 +135,16 @@ const kelvins = (ranged: Ranged): string => (ranged.state === 'known' ? `${range
 function strikeBlocks({ outlook: { values }, picture: { system } }: OutlookGround): readonly Block[] {
   const test = values['capacity.strike-test-energy'];
   const done = test?.outcome.state === 'known';
+  const crushers = CRUSHER_METALS.flatMap(({ id, title, standing }) => {
+    const read = values[`capacity.${id}-crusher-energy`];
+    return read === undefined || read.outcome.state === 'not-known' ? [] : [[`Energy by a crusher of ${title}`, `${shownOutcome(read, system)}; its flow: ${standing}`] as const];
+  });
   return [
     { kind: 'heading', level: 2, text: 'Strike test' },
     done
       ? { kind: 'facts', rows: [['Energy by the test', shownOutcome(test, system)], ['Against the estimate', shownOutcome(values['capacity.strike-test-ratio'], system)], ['What that says', ratioWords(values['capacity.strike-test-ratio'])]] }
       : { kind: 'paragraph', text: `Not made yet. Five full blows on ${system === 'inch' ? '1 in square mild steel, bright orange, 2 in' : '25 mm square mild steel, bright orange, 50 mm'} of it under flat dies; thickness at the four corners, length under the dies and the colour written down. The program reads the energy of the blow back from it.` },
+    ...(crushers.length > 0 ? [{ kind: 'facts', rows: crushers } as const] : [{ kind: 'paragraph', text: 'Without a fire: one full blow on a round of annealed copper stood on end, cold, so high that the dies never come near each other. Diameter, height before and height after.' } as const]),
   ];
 }
 
