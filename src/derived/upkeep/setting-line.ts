@@ -16,6 +16,12 @@ export interface SettingTarget {
   readonly sources: readonly string[];
 }
 
+/** A target where there is one, and the readings that are missing. */
+export interface Targeted {
+  readonly target?: SettingTarget;
+  readonly missing: readonly string[];
+}
+
 /** One line of the sheet, in the order in which the settings are made. */
 export interface SettingLine {
   readonly number: number;

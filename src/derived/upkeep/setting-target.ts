@@ -4,14 +4,9 @@ import { interpolate } from '../../methods/numerics/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import { dieTarget, type DieEnd } from './die-target.ts';
-import type { SettingInputs, SettingTarget } from './setting-line.ts';
+import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
 import { springTarget } from './spring-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
-
-export interface Targeted {
-  readonly target?: SettingTarget;
-  readonly missing: readonly string[];
-}
 
 /** How much more than the work the gap may be. */
 const GAP_OVER = '1/4 in';

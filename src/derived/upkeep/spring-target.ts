@@ -1,8 +1,7 @@
 import { activeCoils, EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, permissibleSolidStress, solidLength, springIndex, wahlFactor, wireStrengthSides, type CoilEnds } from '../../methods/elements/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity } from '../print-system.ts';
-import type { SettingInputs } from './setting-line.ts';
-import type { Targeted } from './setting-target.ts';
+import type { SettingInputs, Targeted } from './setting-line.ts';
 
 /** Spring travel that is kept before the coils touch; common practice. */
 const TRAVEL_KEPT = 0.2;
