@@ -1,5 +1,5 @@
 import { instantMs, isCalendarDay, readSurveyFile, type Entry, type SurveyProblem } from '../entries/index.ts';
-import { picture, type Picture, type PrintSystem } from '../derived/index.ts';
+import { pictureToday, type Picture, type PrintSystem } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { BadInput, type Door } from './door.ts';
 import { readText } from './read-text.ts';
@@ -36,7 +36,7 @@ export const hasProblems = (problems: readonly SurveyProblem[]): boolean => prob
  */
 export function pictureOf(input: SurveyInput, options: SurveyOptions): Picture {
   const system: PrintSystem = options.metric === true ? 'metric' : 'inch';
-  const made = picture(input.entries, knowledge, input.asOf, seedOf(options.seed), system);
+  const made = pictureToday(input.entries, knowledge, input.asOf, seedOf(options.seed), system);
   if (made !== undefined) return made;
   if (input.entries.length === 0) throw new BadInput(`no hammer could be read; a survey with tag, family and class of the hammer: ${input.file}`);
   throw new BadInput(`nothing is known of the hammer by that day; a day from ${input.entries[0]?.at.slice(0, 10) ?? ''} on: ${input.asOf.slice(0, 10)}`);

@@ -6,6 +6,8 @@ export * from './worksheet/index.ts';
 export * from './not-checked.ts';
 export { inOtherUnits, type PrintSystem, printQuantity, writtenIn } from './print-system.ts';
 export { picture, type Picture, type Provenance } from './picture.ts';
+export { pictureToday } from './picture-today.ts';
+export { progressRefused } from './runs-in-vain.ts';
 export { explain, type Explanation } from './explain.ts';
 export * from './upkeep/index.ts';
 export { outlook, type Outlook } from './outlook.ts';

@@ -15,7 +15,8 @@ import type { PrintSystem } from './print-system.ts';
 import { putSeatStrength, workOutSeatPressure } from './seat/seat-pressure.ts';
 import { workOutCoilSpring } from './spring/coil-spring.ts';
 import { workOutStack } from './stack/die-stack.ts';
-import { foldOrdered, readingsAtOdds, type Known } from './survey/index.ts';
+import { foldWithoutVainRuns } from './runs-in-vain.ts';
+import { readingsAtOdds, type Known } from './survey/index.ts';
 import { unknownNames } from './unknown-names.ts';
 import type { Value } from './value.ts';
 import { worksheetOf, type Worksheet } from './worksheet/index.ts';
@@ -55,10 +56,10 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
   const until = instantMs(asOf);
   if (until === undefined) throw new Error(`the instant of a picture must be ISO 8601 with its zone: ${asOf}`);
   const counted = orderEntries(entries.filter((entry) => (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until));
-  const known = foldOrdered(counted);
+  const judged = (one: Known) => { const ledger = ledgerOf(one, knowledge); return { ledger, findings: sayWhere(judge({ known: one, values: ledger.values, knowledge, system }), one) }; };
+  const known = foldWithoutVainRuns(counted, knowledge, (one) => judged(one).findings);
   if (known === undefined) return undefined;
-  const ledger = ledgerOf(known, knowledge);
-  const findings = sayWhere(judge({ known, values: ledger.values, knowledge, system }), known);
+  const { ledger, findings } = judged(known);
   return {
     known,
     values: Object.fromEntries(ledger.values),
@@ -66,7 +67,7 @@ export function picture(entries: readonly Entry[], knowledge: Knowledge, asOf: s
     duty: dutyOf(findings),
     worksheet: worksheetOf(known, findings, knowledge, { asOf }),
     notChecked: notCheckedOf(known, findings),
-    problems: [...known.problems, ...readingsAtOdds(known, system), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
+    problems: [...known.problems, ...(known.notCounted ?? []), ...readingsAtOdds(known, system), ...unknownNames(known, knowledge), ...idleOverrides(known, knowledge.criteria)],
     system,
     provenance: { logHash: hashOfOrdered(counted), entries: counted.length, knowledgeVersion: knowledge.version, asOf, seed },
   };

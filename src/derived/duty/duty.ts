@@ -23,6 +23,8 @@ export interface Duty {
   /** Chance that the verdict holds given the readings' doubt alone; 1 where nothing lies near a step. */
   readonly sure: number;
   readonly sureWords: string;
+  /** Dated checks that are overdue on the day of the picture; absent where there is none. They change no verdict and are said with it. */
+  readonly overdue?: readonly string[];
   /** Gates that are not known, each with what would settle it. */
   readonly missing: readonly Settling[];
 }

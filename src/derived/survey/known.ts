@@ -49,6 +49,8 @@ export interface Known {
   readonly prices: readonly (PriceBody & Stamp)[];
   /** Latest state of each job that somebody entered progress for. */
   readonly progress: Readonly<Record<string, JobProgressBody & Stamp>>;
+  /** Progress that was entered and cannot be, each with a sentence: the entry is kept and not counted. Absent where there is none. */
+  readonly notCounted?: readonly string[];
   readonly overrides: readonly (OverrideBody & Stamp)[];
   /** Running time entered since enrolment, s. */
   readonly hoursRun: number;

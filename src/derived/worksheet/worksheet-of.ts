@@ -25,7 +25,7 @@ export interface WorksheetOptions extends MoneyOptions {
  */
 export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: WorksheetOptions = {}): Worksheet {
   const { causes, problems } = usableCauses([...causesOfReadings(findings, knowledge), ...(options.causes ?? [])], knowledge);
-  const noted = [...problems];
+  const noted = [...(known.notCounted ?? []), ...problems];
   const asked = jobsAsked(known, findings, knowledge, causes, noted);
   const mayBe = mayBeNeeded(known, knowledge, causes, asked);
   const chosen = withTrial(known, knowledge, asked);
