@@ -60,13 +60,14 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'groove-width', title: 'width of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'groove-depth', title: 'greatest depth of an oil groove', dimension: 'length', text: '1/16 in', source: 'from-memory' },
   { id: 'groove-land', title: 'bush left whole at the end of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
+  { id: 'strap-margin', title: 'strap beyond the middle of its hole, over the hole', dimension: 'ratio', text: '2.5', source: 'from-memory' },
   { id: 'end-float', title: 'end float that a thrust washer is made for, low in 0.010 to 0.030 in: it only grows', dimension: 'length', text: '0.015 in', source: 'page-bearings' },
   { id: 'washer-thin', title: 'thickness below which a bronze washer curls', dimension: 'length', text: '1/16 in', source: 'from-memory' },
   { id: 'countershaft-pulley-least', title: 'least driver on a countershaft over its belt’s thickness', dimension: 'ratio', text: '20', source: 'from-memory' },
 ];
 
 /** kg/m³ of what parts are made from, for a blank's weight. */
-export const STOCK_DENSITIES = { steel: 7850, bronze: 8900, iron: 7200, oak: 750, brass: 8500, source: 'from-memory' } as const;
+export const STOCK_DENSITIES = { steel: 7850, bronze: 8900, iron: 7200, oak: 750, brass: 8500, rubber: 1200, belting: 1150, source: 'from-memory' } as const;
 
 /** Split pins by the pin that they keep: hole, and least distance from its middle to the end, m. */
 export interface SplitPin {

@@ -25,8 +25,8 @@ const SHEETS = ['01-report', '03-oiling-round', '04-what-it-forges', '05-workshe
 const ALWAYS = ['index.html', '02-limits-card.pdf', ...SHEETS.flatMap((name) => [`${name}.pdf`, `${name}.html`]), 'calendar.ics', 'elevation.svg', 'survey.yaml', 'log.json'];
 /** Drawings that each invented hammer is known to want, by what is worn on it. */
 const DRAWN: Readonly<Record<string, readonly string[]>> = {
-  dunmarrow: ['bow-clip-bushing', 'bow-clip-pin', 'bow-eye-bushing', 'bow-eye-pin', 'bow-leaf', 'clutch-pulley-bushing', 'crank-pin', 'guide-shims', 'ram-prop', 'rod-bushing'], kettlebrae: [], sallowfield: ['clutch-pulley-bushing', 'crank-pin', 'filler-plate', 'lower-die', 'lower-key', 'ram-prop', 'rod-bushing', 'upper-key'],
-  tannerwick: ['belt', 'crank-pin', 'helve-bushing', 'helve-pin', 'ram-prop', 'rod-bushing'], wrenhollow: ['coil-spring', 'ram-prop'],
+  dunmarrow: ['bow-clip-bushing', 'bow-clip-pin', 'bow-eye-bushing', 'bow-eye-pin', 'bow-leaf', 'bow-strap', 'clutch-pulley-bushing', 'crank-pin', 'guide-shims', 'ram-prop', 'rod-bushing'], kettlebrae: [], sallowfield: ['clutch-pulley-bushing', 'crank-pin', 'filler-plate', 'lower-die', 'lower-key', 'ram-prop', 'rod-bushing', 'upper-key'],
+  tannerwick: ['belt', 'crank-pin', 'helve-bushing', 'helve-cushion', 'helve-pin', 'ram-prop', 'rod-bushing'], wrenhollow: ['coil-spring', 'ram-prop'],
 };
 /** What the plan, the card and the sale sheet of each must say. */
 const SAID: Readonly<Record<string, { readonly verdict: string; readonly plan: RegExp }>> = {

@@ -12,7 +12,7 @@ export const inchHammer = (): LogOf => {
     .read('dovetail.flank-angle@lower', '10 deg').read('dovetail.flank-angle@upper', '10 deg').read('keys.thickness@lower', '5/16 in').read('keys.thickness@upper', '3/8 in').read('keys.taper@lower', '1/8 in')
     .read('ram-guide.linkage-clearance', '0 in').read('upper-die.rest-gap', '1 in').read('crank.throw', '2 in').read('ram.mass', '52 lb')
     .read('crank.pin-diameter', '1.480 in').read('crank.pin-shank', '1.496 in').read('crank.pin-play', '4 thou').read('crank.pin-length', '2 1/16 in').read('crank.pin-collar', '2 in').read('crank.pin-collar-thickness', '3/8 in').read('crank.pin-thread', '1.245 in').read('crank.pin-thread-pitch', '0.1429 in').read('crank.plate-thickness', '1 1/4 in')
-    .read('connecting-rod.eye-width', '2 in').read('crosshead.pin-diameter', '1.240 in').read('crosshead.eye-width', '1 3/4 in').read('crosshead.eye-outside', '1 7/8 in').read('clutch-pulley.hub-length', '3 1/2 in').read('clutch-pulley.hub-outside', '3 in')
+    .read('connecting-rod.eye-width', '2 in').read('crosshead.pin-diameter', '1.240 in').read('crosshead.pin-length', '3 in').read('treadle.pivot-diameter', '0.740 in').read('treadle.eye-width', '1 1/4 in').read('treadle.eye-outside', '1 1/2 in').read('main-shaft.end-float', '30 thou').read('main-shaft.thrust-thickness', '0.125 in').read('main-shaft.thrust-outside', '3 1/8 in').read('crosshead.eye-width', '1 3/4 in').read('crosshead.eye-outside', '1 7/8 in').read('clutch-pulley.hub-length', '3 1/2 in').read('clutch-pulley.hub-outside', '3 in')
     .read('motor.shaft-diameter', '0.875 in').read('guide-shims.width', '1 1/4 in').read('guide-shims.holes', '3').read('guide-shims.hole-diameter', '9/16 in').read('guide-shims.hole-pitch', '2 1/4 in')
     .read('hold-down-bolts.diameter', '5/8 in').read('hold-down-bolts.spacing@along', '30 in').read('hold-down-bolts.spacing@across', '15 in').read('ram.dovetail-depth', '5/8 in').read('keys.taper@upper', '1/8 in').read('connecting-rod.play', '40 thou').read('main-shaft.diameter@rear', '2.000 in').read('clutch-pulley.play', '45 thou')
     .read('coil-spring.wire', '5/8 in').read('coil-spring.inside-diameter', '1 3/4 in').read('coil-spring.coils', '7').made('coil-spring.free-length', '6 in').read('coil-spring.free-length', '5 5/8 in').read('coil-spring.installed-length', '5 1/4 in').read('coil-spring.shortest-length', '4 5/8 in')
@@ -37,14 +37,16 @@ export const bowHammer = (): LogOf => {
   const log = new LogOf('40 kg', 'bow-spring', '2026-06-02')
     .read('bow-spring.leaf-thickness', '8 mm').read('bow-spring.leaf-width', '60 mm').read('bow-spring.span', '720 mm').read('bow-spring.camber', '140 mm').read('bow-spring.deflection', '35 mm').read('bow-spring.new-leaf-length', '785 mm').read('bow-spring.centre-hole', '11 mm')
     .read('bow-spring.pin-diameter@middle', '24.9 mm').read('bow-spring.eye-width@middle', '64 mm').read('bow-spring.eye-outside@middle', '52 mm').look('bow-spring.new-leaf', 'main')
+    .read('bow-spring.pin-length@middle', '130 mm').read('bow-spring.strap-length@left', '225 mm').read('bow-spring.strap-length@right', '226 mm').read('bow-spring.strap-width', '50 mm').read('bow-spring.strap-thickness', '10 mm').read('bow-spring.strap-hole', '20 mm')
     .read('motor.speed', '1450 rpm').read('motor.pulley', '90 mm').read('pulley.diameter', '450 mm').read('pulley.face', '110 mm').read('belt.width', '80 mm').read('belt.thickness', '5 mm').read('drive-line.countershaft-diameter', '40 mm').read('drive-line.motor-belt-width', '60 mm').look('drive-line.kind', 'countershaft');
-  for (const end of ['left', 'right']) log.read(`bow-spring.pin-diameter@${end}`, '18.9 mm').read(`bow-spring.eye-bore@${end}`, '24.6 mm').read(`bow-spring.eye-width@${end}`, '60 mm');
+  for (const end of ['left', 'right']) log.read(`bow-spring.pin-diameter@${end}`, '18.9 mm').read(`bow-spring.eye-bore@${end}`, '24.6 mm').read(`bow-spring.eye-width@${end}`, '60 mm').read(`bow-spring.pin-length@${end}`, end === 'left' ? '112 mm' : '118 mm');
   return log;
 };
 
 /** A 150 lb helve in inches: worn trunnions and a crank pin whose thread nobody measured. */
 export const helveHammer = (): LogOf => {
   const log = new LogOf('150 lb', 'helve').read('crank.pin-diameter', '1.735 in').read('crank.pin-shank', '1.742 in').read('crank.plate-thickness', '1 1/2 in').read('connecting-rod.eye-width', '2 1/2 in').read('connecting-rod.eye-outside', '2 7/8 in');
-  for (const end of ['left', 'right']) log.read(`helve.pivot-diameter@${end}`, '1.968 in').read(`helve.pivot-width@${end}`, '3 in').read(`helve.pivot-outside@${end}`, '3 3/4 in');
+  for (const end of ['left', 'right']) log.read(`helve.pivot-diameter@${end}`, '1.968 in').read(`helve.pivot-width@${end}`, '3 in').read(`helve.pivot-outside@${end}`, '3 3/4 in').read(`helve.pin-length@${end}`, '6 1/2 in');
+  for (const end of ['upper', 'lower']) log.read(`helve.cushion-height@${end}`, end === 'upper' ? '2 5/8 in' : '2 1/2 in').read(`helve.cushion-set@${end}`, end === 'upper' ? '12 %' : '17 %').read(`helve.cushion-width@${end}`, '5 in').read(`helve.cushion-span@${end}`, '6 in');
   return log;
 };

@@ -1,7 +1,7 @@
 import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
-import { dieShape, neckWidth } from './die-outline.ts';
+import { dieShape, dieVolume, neckWidth, type DieSizes } from './die-outline.ts';
 import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import { seatDepth, widthOverPlate } from './over-plate.ts';
@@ -132,12 +132,12 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const shoulder = dovetail?.height ?? 0;
   if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
   if (figures.height.quantity.value <= shoulder + edge.quantity.value) return wrongDie(end, 'The other die and its plate leave no height for this one: heights as made or as read are wrong, or the other die was built up.', `The die would be no higher than its foot; above ${print(shoulder + edge.quantity.value)} is allowed: ${print(figures.height.quantity.value)}`);
+  const sizes: DieSizes = { height: figures.height.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU };
   return possible({
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Alloy steel 4140 or 4340 (42CrMo4, 34CrNiMo6), bought hardened and tempered',
     hardness: '28 to 32 HRC as bought, no heat treatment afterwards: tough before hard',
-    mass: body * figures.height.quantity.value * figures.length.quantity.value * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
-    shape: dieShape({ height: figures.height.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU }, end === 'lower' ? 'down' : 'up'),
+    mass: dieVolume(sizes) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions, shape: dieShape(sizes, end === 'lower' ? 'down' : 'up'),
     notes: [
       tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',

@@ -33,6 +33,16 @@ export function dieShape(sizes: DieSizes, foot: 'down' | 'up'): Shape {
 /** Width of the dovetail where it meets the shoulder. */
 export const neckWidth = (sizes: Pick<DieSizes, 'baseWidth' | 'dovetail'>): number => (sizes.dovetail === undefined ? sizes.baseWidth : sizes.baseWidth - 2 * sizes.dovetail.height * Math.tan(sizes.dovetail.angle));
 
+/** Metal of a die, m³: foot between its flanks, body above, and what the four rounded edges of the face take off. */
+export function dieVolume({ height, baseWidth, farWidth, bodyWidth, length, edge, dovetail }: DieSizes): number {
+  const foot = (baseWidth + (farWidth ?? baseWidth)) / 2;
+  const neck = neckWidth({ baseWidth: foot, dovetail });
+  const shoulder = dovetail?.height ?? 0;
+  const across = ((foot + neck) / 2) * shoulder + bodyWidth * (height - shoulder);
+  const off = (1 - Math.PI / 4) * edge ** 2;
+  return across * length - 2 * off * (length + bodyWidth);
+}
+
 function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 'up'): View {
   const { height, baseWidth, bodyWidth, edge, dovetail } = sizes;
   const shoulder = dovetail?.height ?? 0;

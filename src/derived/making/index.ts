@@ -16,6 +16,8 @@ export { makeBowLeaf } from './bow-leaf.ts';
 export { makeCountershaftDriven, makeCountershaftDriver, wantsCountershaft } from './countershaft.ts';
 export { makeCrankPin } from './crank-pin.ts';
 export { makeBowClipPin, makeBowEyePins, makeCrossheadPin, makeHelvePins, makeTreadlePins } from './joint-pins.ts';
+export { makeBowStraps } from './bow-strap.ts';
+export { makeHelveCushions } from './helve-cushion.ts';
 export { makeThrustWasher } from './thrust-washer.ts';
 export { makeRamProp } from './ram-prop.ts';
 export { makeSoleTimbers } from './sole-timbers.ts';

@@ -36,7 +36,7 @@ export interface Unknown {
 export type PartKind =
   | 'filler-plate' | 'lower-die' | 'upper-die' | 'lower-key' | 'upper-key' | 'crank-pin' | 'toggle-pin' | 'toggle-bushing' | 'crosshead-bushing' | 'rod-bushing'
   | 'clutch-pulley-bushing' | 'bow-leaf' | 'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bushing' | 'guide-shims' | 'coil-spring' | 'belt' | 'motor-pulley'
-  | 'countershaft-driven' | 'countershaft-driver' | 'bow-eye-pin' | 'bow-clip-pin' | 'helve-pin' | 'crosshead-pin' | 'treadle-pin' | 'treadle-bushing' | 'thrust-washer' | 'ram-prop' | 'sole-timbers';
+  | 'countershaft-driven' | 'countershaft-driver' | 'bow-eye-pin' | 'bow-clip-pin' | 'helve-pin' | 'crosshead-pin' | 'treadle-pin' | 'treadle-bushing' | 'thrust-washer' | 'bow-strap' | 'helve-cushion' | 'ram-prop' | 'sole-timbers';
 
 /** Parts that an open job makes and that have no drawing. */
 export type PatternKind = 'shipper-joint' | 'toggle-links' | 'toggle-arms' | 'connecting-rod' | 'spring-bolt' | 'bow-clip' | 'shim-retainer' | 'brake-band';

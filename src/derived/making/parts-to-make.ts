@@ -3,6 +3,7 @@ import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
 import { isOpen, type Worksheet } from '../worksheet/index.ts';
 import { makeBelt } from './belt.ts';
+import { makeBowStraps } from './bow-strap.ts';
 import { makeBowLeaf } from './bow-leaf.ts';
 import { makeBowClipBushing, makeBowEyeBushings, makeClutchPulleyBushing, makeCrossheadBushing, makeHelveBushings, makeRodBushing, makeTreadleBushings } from './bushings.ts';
 import { byPattern } from './by-pattern.ts';
@@ -12,6 +13,7 @@ import { makeLowerDie, makeUpperDie } from './die-blank.ts';
 import type { Values } from './figure.ts';
 import { makeFillerPlate } from './filler-plate.ts';
 import { makeGuideShims } from './guide-shims.ts';
+import { makeHelveCushions } from './helve-cushion.ts';
 import { makeBowClipPin, makeBowEyePins, makeCrossheadPin, makeHelvePins, makeTreadlePins } from './joint-pins.ts';
 import { makeLowerKey, makeUpperKey } from './key.ts';
 import type { MakingContext } from './making-context.ts';
@@ -40,7 +42,7 @@ export const MAKERS: Readonly<Record<PartKind, Maker>> = {
   'ram-prop': makeRamProp, 'sole-timbers': makeSoleTimbers, 'filler-plate': makeFillerPlate, 'lower-die': makeLowerDie, 'upper-die': makeUpperDie,
   'lower-key': makeLowerKey, 'upper-key': makeUpperKey, 'thrust-washer': makeThrustWasher, 'clutch-pulley-bushing': makeClutchPulleyBushing, 'crank-pin': makeCrankPin, 'rod-bushing': makeRodBushing, 'crosshead-pin': makeCrossheadPin, 'crosshead-bushing': makeCrossheadBushing,
   'toggle-pin': makeTogglePins, 'toggle-bushing': makeToggleBushings, 'bow-leaf': makeBowLeaf, 'bow-eye-pin': makeBowEyePins, 'bow-eye-bushing': makeBowEyeBushings, 'bow-clip-pin': makeBowClipPin, 'bow-clip-bushing': makeBowClipBushing, 'helve-pin': makeHelvePins, 'helve-bushing': makeHelveBushings,
-  'treadle-pin': makeTreadlePins, 'treadle-bushing': makeTreadleBushings,
+  'bow-strap': makeBowStraps, 'helve-cushion': makeHelveCushions, 'treadle-pin': makeTreadlePins, 'treadle-bushing': makeTreadleBushings,
   'coil-spring': makeCoilSpring, 'guide-shims': makeGuideShims, 'motor-pulley': makeMotorPulley, 'countershaft-driven': makeCountershaftDriven, 'countershaft-driver': makeCountershaftDriver, belt: makeBelt,
 };
 
@@ -48,7 +50,7 @@ export const MAKERS: Readonly<Record<PartKind, Maker>> = {
 const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
   'seat.fit-filler-plate': ['filler-plate'], 'dies.new-lower': ['lower-die', 'lower-key'], 'dies.new-upper': ['upper-die', 'upper-key'], 'crank.pin-bush': ['crank-pin', 'rod-bushing'], 'rod.bush': ['rod-bushing'], 'crosshead.bush': ['crosshead-pin', 'crosshead-bushing'], 'clutch-pulley.bush': ['clutch-pulley-bushing'],
   'pins.renew': ['toggle-pin', 'toggle-bushing'], 'spring.renew': ['coil-spring'], 'guide.shim': ['guide-shims'], 'bow.replace-leaf': ['bow-leaf'],
-  'bow.bush-eyes': ['bow-eye-pin', 'bow-eye-bushing', 'bow-clip-pin', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-pin', 'helve-bushing'], 'treadle.bush': ['treadle-pin', 'treadle-bushing'], 'shaft.set-end-float': ['thrust-washer'], 'belt.renew': ['belt'],
+  'bow.bush-eyes': ['bow-eye-pin', 'bow-eye-bushing', 'bow-clip-pin', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-pin', 'helve-bushing'], 'bow.renew-straps': ['bow-strap'], 'helve.renew-cushions': ['helve-cushion'], 'treadle.bush': ['treadle-pin', 'treadle-bushing'], 'shaft.set-end-float': ['thrust-washer'], 'belt.renew': ['belt'],
 };
 
 /** Jobs that leave the seat floor flat over its whole width. */

@@ -20,7 +20,7 @@ export function laySymbol(mark: SymbolMark, system: PrintSystem, height: number)
   switch (mark.kind) {
     case 'finish': {
       const words = roughnessWords(mark.roughness, system);
-      return mark.toward === undefined ? [() => finish(mark, words, height)] : [mark.toward, ...otherWays(mark.toward)].map((toward) => () => finish({ ...mark, toward }, words, height));
+      return mark.toward === undefined ? [() => finish(mark, words, height), ...otherWays([1.5, 4]).map((toward) => () => finish({ ...mark, toward }, words, height))] : [mark.toward, ...otherWays(mark.toward)].map((toward) => () => finish({ ...mark, toward }, words, height));
     }
     case 'datum':
       return [() => datum(mark.letter, mark.at, mark.side, height)];

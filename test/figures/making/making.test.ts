@@ -21,13 +21,13 @@ const inch = pictureOf(inchHammer());
 const metric = pictureOf(metricHammer(), 'metric');
 const bow = pictureOf(bowHammer(), 'metric');
 const helve = pictureOf(helveHammer());
-/** Parts that a toggle hammer driven by one belt does not have, or whose readings it lacks. */
-const OF_OTHERS: readonly PartKind[] = ['bow-leaf', 'bow-eye-bushing', 'bow-clip-bushing', 'helve-bushing', 'countershaft-driven', 'countershaft-driver', 'bow-eye-pin', 'bow-clip-pin', 'helve-pin', 'crosshead-pin', 'treadle-pin', 'treadle-bushing', 'thrust-washer'];
+/** Parts that a toggle hammer driven by one belt does not have. */
+const OF_OTHERS: readonly PartKind[] = ['bow-leaf', 'bow-eye-bushing', 'bow-clip-bushing', 'helve-bushing', 'countershaft-driven', 'countershaft-driver', 'bow-eye-pin', 'bow-clip-pin', 'bow-strap', 'helve-pin', 'helve-cushion'];
 const figures = [
   ...(Object.keys(MAKERS) as PartKind[]).filter((kind) => !OF_OTHERS.includes(kind)).map((kind) => ({ name: `inch-${kind}`, found: inch, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
   ...(['lower-die', 'upper-die', 'lower-key', 'filler-plate', 'toggle-pin'] as const).map((kind) => ({ name: `metric-${kind}`, found: metric, kind, system: 'metric' as const, paper: 'A4' as const, angle: 'first-angle' as const })),
-  ...(['bow-leaf', 'bow-eye-pin', 'bow-eye-bushing', 'bow-clip-bushing', 'countershaft-driven', 'countershaft-driver'] as const).map((kind) => ({ name: `bow-${kind}`, found: bow, kind, system: 'metric' as const, paper: 'A4' as const, angle: 'first-angle' as const })),
-  ...(['helve-pin', 'helve-bushing', 'crank-pin'] as const).map((kind) => ({ name: `helve-${kind}`, found: helve, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
+  ...(['bow-leaf', 'bow-strap', 'bow-eye-pin', 'bow-clip-pin', 'bow-eye-bushing', 'bow-clip-bushing', 'countershaft-driven', 'countershaft-driver'] as const).map((kind) => ({ name: `bow-${kind}`, found: bow, kind, system: 'metric' as const, paper: 'A4' as const, angle: 'first-angle' as const })),
+  ...(['helve-pin', 'helve-cushion', 'helve-bushing', 'crank-pin'] as const).map((kind) => ({ name: `helve-${kind}`, found: helve, kind, system: 'inch' as const, paper: 'letter' as const, angle: 'third-angle' as const })),
 ];
 
 test.each(figures)('the sheets of $name are as they were looked at', ({ name, found, kind, system, paper, angle }) => {
