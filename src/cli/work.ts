@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { isOpen, toBuy, type Picture, type WorksheetJob } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { countWords, hoursWords, lineCostWords, moneySpan, sumsSentence, waitWords } from '../views/index.ts';
-import { checkWords, doneBlocks, insteadWords, mayBeBlocks, needWords } from '../views/work/index.ts';
+import { checkWords, doneBlocks, insteadWords, mayBeBlocks, needWords, nextBlocks } from '../views/work/index.ts';
 import { blocksText } from './blocks-text.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
@@ -24,7 +24,7 @@ function workText(picture: Picture): string {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const unchecked = open === 0 ? '' : `${open} matters are not checked; what they would ask for is not on this list.\n`;
   if (worksheet.jobs.length === 0) return open === 0 ? `${known.identity.tag}: no work is wanted.\n` : `${known.identity.tag}: no work can be named yet. ${unchecked}`;
-  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${worksheet.jobs.filter(isOpen).length} of them open; an estimate where nothing was heard${currency === 'unit' ? ' (a unit is about one US dollar)' : ''}\n${sumsSentence(worksheet)}\n${unchecked}${worksheet.jobs.map((job) => jobText(picture, job)).join('')}${blocksText([...mayBeBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)])}${listUnder('Worth knowing', worksheet.problems)}`;
+  return `${known.identity.tag}: ${worksheet.jobs.length} jobs, ${worksheet.jobs.filter(isOpen).length} of them open; an estimate where nothing was heard${currency === 'unit' ? ' (a unit is about one US dollar)' : ''}\n${sumsSentence(worksheet)}\n${unchecked}${blocksText(nextBlocks(picture))}${worksheet.jobs.map((job) => jobText(picture, job)).join('')}${blocksText([...mayBeBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)])}${listUnder('Worth knowing', worksheet.problems)}`;
 }
 
 const currencyOf = (picture: Picture): string => picture.worksheet.currency ?? 'unit';

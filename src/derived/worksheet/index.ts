@@ -3,6 +3,7 @@ export { isOpen } from './job-entry.ts';
 export { worksheetOf, type WorksheetOptions } from './worksheet-of.ts';
 export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts';
 export { toBuy, type BuyLine } from './to-buy.ts';
+export { nextJob } from './next-job.ts';
 export { insteadJobs } from './instead-jobs.ts';
 export { checkFirst, type WorthChecking } from './check-first.ts';
 export type { MoneyOptions, RateHeard } from './currency.ts';

@@ -10,7 +10,7 @@ import { budgetBlocks, budgetStepBlocks } from './budget-blocks.ts';
 import { ladderBlocks } from './ladder-blocks.ts';
 import { buyBlocks, makingBlocks, orderBlocks } from './making-blocks.ts';
 import { lengthBlocks, moneyBlocks, spreadBlocks } from './money-blocks.ts';
-import { orderOfWorkBlocks } from './order-of-work-blocks.ts';
+import { nextBlocks, orderOfWorkBlocks } from './order-of-work-blocks.ts';
 import { saleSheetBlocks } from './sale-blocks.ts';
 import { mayBeBlocks } from './need-blocks.ts';
 import { settingBlocks } from './setting-blocks.ts';
@@ -66,6 +66,7 @@ export function planBlocks(picture: Picture, knowledge: Knowledge, plan: WorkPla
   const unchecked = open === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: open === 1 ? 'One matter is not checked; what it would ask for is not on this sheet.' : `${open} matters are not checked; what they would ask for is not on this sheet.` } as const];
   if (plan.ladder.length === 0) return [{ kind: 'paragraph', text: picture.duty.verdict === 'not-known-yet' ? 'No work follows from what was read so far.' : 'No finding asks for work: oil it, and check keys and bolts before each session.' }, ...unchecked, ...mayBeBlocks(picture, knowledge), ...orderOfWorkBlocks(picture, knowledge), ...doneBlocks(picture, knowledge)];
   return [
+    ...nextBlocks(picture),
     ...unchecked,
     ...(plan.use === undefined ? [] : budgetBlocks(picture, plan.use)),
     ...moneyBlocks(picture, plan.money),

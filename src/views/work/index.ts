@@ -9,6 +9,7 @@ export { lengthBlocks, moneyBlocks, spreadBlocks } from './money-blocks.ts';
 export { dayWords, exactMoney, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
 export { rangeDrawing, type DrawnRange, type DrawnWidth } from './range-drawing.ts';
 export { saleBlocks, saleSheetBlocks } from './sale-blocks.ts';
+export { nextBlocks } from './order-of-work-blocks.ts';
 export { settingBlocks, settingLines } from './setting-blocks.ts';
 export { calendarOf, dueBlocks, inspectionBlocks, looksBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
 export { saleOf, withMoney, workPlan, type WorkPlan } from './work-plan.ts';

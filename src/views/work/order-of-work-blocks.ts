@@ -1,4 +1,4 @@
-import type { Picture, WorksheetJob } from '../../derived/index.ts';
+import { nextJob, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
@@ -6,6 +6,20 @@ import { moneySpan } from '../sentences/money-words.ts';
 import { checkWords, insteadWords, needWords } from './need-blocks.ts';
 
 export const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;
+
+/** What comes next and why, in a line or two. */
+export function nextBlocks(picture: Picture): readonly Block[] {
+  const next = nextJob(picture.worksheet);
+  if (next === undefined) return [];
+  return [{ kind: 'paragraph', tone: 'next', text: `Next: ${next.number}. ${next.title}. ${nextBecause(picture, next)}` }];
+}
+
+function nextBecause({ worksheet }: Picture, next: WorksheetJob): string {
+  if (next.stage === 0) return 'It makes the hammer safe to work on, which comes before everything else.';
+  if (next.state === 'started') return 'It was begun, and what stops or limits the hammer waits for it.';
+  const first = worksheet.jobs.find((job) => job.state !== 'done' && job.state !== 'dropped');
+  return first?.job === next.job ? 'It is the first in the order of work.' : 'The order of work has others before it that do not hold it up: this is the first that the worst finding waits for.';
+}
 
 /** The jobs step by step, each step with why it comes when it comes, each job with what it waits for. */
 export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
