@@ -1,6 +1,6 @@
 import type { Picture } from '../../derived/index.ts';
 import type { Block } from '../../views/index.ts';
-import type { NumberedPoint, OutlookId } from '../../views/outlook/index.ts';
+import type { MovingAsked, NumberedPoint, OutlookId } from '../../views/outlook/index.ts';
 
 /** A hammer to look ahead for. The outlook runs a population of likenesses, so it is worked out beside the page. */
 export interface OutlookAsk {
@@ -9,6 +9,8 @@ export interface OutlookAsk {
   readonly width: 'sheet' | 'phone';
   /** The sheet that is wanted first. */
   readonly first: OutlookId;
+  /** Door and floor on the way, where somebody said them. */
+  readonly moving?: MovingAsked;
 }
 
 /** One sheet after the other, the one asked for first. */

@@ -1,6 +1,6 @@
 import type { Picture } from '../../derived/index.ts';
 import type { Block } from '../../views/index.ts';
-import type { NumberedPoint, OutlookId } from '../../views/outlook/index.ts';
+import type { MovingAsked, NumberedPoint, OutlookId } from '../../views/outlook/index.ts';
 import type { OutlookAnswer, OutlookAsk } from './outlook-ask.ts';
 
 /** The sheets of the outlook as they come out of the worker; only the newest question counts. */
@@ -11,10 +11,10 @@ export class OutlookDesk {
   #worker: Worker | undefined;
   #newest = 0;
 
-  ask(picture: Picture, width: 'sheet' | 'phone', first: OutlookId): void {
+  ask(picture: Picture, width: 'sheet' | 'phone', first: OutlookId, moving?: MovingAsked): void {
     this.#worker ??= this.#start();
     this.#newest += 1;
-    this.#worker.postMessage({ id: this.#newest, picture, width, first } satisfies OutlookAsk);
+    this.#worker.postMessage({ id: this.#newest, picture, width, first, ...(moving === undefined ? {} : { moving }) } satisfies OutlookAsk);
   }
 
   close(): void {

@@ -54,6 +54,34 @@ test('under a thumb every sheet of the outlook answers first, and oil points are
   await yard.die();
 });
 
+test('door and floor on the way are asked on the sheet of the move, reckoned with, and printed with it', { timeout: 120_000 }, async () => {
+  const yard = await YardServer.start(built.path);
+  const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
+  await page.goto(`${yard.address}/hammer/${await yard.hammer('SF-40')}/outlook`);
+  await page.getByRole('button', { name: 'Moving it' }).tap();
+  await page.getByText('The door was not measured.').waitFor();
+  const reckon = page.getByRole('button', { name: 'Reckon with these' });
+  await page.getByLabel('Door, width in the clear').fill('30');
+  await reckon.tap();
+  await page.getByText('Door: its height is missing; both are wanted.').waitFor();
+  await page.getByLabel('Door, height in the clear').fill('80 in');
+  await page.getByLabel('What the floor carries').fill('strong');
+  await reckon.tap();
+  await page.getByText(/^Floor: .*strong/).waitFor();
+  await page.getByLabel('What the floor carries').fill('150 psf');
+  await reckon.tap();
+  await page.getByText(/the door/).filter({ hasText: /goes through|too wide/ }).first().waitFor();
+  await page.getByText(/of the rating stated/).first().waitFor();
+  expect(await page.getByRole('link', { name: 'Print this sheet: PDF' }).getAttribute('href')).toMatch(/&door=0\.762x2\.032&floor=71\d\d/);
+  await page.reload();
+  await page.getByRole('button', { name: 'Moving it' }).tap();
+  expect(await page.getByLabel('What the floor carries').inputValue()).toBe('150 psf');
+  await page.getByText(/of the rating stated/).first().waitFor();
+  expect(problems).toEqual([]);
+  await context.close();
+  await yard.die();
+});
+
 test('without its server the outlook still answers', { timeout: 120_000 }, async () => {
   const yard = await YardServer.start(built.path);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE, AWAY);

@@ -21,6 +21,16 @@ test.each(OUTLOOK_IDS)('the sheet %s comes as a page and as PDF in both papers',
   }
 });
 
+test('the sheet on moving is printed with the door and the floor that were asked', async () => {
+  const text = async (query: string): Promise<string> => (await ask(`/paper/${hammer}/moving${query}`)).text();
+  expect(await text('')).toContain('The door was not measured.');
+  const wide = await text('?door=3x3&floor=50000');
+  expect(wide).toMatch(/goes through the door with/);
+  expect(wide).toMatch(/% of the rating stated, standing still/);
+  expect(await text('?door=0.3x2')).toMatch(/too wide for the door/);
+  expect(await text('?door=wide&floor=strong')).toContain('The door was not measured.');
+});
+
 test('the server and the command line give the same report, the outlook in it', async () => {
   const heading = 'What it forges, drinks, draws, stands on and weighs';
   const fromServer = await (await ask(`/paper/${hammer}/report`)).text();
