@@ -1,5 +1,5 @@
 import { Hono, type Context } from 'hono';
-import { outlook, pictureToday, type Picture, type PrintSystem } from '../derived/index.ts';
+import { outlook, picture, type Picture, type PrintSystem } from '../derived/index.ts';
 import { partsToMake, type PartToMake } from '../derived/making/index.ts';
 import { instantMs, writeSurveyFile, type Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
@@ -7,19 +7,22 @@ import { makingDxf } from '../print/dxf/index.ts';
 import { logJson, partPdf } from '../print/hand-over/index.ts';
 import { cardHtml, cardPdf, fontFace, reportHtml, reportPdfParts, wholeReport, withFont, type Paper, type Photographs } from '../print/index.ts';
 import { START } from '../stores/index.ts';
-import { elevation, limitsCard, OUTLOOK_IDS, outlookSheet, type ReportTree } from '../views/index.ts';
+import { elevation, limitsCard, OUTLOOK_IDS, outlookSheet, type MovingAsked, type ReportTree } from '../views/index.ts';
 import { makingSheets } from '../views/making/index.ts';
 import { calendarOf, drawnParts, handOverSheet, SHEET_IDS } from '../views/work/index.ts';
 import type { ServerSettings } from './server-settings.ts';
+import { wayAsked } from './way-asked.ts';
 
 /** A hammer's log and what follows from it, and how the paper was asked for. */
 interface Asked {
   readonly found: Picture;
   readonly entries: readonly Entry[];
   readonly paper: Paper;
+  /** Door and floor on the way of a move. */
+  readonly moving: MovingAsked | undefined;
 }
 
-/** Papers of one hammer, made afresh from the log at each request. `?units=metric` and `?paper=a4` are the only choices. */
+/** Papers of one hammer, made afresh from the log at each request. The choices are `?units=metric` and `?paper=a4`, and for a move `?door` and `?floor`, SI. */
 export function paperRoutes({ store, now, version }: ServerSettings): Hono {
   const routes = new Hono();
   const program = version === undefined ? {} : { program: version };
@@ -29,11 +32,11 @@ export function paperRoutes({ store, now, version }: ServerSettings): Hono {
     const until = instantMs(asOf) ?? Number.POSITIVE_INFINITY;
     const entries = (await store.readSince(START)).entries.filter((entry) => entry.hammer === hammer && (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until);
     const system: PrintSystem = context.req.query('units') === 'metric' ? 'metric' : 'inch';
-    const found = pictureToday(entries, knowledge, asOf, 1, system);
+    const found = picture(entries, knowledge, asOf, 1, system);
     const paper = (context.req.query('paper') ?? (system === 'metric' ? 'a4' : 'letter')).toLowerCase();
     if (found === undefined) return context.text(`No hammer of this id is in the yard: ${hammer}\n`, 404);
     if (paper !== 'a4' && paper !== 'letter') return context.text(`No such paper is printed; letter or A4: ${paper}\n`, 400);
-    return answer({ found, entries, paper });
+    return answer({ found, entries, paper, moving: wayAsked(context.req.query('door'), context.req.query('floor')) });
   };
   const withPart = (context: Context, answer: (asked: Asked, part: PartToMake) => Response | Promise<Response>): Promise<Response> =>
     withPicture(context, (asked) => {
@@ -55,7 +58,7 @@ export function paperRoutes({ store, now, version }: ServerSettings): Hono {
   routes.get('/:hammer/log.json', (context) => withPicture(context, ({ found, entries }) => kept(found, 'log.json', 'application/json; charset=utf-8', logJson(found, entries))));
   routes.get('/:hammer/calendar.ics', (context) => withPicture(context, ({ found, entries }) => kept(found, 'calendar.ics', 'text/calendar; charset=utf-8', calendarOf(found, entries))));
   for (const id of SHEET_IDS) sheet(id, ({ found, entries }) => handOverSheet(id, { picture: found, entries, knowledge }));
-  for (const id of OUTLOOK_IDS) sheet(id, ({ found }) => outlookSheet(id, { picture: found, outlook: outlook(found, found.provenance.seed), knowledge, ...program }));
+  for (const id of OUTLOOK_IDS) sheet(id, ({ found, moving }) => outlookSheet(id, { picture: found, outlook: outlook(found, found.provenance.seed), knowledge, ...program, ...(moving === undefined ? {} : { moving }) }));
   routes.get('/:hammer/part/:part/drawing.pdf', (context) => withPart(context, async ({ found, paper }, part) => pdf(found, part.id, await partPdf(found, part, paper))));
   routes.get('/:hammer/part/:part/drawing.dxf', (context) => withPart(context, ({ found }, part) => kept(found, `${part.id}.dxf`, 'image/vnd.dxf', makingDxf(found, part))));
   routes.get('/:hammer/part/:part/drawing.svg', (context) => withPart(context, async ({ found, paper }, part) => {
