@@ -1,5 +1,5 @@
 import { Hono, type Context } from 'hono';
-import { outlook, picture, type Picture, type PrintSystem } from '../derived/index.ts';
+import { outlook, pictureToday, type Picture, type PrintSystem } from '../derived/index.ts';
 import { partsToMake, type PartToMake } from '../derived/making/index.ts';
 import { instantMs, writeSurveyFile, type Entry } from '../entries/index.ts';
 import { knowledge } from '../knowledge/index.ts';
@@ -32,7 +32,7 @@ export function paperRoutes({ store, now, version }: ServerSettings): Hono {
     const until = instantMs(asOf) ?? Number.POSITIVE_INFINITY;
     const entries = (await store.readSince(START)).entries.filter((entry) => entry.hammer === hammer && (instantMs(entry.at) ?? Number.POSITIVE_INFINITY) <= until);
     const system: PrintSystem = context.req.query('units') === 'metric' ? 'metric' : 'inch';
-    const found = picture(entries, knowledge, asOf, 1, system);
+    const found = pictureToday(entries, knowledge, asOf, 1, system);
     const paper = (context.req.query('paper') ?? (system === 'metric' ? 'a4' : 'letter')).toLowerCase();
     if (found === undefined) return context.text(`No hammer of this id is in the yard: ${hammer}\n`, 404);
     if (paper !== 'a4' && paper !== 'letter') return context.text(`No such paper is printed; letter or A4: ${paper}\n`, 400);
