@@ -11,4 +11,4 @@ export interface WholeReportOptions {
 
 /** The report as every door gives it: with the elevation, and with what lies further off than the verdict. */
 export const wholeReport = (picture: Picture, knowledge: Knowledge, options: WholeReportOptions = {}): ReportTree =>
-  reportTree(picture, knowledge, { elevation: elevation(picture), outlook: options.outlook ?? outlook(picture, picture.provenance.seed), ...(options.program === undefined ? {} : { program: options.program }) });
+  reportTree(picture, knowledge, { elevation: elevation(picture, { lettering: 'paper' }), outlook: options.outlook ?? outlook(picture, picture.provenance.seed), ...(options.program === undefined ? {} : { program: options.program }) });

@@ -1,3 +1,4 @@
+import { clearedLetters } from './cleared-letters.ts';
 import { printableText } from './printable-text.ts';
 
 /** Inks of the drawing on white paper; the off-white of the sheet is the paper itself. */
@@ -24,7 +25,7 @@ export function printSvg(svg: string, width?: number): PrintSvg {
   const box = viewBoxOf(svg);
   const statedWidth = lengthOf(svg, 'width');
   const unitsPerPixel = (box.width / (width ?? statedWidth ?? 180)) * PIXEL;
-  const inked = inkVariables(svg);
+  const inked = clearedLetters(inkVariables(svg), INKS['paper'] ?? '#ffffff');
   const scaled = inked.replace(/(<style[^>]*>)([\s\S]*?)(<\/style>)/gu, (_, open: string, rules: string, close: string) => open + scaleRules(rules, unitsPerPixel) + close)
     .replace(/<[a-z][^>]*vector-effect[^>]*>/gu, (tag) => scaleElement(tag, unitsPerPixel));
   const still = scaled.replace(/ (?:tabindex|role|aria-label|data-[a-z-]+)="[^"]*"/gu, '').replace(/>([^<]+)<\/text>/gu, (_, text: string) => `>${printableText(text)}</text>`);

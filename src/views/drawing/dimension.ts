@@ -16,6 +16,8 @@ export interface ChainPlaces {
   readonly from: number;
   /** Height of the figures. */
   readonly size: number;
+  /** Least height of any letter. */
+  readonly least?: number;
 }
 
 /**
@@ -23,7 +25,7 @@ export interface ChainPlaces {
  * Figures that would stand on each other move apart and keep a leader to their line.
  * @param heights from the lowest up
  */
-export function heightChain(heights: readonly DimensionedHeight[], { x, from, size }: ChainPlaces): Svg {
+export function heightChain(heights: readonly DimensionedHeight[], { x, from, size, least }: ChainPlaces): Svg {
   const side = Math.sign(x - from) || 1;
   const middles = heights.map(({ low, high }) => (low + high) / 2);
   const letters = [...spread([...middles].reverse(), size * 1.3, -Infinity, Infinity)].reverse();
@@ -39,7 +41,7 @@ export function heightChain(heights: readonly DimensionedHeight[], { x, from, si
       line([x, low], [x, high], 'thin'),
       ...(low - high > size * 1.5 ? [arrowhead([x, low], [0, 1], size * 0.75), arrowhead([x, high], [0, -1], size * 0.75)] : [tick([x, low], size), tick([x, high], size)]),
       ...(moved ? [`<path class="thin" d="M${coordinate(x)} ${coordinate(middle)}L${coordinate(near)} ${coordinate(middle)}L${coordinate(far - side * size * 0.2)} ${coordinate(y)}"/>`] : []),
-      figureText([moved ? far : x + side * size * 0.55, y + size * 0.36], text, size, side > 0 ? 'start' : 'end'),
+      figureText([moved ? far : x + side * size * 0.55, y + size * 0.36], text, size, side > 0 ? 'start' : 'end', 'figure', least),
     ];
   }).join('');
 }

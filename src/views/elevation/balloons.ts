@@ -4,6 +4,9 @@ import { box, circle, coordinate, group, line, textAt, type Point, type Svg } fr
 import { partName } from '../sentences/words.ts';
 import type { Anchor, SheetPainter } from './sheet-painter.ts';
 
+/** Radii from centre to centre that keep two balloons of one column apart, and two of staggered columns. */
+const CLEAR = 2.1;
+const CLOSEST = 1.15;
 const INK = 'var(--ink,#16181d)';
 
 interface Placed extends Anchor {
@@ -20,15 +23,22 @@ export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, strin
     const edge = side === 'left' ? x + radius : x - radius;
     sheet.reserve([side === 'left' ? x - radius : x + radius, most[1]]);
     const { size } = sheet;
-    return placedBeside(mine, edge, radius * 2.35, least[1] + radius, most[1] - radius).map(({ part, point, condition, y }) => {
+    // Where one column does not hold them, every other balloon stands a step further out, and all leaders lie under all balloons.
+    const apart = Math.min(radius * 2.35, (most[1] - least[1] - radius * 2) / Math.max(1, mine.length - 1));
+    const out = apart < radius * CLEAR ? (side === 'left' ? -1 : 1) * radius * 2.2 : 0;
+    if (out !== 0) sheet.reserve([x + out * 1.45, most[1]]);
+    const placed = placedBeside(mine, edge, Math.max(apart, radius * CLOSEST), least[1] + radius, most[1] - radius).map((one, index) => ({ ...one, stepped: index % 2 === 1 ? out : 0 }));
+    const under = out === 0 ? [] : placed.map(({ point, y, stepped }) => leader([edge + stepped, y], point, radius * 0.16));
+    const column = placed.map(({ part, point, condition, y, stepped }) => {
       const down = condition === 'stand-down';
-      const outward = x + (side === 'left' ? -1 : 1) * radius * 1.25;
+      const outward = x + (side === 'left' ? -1 : 1) * radius * 1.25 + out;
       if (down) sheet.reserveText([outward, y], 'stand down', side === 'left' ? 'end' : 'start');
       return group({ class: `balloon ${condition}`, 'data-part': part },
-        leader([edge, y], point, radius * 0.16), circle([x, y], radius, 'thin', down ? INK : 'var(--paper,#f6f3ea)'),
-        textAt([x, y + radius * 0.36], numbers.get(part) ?? '', { size: radius * ((numbers.get(part) ?? '').length > 2 ? 0.72 : 1.05), anchor: 'middle', className: down ? 'white' : 'figure' }),
+        ...(out === 0 ? [leader([edge, y], point, radius * 0.16)] : []), circle([x + stepped, y], radius, 'thin', down ? INK : 'var(--paper,#f6f3ea)'),
+        textAt([x + stepped, y + radius * 0.36], numbers.get(part) ?? '', { size: radius * ((numbers.get(part) ?? '').length > 2 ? 0.72 : 1.05), anchor: 'middle', className: down ? 'white' : 'figure' }),
         ...(down ? [plate(side === 'left' ? outward - textWidth('stand down', size) : outward, y - size * 0.8, ['stand down'], size)] : []));
     });
+    return [...under, ...column];
   }).join('');
 }
 

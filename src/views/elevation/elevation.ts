@@ -24,8 +24,8 @@ export interface ElevationOptions {
    */
   readonly view?: ElevationView;
   readonly balloons?: boolean;
-  /** Size of the letters: for a sheet, larger for a phone's width or for a drawing that is set small, or none at all. */
-  readonly lettering?: 'sheet' | 'phone' | 'small' | 'none';
+  /** Size of the letters: for a sheet, larger for a phone's width or for a drawing that is set small, so that nothing is too small to read across a printed page, or none at all. */
+  readonly lettering?: 'sheet' | 'phone' | 'small' | 'paper' | 'none';
   /** Balloons with these words by part, in place of the numbers of the parts list; a part that is left out has none. */
   readonly numbers?: ReadonlyMap<string, string>;
   /** Plain outlines without conditions and without dimensions, to draw something else on. */
@@ -40,10 +40,25 @@ export interface ElevationOptions {
  * @returns a complete SVG document, millimetres of the machine as user units
  */
 export function elevation(picture: Picture, options: ElevationOptions = {}): Svg {
+  if (options.lettering !== 'paper') return drawn(picture, options).svg;
+  // Letters widen the drawing, which is then set smaller: a few rounds settle it.
+  let last = drawn(picture, { ...options, lettering: 'sheet' });
+  for (let round = 0; round < 5; round += 1) last = drawn(picture, { ...options, lettering: 'sheet' }, (last.width / PAPER_WIDTH) * PAPER_LETTER);
+  return last.svg;
+}
+
+/** mm, of the drawing across a page of A4, the narrower one. */
+const PAPER_WIDTH = 178;
+/** mm, letters of 8.2 pt; and the least of them, 7.3 pt. */
+const PAPER_LETTER = 2.88;
+const PAPER_LEAST = 2.58;
+
+/** @param letter height of the letters, mm on the machine, in place of what the lettering asks for */
+function drawn(picture: Picture, options: ElevationOptions, letter?: number): { readonly svg: Svg; readonly width: number } {
   const lengths = lengthsOf(picture);
   const { identity } = picture.known;
   const view = options.view ?? 'both';
-  const sheet = new SheetPainter(options.plain === true ? new Map(partsFor(identity.family).map((part) => [part.id, PLAIN])) : partConditions(picture), letterHeight(lengths, view, identity.family === 'helve', options.lettering ?? 'sheet'), options.touch === true);
+  const sheet = new SheetPainter(options.plain === true ? new Map(partsFor(identity.family).map((part) => [part.id, PLAIN])) : partConditions(picture), letter ?? letterHeight(lengths, view, identity.family === 'helve', options.lettering ?? 'sheet'), options.touch === true, letter === undefined ? 0 : (letter * PAPER_LEAST) / PAPER_LETTER);
   const stack = stackHeights(picture, lengths);
   const figures = options.plain === true ? NO_FIGURES : figuresOf(picture);
   if (identity.family === 'helve') {
@@ -59,18 +74,19 @@ export function elevation(picture: Picture, options: ElevationOptions = {}): Svg
   const { least, most } = sheet.extent();
   const x = least[0] - unit * 0.6;
   const width = most[0] - least[0] + unit * 1.2;
-  const foot = sheet.size === 0 ? [] : brokenLines(footWords(lengths), unit * 0.85, width - unit);
+  const foot = sheet.size === 0 ? [] : brokenLines(footWords(lengths), Math.max(unit * 0.85, sheet.least), width - unit);
   const height = most[1] - least[1] + unit * 1.6 + foot.length * unit * 1.1;
   const title = `${identity.tag}, ${identity.ramClass.asWritten}: elevation, ${VERDICT_WORDS[picture.duty.verdict]}`;
-  const notes = foot.map((words, index) => textAt([x + unit * 0.5, most[1] + unit * (1.5 + index * 1.1)], words, { size: unit * 0.85 })).join('');
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="elevation" viewBox="${coordinate(x)} ${coordinate(least[1] - unit * 0.8)} ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeText(title)}"><style>${DRAWING_STYLE}</style>${hatchPatterns(unit * 0.8)}${sheet.parts()}${marks}${sheet.notes()}${notes}</svg>`;
+  const notes = foot.map((words, index) => textAt([x + unit * 0.5, most[1] + unit * (1.5 + index * 1.1)], words, { size: Math.max(unit * 0.85, sheet.least) })).join('');
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="elevation" viewBox="${coordinate(x)} ${coordinate(least[1] - unit * 0.8)} ${coordinate(width)} ${coordinate(height)}" role="group" aria-label="${escapeText(title)}"><style>${DRAWING_STYLE}</style>${hatchPatterns(unit * 0.8)}${sheet.parts()}${marks}${sheet.notes()}${notes}</svg>`;
+  return { svg, width };
 }
 
 const PLAIN: PartCondition = { condition: 'sound', inPart: false, words: 'sound', findings: [] };
 const NO_FIGURES: FrontFigures = { leastWork: '', restGap: '', upperDie: '', lowerDie: '', throwWords: '', clearance: '' };
 
 /** Letters stand in proportion to the paper, so to the greater of the drawing's sides; mm on the machine. */
-function letterHeight(lengths: Lengths, view: ElevationView, helve: boolean, lettering: 'sheet' | 'phone' | 'small' | 'none'): number {
+function letterHeight(lengths: Lengths, view: ElevationView, helve: boolean, lettering: 'sheet' | 'phone' | 'small' | 'paper' | 'none'): number {
   if (lettering === 'none') return 0;
   const height = lengths.of('overall-height') * 1000;
   if (helve) {

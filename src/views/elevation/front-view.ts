@@ -95,13 +95,13 @@ function drawFigures(sheet: SheetPainter, lengths: Lengths, stack: StackHeights,
     { low: y(stack.upperFace), high: y(stack.ramBottom), text: figures.upperDie },
   ].filter(({ text }) => text !== '');
   const x = Math.max(column, lengths.of('seat-width') * 0.95) * 1000 + size * 0.9;
-  sheet.note(heightChain(heights, { x, from: lengths.of('die-width') * 500, size }));
+  sheet.note(heightChain(heights, { x, from: lengths.of('die-width') * 500, size, least: sheet.least }));
   for (const { text } of heights) sheet.reserveText([x + size * 1.6, y(stack.lowerFace)], text, 'start');
 }
 
 /** The throw, left of the pulley, from the shaft down to the crank pin. */
 function drawThrow(sheet: SheetPainter, lengths: Lengths, centre: number, shaft: number, text: string): void {
   const x = (centre - lengths.of('pulley-diameter') * 0.5) * 1000 - sheet.size * 0.8;
-  sheet.note(heightChain([{ low: -(shaft - lengths.of('throw')) * 1000, high: -shaft * 1000, text }], { x, from: centre * 1000, size: sheet.size }));
+  sheet.note(heightChain([{ low: -(shaft - lengths.of('throw')) * 1000, high: -shaft * 1000, text }], { x, from: centre * 1000, size: sheet.size, least: sheet.least }));
   sheet.reserveText([x - sheet.size * 0.6, -shaft * 1000], text, 'end');
 }

@@ -63,5 +63,5 @@ function drawDieHeights(sheet: SheetPainter, lengths: Lengths, stack: StackHeigh
     { low: y(stack.lowerFace), high: y(stack.upperFace), text: figures.restGap },
     { low: y(stack.upperFace), high: y(stack.ramBottom), text: figures.upperDie },
   ].filter(({ text }) => text !== '');
-  sheet.note(heightChain(heights, { x: (dies + lengths.of('seat-length') * 1.2) * 1000 + sheet.size * 0.6, from: (dies + lengths.of('die-length') / 2) * 1000, size: sheet.size }));
+  sheet.note(heightChain(heights, { x: (dies + lengths.of('seat-length') * 1.2) * 1000 + sheet.size * 0.6, from: (dies + lengths.of('die-length') / 2) * 1000, size: sheet.size, least: sheet.least }));
 }

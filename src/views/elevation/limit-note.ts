@@ -14,6 +14,6 @@ export function limitNote(sheet: SheetPainter, from: readonly [x: number, z: num
   const end = sheet.at(edge, from[1]);
   const lines = ['nothing', 'thinner', `than ${words}`];
   const right = end[0] - size * 0.3;
-  sheet.note(`<line class="limit-line" x1="${coordinate(start[0])}" y1="${coordinate(start[1])}" x2="${coordinate(end[0])}" y2="${coordinate(end[1])}"/>`, ...lines.map((one, index) => figureText([right, end[1] + size * (index * 1.2 - 0.8)], one, size, 'end', 'limit-note')));
+  sheet.note(`<line class="limit-line" x1="${coordinate(start[0])}" y1="${coordinate(start[1])}" x2="${coordinate(end[0])}" y2="${coordinate(end[1])}"/>`, ...lines.map((one, index) => figureText([right, end[1] + size * (index * 1.2 - 0.8)], one, size, 'end', 'limit-note', sheet.least)));
   for (const one of lines) sheet.reserveText([right, end[1]], one, 'end');
 }

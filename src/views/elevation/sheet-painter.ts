@@ -30,9 +30,10 @@ export class SheetPainter {
 
   /**
    * @param size height of the lettering, mm on the machine; 0 for a drawing without letters
+   * @param least least height of any letter
    * @param touch whether parts can be touched and reached by keys; a printed drawing's cannot
    */
-  constructor(conditions: ReadonlyMap<string, PartCondition>, readonly size: number, private readonly touch: boolean) {
+  constructor(conditions: ReadonlyMap<string, PartCondition>, readonly size: number, private readonly touch: boolean, readonly least = 0) {
     this.#conditions = conditions;
   }
 
@@ -51,7 +52,7 @@ export class SheetPainter {
 
   /** Widens the sheet so that a text that starts, or ends, at a drawing point has room. */
   reserveText([x, y]: Point, text: string, anchor: 'start' | 'end'): void {
-    this.reserve([x + (anchor === 'start' ? 1 : -1) * textWidth(text, this.size), y]);
+    this.reserve([x + (anchor === 'start' ? 1 : -1) * textWidth(text, this.size, this.least), y]);
   }
 
   condition(part: string): Condition {
