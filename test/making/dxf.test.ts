@@ -8,7 +8,7 @@ import { MAKERS, makeFillerPlate, makeLowerDie, type PartToMake } from '../../sr
 import { makingDxf } from '../../src/print/dxf/index.ts';
 import { LogOf } from '../cases/log-of.ts';
 import { dimension, millimetres, pictureOf } from './figures-of.ts';
-import { bowHammer, helveHammer, inchHammer, metricHammer } from './hammers.ts';
+import { bowHammer, helveHammer, inchHammer, metricHammer, slowHammer } from './hammers.ts';
 
 const PYTHON = '/usr/bin/python3';
 const there = spawnSync(PYTHON, ['-c', 'import ezdxf'], { encoding: 'utf8' }).status === 0;
@@ -39,7 +39,7 @@ const OUTLINES: Readonly<Record<string, readonly (readonly [string, string])[]>>
   'filler-plate': [['width', 'thickness'], ['width', 'length']], 'lower-die': [['base-width', 'height'], ['length', 'height']], 'upper-die': [['base-width', 'height'], ['length', 'height']],
   'bow-leaf': [['flat-length', 'width']], 'lower-key': [['length', 'large-end']], 'upper-key': [['length', 'large-end']], 'bow-strap': [['length', 'width'], ['length', 'thickness']], 'helve-cushion': [['width', 'height'], ['span', 'height']], 'thrust-washer': [['thickness', 'outside']], 'ram-prop': [['side', 'length'], ['side', 'side']], 'sole-timbers': [['length', 'depth'], ['length', 'pad-width']],
 };
-const ROUND: Readonly<Record<string, readonly string[]>> = { 'toggle-bushing': ['bore', 'outside'], 'rod-bushing': ['bore', 'outside'], 'clutch-pulley-bushing': ['bore', 'outside'], 'crosshead-bushing': ['bore', 'outside'], 'bow-eye-bushing': ['bore', 'outside'], 'bow-clip-bushing': ['bore', 'outside'], 'helve-bushing': ['bore', 'outside'], 'countershaft-driver': ['diameter'], 'countershaft-driven': ['diameter', 'hub'], 'crank-pin': ['cross-hole'], 'toggle-pin': ['cross-hole'], 'bow-eye-pin': ['cross-hole'], 'bow-clip-pin': ['cross-hole'], 'helve-pin': ['cross-hole'], 'crosshead-pin': ['cross-hole'], 'treadle-pin': ['cross-hole'], 'treadle-bushing': ['bore', 'outside'], 'thrust-washer': ['bore', 'outside'], 'bow-strap': ['hole'], 'coil-spring': ['wire'], belt: ['small-pulley', 'large-pulley'], 'motor-pulley': ['diameter'] };
+const ROUND: Readonly<Record<string, readonly string[]>> = { 'toggle-bushing': ['bore', 'outside'], 'rod-bushing': ['bore', 'outside'], 'clutch-pulley-bushing': ['bore', 'outside'], 'crosshead-bushing': ['bore', 'outside'], 'bow-eye-bushing': ['bore', 'outside'], 'bow-clip-bushing': ['bore', 'outside'], 'helve-bushing': ['bore', 'outside'], 'countershaft-driver': ['diameter'], 'countershaft-driven': ['diameter'], 'crank-pin': ['cross-hole'], 'toggle-pin': ['cross-hole'], 'bow-eye-pin': ['cross-hole'], 'bow-clip-pin': ['cross-hole'], 'helve-pin': ['cross-hole'], 'crosshead-pin': ['cross-hole'], 'treadle-pin': ['cross-hole'], 'treadle-bushing': ['bore', 'outside'], 'thrust-washer': ['bore', 'outside'], 'bow-strap': ['hole'], 'coil-spring': ['wire'], belt: ['small-pulley', 'large-pulley'], 'motor-pulley': ['diameter'] };
 const TOLERANCE_MILLIMETRES = 0.01;
 
 /** Sizes that a leader tells and that are no circle, radius or chamfer: along the way round a belt, and a few thousandths of crown. */
@@ -73,7 +73,7 @@ const folder = mkdtempSync(join(tmpdir(), 'tupwise-dxf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const drawings: { readonly name: string; readonly part: PartToMake; readonly text: string }[] = [];
-for (const [name, log, system] of [['inch', inchHammer(), 'inch'], ['metric', metricHammer(), 'metric'], ['bow', bowHammer(), 'metric'], ['helve', helveHammer(), 'inch']] as const) {
+for (const [name, log, system] of [['inch', inchHammer(), 'inch'], ['metric', metricHammer(), 'metric'], ['bow', bowHammer(), 'metric'], ['helve', helveHammer(), 'inch'], ['slow', slowHammer(), 'inch']] as const) {
   const found = pictureOf(log, system);
   for (const make of Object.values(MAKERS)) {
     const part = make(found.values, found.known, { system, alsoMade: new Set(), floorCut: false });

@@ -5,7 +5,7 @@ import { MAKERS, partsToMake, type PartToMake } from '../../src/derived/making/i
 import { readSurveyFile } from '../../src/entries/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { pictureOf } from './figures-of.ts';
-import { bowHammer, helveHammer, inchHammer, metricHammer } from './hammers.ts';
+import { bowHammer, helveHammer, inchHammer, metricHammer, slowHammer } from './hammers.ts';
 
 export interface Sheet {
   readonly name: string;
@@ -29,7 +29,7 @@ export const YARD = readdirSync(FOLDER).filter((name) => name.endsWith('.yaml'))
 /** Every sheet that the open jobs of the yard ask for, and everything that can be drawn of the hammers of these tests, each in both systems. */
 export const SHEETS: readonly Sheet[] = [
   ...YARD.flatMap(({ name, found }) => partsToMake(found).flatMap((part) => (part.state === 'to-make' ? [{ name: `${name} ${part.id}`, part, found }] : []))),
-  ...([['toggles', inchHammer()], ['bare', metricHammer()], ['bow', bowHammer()], ['helve', helveHammer()]] as const).flatMap(([name, log]) => SYSTEMS.flatMap((system) => {
+  ...([['toggles', inchHammer()], ['bare', metricHammer()], ['bow', bowHammer()], ['helve', helveHammer()], ['slow', slowHammer()]] as const).flatMap(([name, log]) => SYSTEMS.flatMap((system) => {
     const found = pictureOf(log, system);
     return Object.values(MAKERS).flatMap((make) => {
       const part = make(found.values, found.known, { system, alsoMade: new Set(), floorCut: false });

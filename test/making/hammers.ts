@@ -50,3 +50,7 @@ export const helveHammer = (): LogOf => {
   for (const end of ['upper', 'lower']) log.read(`helve.cushion-height@${end}`, end === 'upper' ? '2 5/8 in' : '2 1/2 in').read(`helve.cushion-set@${end}`, end === 'upper' ? '12 %' : '17 %').read(`helve.cushion-width@${end}`, '5 in').read(`helve.cushion-span@${end}`, '6 in');
   return log;
 };
+
+/** A slow motor on a large hammer pulley: its own pulley has rim, web and hub. */
+export const slowHammer = (): LogOf =>
+  new LogOf('100 lb', 'coil-and-toggle').read('motor.speed', '480 rpm').read('pulley.diameter', '22 in').read('belt.width', '4 in').made('running.rate', '260 blows/min').read('motor.shaft-diameter', '1.625 in').read('motor.shaft-length', '4 5/8 in').read('motor.key-width', '3/8 in').look('drive-line.kind', 'motor-flat-belt');

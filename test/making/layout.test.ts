@@ -4,7 +4,7 @@ import { layViews, makingSheets, type Ink } from '../../src/views/making/index.t
 import { SCALES } from '../../src/views/making/sheet-paper.ts';
 import { textWidth } from '../../src/views/making/text-width.ts';
 import { pictureOf } from './figures-of.ts';
-import { bowHammer, helveHammer, inchHammer, metricHammer } from './hammers.ts';
+import { bowHammer, helveHammer, inchHammer, metricHammer, slowHammer } from './hammers.ts';
 
 interface Box {
   readonly words: string;
@@ -27,7 +27,7 @@ function boxOf(ink: Extract<Ink, { kind: 'text' }>): Box {
 
 const overlap = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 
-const cases = [['inch', pictureOf(inchHammer())] as const, ['metric', pictureOf(metricHammer(), 'metric')] as const, ['metric', pictureOf(bowHammer(), 'metric')] as const, ['inch', pictureOf(helveHammer())] as const].flatMap(([system, found]) =>
+const cases = [['inch', pictureOf(inchHammer())] as const, ['metric', pictureOf(metricHammer(), 'metric')] as const, ['metric', pictureOf(bowHammer(), 'metric')] as const, ['inch', pictureOf(helveHammer())] as const, ['inch', pictureOf(slowHammer())] as const].flatMap(([system, found]) =>
   Object.values(MAKERS).flatMap((make): { name: string; part: Extract<Making, { state: 'to-make' }>; found: typeof found }[] => {
     const part = make(found.values, found.known, { system, alsoMade: new Set(), floorCut: false });
     return part.state === 'to-make' ? [{ name: `${system} ${part.id}`, part, found }] : [];

@@ -3,7 +3,7 @@ import { makeBowClipBushing, makeBowEyeBushings, makeBowLeaf, makeCountershaftDr
 import { layViews, notMadeWords } from '../../src/views/making/index.ts';
 import { LogOf } from '../cases/log-of.ts';
 import { dimension, inches, made, millimetres, pictureOf } from './figures-of.ts';
-import { bowHammer, helveHammer, inchHammer } from './hammers.ts';
+import { bowHammer, helveHammer, inchHammer, slowHammer } from './hammers.ts';
 
 const inch = pictureOf(inchHammer());
 const bow = pictureOf(bowHammer(), 'metric');
@@ -215,4 +215,30 @@ test('every reading that a drawing waits for has a place or a look to enter it',
       for (const one of asked) expect(one.key, one.what).toBeDefined();
     }
   }
+});
+
+test('a large pulley has rim, web and hub, and weighs what they do', () => {
+  const slow = pictureOf(slowHammer());
+  const pulley = made(makeMotorPulley(slow.values, slow.known, and()));
+  const [D, f, c, b] = [inches(pulley, 'diameter'), inches(pulley, 'face'), inches(pulley, 'crown'), inches(pulley, 'bore')];
+  const [t, w, h] = [inches(pulley, 'rim'), inches(pulley, 'web'), inches(pulley, 'hub')];
+  expect(D).toBeGreaterThan(8);
+  // A two-hundredth of 12.3 in and 1/8: 0.186, up to 3/16 in; the web not under 3/8; a hub of two shafts or over its keyway.
+  expect([t, w]).toEqual([expect.closeTo(3 / 16, 9), expect.closeTo(3 / 8, 9)]);
+  expect(h).toBeGreaterThanOrEqual(2 * b);
+  // By hand: rings of rim, web and hub, cast iron 0.2601 lb/in³.
+  const o = D - c;
+  const i = o - 2 * t;
+  const pounds = (Math.PI / 4) * ((o * o - i * i) * f + (i * i - h * h) * w + (h * h - b * b) * f) * 0.2601;
+  expect((pulley.mass ?? 0) / 0.45359237 / pounds).toBeCloseTo(1, 3);
+});
+
+test('a die weighs what its foot, body and rounded edges do', () => {
+  const die = made(makeLowerDie(inch.values, inch.known, and()));
+  const [H, F, L, N, S, e] = ['height', 'base-width', 'length', 'neck-width', 'dovetail-height', 'edge-radius'].map((name) => (die.dimensions.some((one) => one.name === name) ? inches(die, name) : Number.NaN)) as [number, number, number, number, number, number];
+  const B = die.dimensions.some((one) => one.name === 'body-width') ? inches(die, 'body-width') : N;
+  const neck = Number.isNaN(N) ? F - 2 * S * Math.tan((10 * Math.PI) / 180) : N;
+  const cubic = ((F + neck) / 2) * S * L + B * (H - S) * L - 2 * (1 - Math.PI / 4) * e * e * (L + B);
+  // Steel, 7850 kg/m³: 0.2836 lb/in³.
+  expect((die.mass ?? 0) / 0.45359237 / (cubic * 0.2836)).toBeCloseTo(1, 3);
 });
