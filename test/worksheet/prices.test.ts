@@ -37,7 +37,7 @@ test('a rate leads over a third money where no direct one was heard; without any
   expect(eachOf(book([...prices, ...rates]), 'flat-belt')).toBeCloseTo((300 * 1.1) / 11.5, 12);
   const without = book([...prices, price('money.eur', 11.5, 'SEK')]);
   expect(eachOf(without, 'flat-belt')).toBeUndefined();
-  expect(without.problems).toEqual(['Prices are in SEK and the sums in USD, and no rate is given: the prices in SEK are kept and not added, and the range stands instead']);
+  expect(without.problems).toEqual(['Left out of the sums, which are in USD: flat belt 3 in at 300 SEK. No rate joins the two; enter one as a price of money.sek, or ask for the sums in SEK. Until then the range stands instead']);
   expect(worksheetOf(knownOf(...prices), worn.findings, knowledge).jobs.length).toBe(worn.worksheet.jobs.length);
 });
 
@@ -82,4 +82,37 @@ test('the price of the later day counts, whenever it was entered', () => {
   const found = book([price('coil-spring', 120, 'USD', { on: '2026-02-01' }), price('coil-spring', 80, 'USD', { on: '2019-02-01' })]);
   expect(eachOf(found, 'coil-spring')).toBe(120);
   expect(found.lines[0]?.earlier.map((one) => [one.price.amount, one.when])).toEqual([[80, '2019-02-01']]);
+});
+
+test('a foreign price without a rate never takes the sums over; it is left out by name and the rest goes on', () => {
+  const alone = book([price('flat-belt', 2_400, 'SEK')]);
+  expect(alone).toMatchObject({ currency: 'unit', unitWorth: 1 });
+  expect(eachOf(alone, 'flat-belt')).toBeUndefined();
+  expect(alone.problems).toEqual([expect.stringContaining('flat belt 3 in at 2400 SEK')]);
+  const amongUnits = book([price('flat-belt', 2_400, 'SEK'), price('key-steel', 9, 'unit'), price('coil-spring', 80, 'unit')]);
+  expect(amongUnits.currency).toBe('unit');
+  expect(eachOf(amongUnits, 'coil-spring')).toBe(80);
+  // As many in units as in another money: the units are at home.
+  expect(book([price('key-steel', 9, 'unit'), price('flat-belt', 20, 'EUR')]).currency).toBe('unit');
+  // Asked for, it is reckoned in, and one for one is said.
+  const asked = book([price('flat-belt', 2_400, 'SEK')], { currency: 'SEK' });
+  expect(eachOf(asked, 'flat-belt')).toBe(2_400);
+  expect(asked.notes.join()).toContain('added to SEK one for one');
+  const sheet = worksheetOf(knownOf(price('flat-belt', 2_400, 'SEK')), worn.findings, knowledge);
+  expect(sheet.jobs.length).toBe(worn.worksheet.jobs.length);
+  expect(sheet.cost).toEqual(worn.worksheet.cost);
+});
+
+test('a rate to the dollar joins the generic units, either way round', () => {
+  const euros = book([price('flat-belt', 20, 'EUR'), price('money.eur', 1.25, 'USD', { on: '2026-03-02' })]);
+  expect(euros.currency).toBe('EUR');
+  // One unit is one dollar, which is 1 / 1.25 euros.
+  expect(euros.unitWorth).toBeCloseTo(0.8, 12);
+  expect(euros.notes.join()).not.toContain('one for one');
+  const units = book([price('flat-belt', 20, 'EUR'), price('key-steel', 9, 'unit'), price('coil-spring', 80, 'unit'), price('money.usd', 0.8, 'EUR', { on: '2026-03-02' })]);
+  expect(units.currency).toBe('unit');
+  expect(eachOf(units, 'flat-belt')).toBeCloseTo(25, 12);
+  // What is said of the unit itself goes before the dollar.
+  expect(book([price('flat-belt', 20, 'EUR'), price('money.eur', 1.25, 'USD'), price('money.unit', 0.9, 'EUR')]).unitWorth).toBeCloseTo(0.9, 12);
+  expect(book([price('flat-belt', 20, 'EUR')], { currency: 'EUR', rates: { USD: 0.8 } }).unitWorth).toBeCloseTo(0.8, 12);
 });

@@ -78,7 +78,7 @@ test('mixed currencies without a rate are said, the range stands for the lesser,
   log.put('price', price('lower-die-blank', 180, 'GBP'), 4);
   const sheet = worksheetOf(known(log), worn.findings, knowledge);
   expect(sheet.currency).toBe('EUR');
-  expect(sheet.problems.join('\n')).toContain('Prices are in GBP and the sums in EUR, and no rate is given');
+  expect(sheet.problems.join('\n')).toContain('Left out of the sums, which are in EUR: die, half of a pair at 180 GBP. No rate joins the two');
   expect(sheet.prices?.notes).toEqual(['Estimates are in generic units of about one US dollar and are added to EUR one for one, since no rate is given']);
   expect(sheet.jobs.find((job) => job.job === 'dies.new-lower')?.cost).toEqual({ least: 125, likely: 200, most: 300 });
   const rated = worksheetOf(known(log), worn.findings, knowledge, { rates: { GBP: 1.2, unit: 0.9 } });

@@ -38,26 +38,28 @@ interface Step {
 const usable = (rate: number | undefined): rate is number => rate !== undefined && Number.isFinite(rate) && rate > 0;
 
 /**
- * Chooses the money of the sums: as asked, else the currency that most prices are in, the latest where they tie. Rates are
- * taken as asked, else from the log, the latest of each pair, either way round and over a third currency where need be.
- * The generic unit of the estimates is about one US dollar; it is added one for one where no rate says better.
+ * Chooses the money of the sums: as asked, else the one that most prices are in, generic units included and first where they
+ * tie, then the latest. A single price in a money that no rate joins to the units is a foreign price and never takes the sums
+ * over. Rates are taken as asked, else from the log, the latest of each pair, either way round and over a third currency
+ * where need be. The generic unit of the estimates is about one US dollar, and goes over the dollar's rates where no rate of
+ * its own was given; it is added one for one where no rate says better.
  * @param prices oldest first @param heard rates of the log, oldest first
  */
 export function exchangeOf(prices: readonly Money[], options: MoneyOptions = {}, heard: readonly RateHeard[] = []): Exchange {
   const rates = options.rates ?? {};
   const problems = Object.entries(rates).flatMap(([name, rate]) => (usable(rate) ? [] : [`A rate must be above zero: ${name} has ${rate}`]));
   const real = prices.map((price) => price.currency).filter((name) => name !== 'unit');
-  const currency = options.currency ?? commonest(real) ?? 'unit';
   const steps = stepsOf(heard);
+  const currency = options.currency ?? homeOf(prices.map((price) => price.currency), (name) => wayTo('unit', name, rates, steps) !== undefined);
   const found = new Map<string, { readonly worth: number; readonly words: readonly string[] } | undefined>();
   const path = (name: string) => {
     if (!found.has(name)) found.set(name, wayTo(name, currency, rates, steps));
     return found.get(name);
   };
-  const worth = (name: string): number | undefined => path(name)?.worth ?? (name === 'unit' || (currency === 'unit' && name === 'USD') ? 1 : undefined);
+  const worth = (name: string): number | undefined => path(name)?.worth ?? (name === 'unit' ? 1 : undefined);
   const used = [...new Set(real)];
-  for (const name of used.filter((one) => worth(one) === undefined)) problems.push(`Prices are in ${name} and the sums in ${currency}, and no rate is given: the prices in ${name} are kept and not added, and the range stands instead`);
   const notes = [...new Set([...used, 'unit'].flatMap((name) => path(name)?.words ?? []))];
+  if (currency !== 'unit' && currency !== 'USD' && heard.every((rate) => rate.of !== 'unit') && rates['unit'] === undefined && path('unit') !== undefined) notes.push(`Estimates are in generic units, reckoned as one US dollar each and turned into ${currency} at the dollar's rate.`);
   const plain = currency === 'unit' || currency === 'USD' || path('unit') !== undefined;
   if (!plain) notes.push(`Estimates are in generic units of about one US dollar and are added to ${currency} one for one, since no rate is given`);
   return { currency, worth, notes, problems };
@@ -68,6 +70,11 @@ function stepsOf(heard: readonly RateHeard[]): ReadonlyMap<string, readonly Step
   for (const rate of heard) latest.set([rate.of, rate.price.currency].sort().join(), rate);
   const steps = new Map<string, Step[]>();
   const add = (from: string, step: Step): void => void steps.set(from, [...(steps.get(from) ?? []), step]);
+  // About one US dollar, until somebody says what a unit is worth.
+  if (![...latest.values()].some((rate) => rate.of === 'unit' || rate.price.currency === 'unit')) {
+    add('unit', { to: 'USD', factor: 1, words: '' });
+    add('USD', { to: 'unit', factor: 1, words: '' });
+  }
   for (const { of, price, when, sourceKind } of latest.values()) {
     const words = `One ${of} is reckoned at ${price.amount} ${price.currency}, ${sourceKind} on ${when.slice(0, 10)}.`;
     add(of, { to: price.currency, factor: price.amount, words });
@@ -86,10 +93,12 @@ function wayTo(name: string, currency: string, rates: Readonly<Record<string, nu
   while (front.length > 0) {
     const next: typeof front = [];
     for (const place of front) {
+      const askedThere = rates[place.at];
+      if (usable(askedThere)) return { worth: place.worth * askedThere, words: place.words };
       for (const { to, factor, words } of steps.get(place.at) ?? []) {
         if (seen.has(to)) continue;
         seen.add(to);
-        const there = { at: to, worth: place.worth * factor, words: [...place.words, words] };
+        const there = { at: to, worth: place.worth * factor, words: words === '' ? place.words : [...place.words, words] };
         if (to === currency) return there;
         next.push(there);
       }
@@ -99,9 +108,12 @@ function wayTo(name: string, currency: string, rates: Readonly<Record<string, nu
   return undefined;
 }
 
-function commonest(names: readonly string[]): string | undefined {
+/** The money of most prices. @param joined true where a rate joins a money to the generic units */
+function homeOf(names: readonly string[], joined: (name: string) => boolean): string {
   const counts = new Map<string, number>();
   for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
   const most = Math.max(0, ...counts.values());
-  return [...names].reverse().find((name) => counts.get(name) === most);
+  if ((counts.get('unit') ?? 0) === most) return 'unit';
+  const home = [...names].reverse().find((name) => counts.get(name) === most) ?? 'unit';
+  return most > 1 || joined(home) ? home : 'unit';
 }

@@ -93,8 +93,17 @@ export function priceBook(known: Known, knowledge: Knowledge, options: MoneyOpti
   });
   return {
     currency: exchange.currency, unitWorth: exchange.worth('unit') ?? 1, lines, rates,
-    notes: [...exchange.notes, ...oldNotes(lines, options)], problems: [...problems, ...exchange.problems, ...rise.problems],
+    notes: [...exchange.notes, ...oldNotes(lines, options)], problems: [...problems, ...exchange.problems, ...leftOut(lines, exchange.currency), ...rise.problems],
   };
+}
+
+/** Prices whose money has no rate, by name, and how they would come in. */
+function leftOut(lines: readonly PriceLine[], currency: string): readonly string[] {
+  const out = lines.filter((line) => line.each === undefined);
+  return [...new Set(out.map((line) => line.latest.price.currency))].map((name) => {
+    const named = out.filter((line) => line.latest.price.currency === name).map((line) => `${line.words.toLowerCase()} at ${line.latest.price.amount} ${name}`).join('; ');
+    return `Left out of the sums, which are in ${currency === 'unit' ? 'generic units of about one US dollar' : currency}: ${named}. No rate joins the two; enter one as a price of money.${name.toLowerCase()}, or ask for the sums in ${name}. Until then the range stands instead`;
+  });
 }
 
 function wrongWith(of: string, heard: PriceHeard, named: Named | undefined): string | undefined {
