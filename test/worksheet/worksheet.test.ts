@@ -23,7 +23,10 @@ test('a trial ends every worksheet with open work, waits for all of it and cures
 
 test('a finished job that nobody looked at since is off the worksheet with its finding; the trial before it does not count', () => {
   const log = wornHammer();
+  // Tried while its keys held; a trial of a hammer that stands down would not be counted at all.
+  log.put('sighting', { look: 'keys.secure', answer: 'tight', standing: 'seen' }, 190);
   log.put('job-progress', { job: 'trial.run', state: 'done' }, 200);
+  log.put('sighting', { look: 'keys.secure', answer: 'loose', standing: 'seen' }, 250);
   log.put('job-progress', { job: 'keys.renew', state: 'done', hours: 2, words: 'both keys' }, 300);
   const after = pictureOf(log);
   expect(after.worksheet.jobs.find((job) => job.job === 'keys.renew')).toMatchObject({ state: 'done', hoursSpent: 2 });
