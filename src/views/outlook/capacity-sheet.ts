@@ -137,7 +137,7 @@ function strikeBlocks({ outlook: { values }, picture: { system } }: OutlookGroun
   const done = test?.outcome.state === 'known';
   const crushers = CRUSHER_METALS.flatMap(({ id, title, standing }) => {
     const read = values[`capacity.${id}-crusher-energy`];
-    return read === undefined || read.outcome.state === 'not-known' ? [] : [[`Energy by a crusher of ${title}`, `${shownOutcome(read, system)}; its flow: ${standing}`] as const];
+    return read === undefined || read.outcome.state === 'not-known' ? [] : [[`Energy by a crusher of ${title}`, `${shownOutcome(read, system)}; its flow: ${inSystem(standing, system)}`] as const];
   });
   return [
     { kind: 'heading', level: 2, text: 'Strike test' },
