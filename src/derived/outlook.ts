@@ -1,5 +1,5 @@
 import type { Estimate } from '../methods/chance/index.ts';
-import { workOutCapacity } from './capacity/index.ts';
+import { heatOfTestBar, workOutCapacity } from './capacity/index.ts';
 import { workOutGround } from './ground/index.ts';
 import type { Ledger } from './ledger.ts';
 import { motionWithDoubt, specOfSurvey, type MotionDoubt, type Spread, type SurveySpec } from './motion/index.ts';
@@ -41,7 +41,7 @@ export function outlook(picture: Picture, seed: number): Outlook {
   const motion = motionWithDoubt(survey, { seed });
   const blowEnergy = estimateOf(motion.blowEnergy);
   const impactSpeed = estimateOf(motion.impactSpeed);
-  workOutCapacity(ledger, { seed, ...(blowEnergy === undefined ? {} : { blowEnergy }), ...(impactSpeed === undefined ? {} : { impactSpeed }) });
+  workOutCapacity(ledger, { seed, testBarHeat: heatOfTestBar(known.looks), ...(blowEnergy === undefined ? {} : { blowEnergy }), ...(impactSpeed === undefined ? {} : { impactSpeed }) });
   workOutMoving(ledger, known, seed);
   workOutGround(ledger, known, seed);
   workOutPower(ledger, known, seed);

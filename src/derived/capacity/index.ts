@@ -2,7 +2,7 @@ export { coolingThickness, girth, sectionOf } from './bar.ts';
 export type { Bar, Section } from './bar.ts';
 export { ASSUMPTIONS, LAW_SCATTER, LEAST_REDUCTION } from './assumptions.ts';
 export type { Assumption, AssumptionName } from './assumptions.ts';
-export { forgingRange, heatColour, HEAT_COLOURS } from './heat-colours.ts';
+export { forgingRange, heatColour, HEAT_COLOURS, heatOfTestBar } from './heat-colours.ts';
 export type { HeatColour } from './heat-colours.ts';
 export { betweenLaws, stressLaws } from './hot-stress.ts';
 export type { StressAt, StressLaw } from './hot-stress.ts';

@@ -7,7 +7,7 @@ import type { CapacityInput } from './capacity-input.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
 import type { Ranged } from './ensemble.ts';
 import { workOutCrushers } from './crusher.ts';
-import { heatColour } from './heat-colours.ts';
+import { heatOfTestBar } from './heat-colours.ts';
 import { strikeTestEnergy, type StrikeTestAnswer } from './strike-test.ts';
 import { estimatesOf, putRanged } from './value-by-chance.ts';
 
@@ -40,6 +40,8 @@ export interface CapacitySettings {
   readonly blowEnergy?: Estimate;
   /** m/s of the ram as the dies meet, from the motion of this hammer; else the ledger's estimate by the whip */
   readonly impactSpeed?: Estimate;
+  /** K of the test bar at its first blow, by the colour that was seen; bright orange where left out */
+  readonly testBarHeat?: Estimate;
 }
 
 /**
@@ -106,13 +108,7 @@ export function capacityInputOf(ledger: Ledger, size: number): CapacityInput | E
   const estimates = estimatesOf(ledger, { blowEnergy: 'capacity.blow-energy', ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND, upper: UPPER, lower: LOWER });
   if (!estimates.ok) return estimates.outcome;
   const { upper, lower, ...hammer } = estimates.of;
-  return { ...hammer, bar: { section: 'square', size, carbon: MILD }, temperature: brightOrange(), dieWidth: upper.value < lower.value ? upper : lower };
-}
-
-function brightOrange(): Estimate {
-  const colour = heatColour('bright-orange');
-  if (colour === undefined) throw new Error('the table of heat colours has no bright orange');
-  return { value: colour.temperature, uncertainty: colour.uncertainty };
+  return { ...hammer, bar: { section: 'square', size, carbon: MILD }, temperature: heatOfTestBar(), dieWidth: upper.value < lower.value ? upper : lower };
 }
 
 const CORNERS = ['front-left', 'front-right', 'rear-left', 'rear-right'].map((at) => `running.test-bar-thickness@${at}`);
@@ -122,12 +118,12 @@ function workOutStrikeTest(ledger: Ledger, settings: CapacitySettings): void {
   const recipe = {
     key: 'capacity.strike-test-energy', title: 'energy of a full blow, read back from the strike test', dimension: 'energy', sources: SOURCES, inputs: [...(read.length === 0 ? ['running.test-bar-thickness'] : read), RAM, ANVIL, RATE, REBOUND],
     formula: 'sum over the blows of flow stress x volume x (strain + friction), the bar cooling at the dies / blows / share that goes into the work',
-    words: 'Mild steel, bright orange; 1 in square, 2 in of it under flat dies and five full blows where nothing else was written down. Had only 1 in lain under the dies, the energy would be about half: record the length.',
+    words: 'Mild steel; bright orange, 1 in square, 2 in of it under flat dies and five full blows where nothing else was written down. Had only 1 in lain under the dies, the energy would be about half: record the length.',
   } as const;
   const estimates = estimatesOf(ledger, { ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND });
   if (read.length === 0) putRanged(ledger, recipe, { state: 'not-known', missing: ['running.test-bar-thickness'] });
   else if (!estimates.ok) putRanged(ledger, recipe, estimates.outcome);
-  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...testAsMade(ledger), thickness: meanOf(ledger, read), temperature: brightOrange(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
+  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...testAsMade(ledger), thickness: meanOf(ledger, read), temperature: settings.testBarHeat ?? heatOfTestBar(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
   workOut(ledger, {
     positive: true, key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
     inputs: ['capacity.strike-test-energy', 'capacity.blow-energy'], work: (test, estimate) => test! / estimate!,

@@ -2,7 +2,7 @@ import { CORNERS } from '../../hammer/index.ts';
 import { STRIKE_TEST } from '../../knowledge/index.ts';
 import { normalCdf, type Estimate } from '../../methods/chance/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
-import { estimatesOf, heatColour, strikeTestEnergy, type Ranged } from '../capacity/index.ts';
+import { estimatesOf, heatOfTestBar, strikeTestEnergy, type Ranged } from '../capacity/index.ts';
 import type { Ledger } from '../ledger.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { AcceptanceInputs, AcceptancePoint, ExpectedBlow } from './acceptance-point.ts';
@@ -63,11 +63,9 @@ function readBack({ known, values, seed = 1 }: AcceptanceInputs, thickness: Esti
     return outcome?.state === 'known' ? { value: outcome.quantity.value, uncertainty: outcome.quantity.uncertainty } : { value: shopQuantity(usual, 'length', key).value, uncertainty: BITE_DOUBT };
   };
   const blows = values['running.test-bar-blows']?.outcome;
-  const colour = heatColour('bright-orange');
-  if (colour === undefined) throw new Error('the table of heat colours has no bright orange');
   const answer = strikeTestEnergy({
     side: own('running.test-bar-side', STRIKE_TEST.side).value, bite: own('running.test-bar-length', STRIKE_TEST.underDies), blows: blows?.state === 'known' ? Math.round(blows.quantity.value) : STRIKE_TEST.blows,
-    thickness, temperature: { value: colour.temperature, uncertainty: colour.uncertainty }, carbon: MILD, ...estimates.of,
+    thickness, temperature: heatOfTestBar(known.looks), carbon: MILD, ...estimates.of,
   }, seed, DRAWS);
   if (answer.state === 'refused') return { state: 'not-known', because: answer.problems.map((problem) => problem.sentence).join('; ') };
   return answer.blowEnergy.state === 'known' ? answer.blowEnergy : { state: 'not-known', because: answer.blowEnergy.because };

@@ -48,6 +48,15 @@ export const RUNNING: readonly Part[] = [
           { id: 'no', words: 'no' },
           { id: 'yes', words: 'yes' },
         ] },
+      { id: 'running.test-bar-heat', question: 'What colour was the test bar at the first blow?', how: 'In the shade of the shop, as it leaves the fire for the die. Two smiths differ by some 50 degrees. Bright orange where nothing is entered.', at: [],
+        answers: [
+          { id: 'cherry-red', words: 'cherry red' },
+          { id: 'bright-red', words: 'bright red' },
+          { id: 'orange', words: 'orange' },
+          { id: 'bright-orange', words: 'bright orange' },
+          { id: 'yellow', words: 'yellow' },
+          { id: 'bright-yellow', words: 'bright yellow' },
+        ] },
       { id: 'running.click', question: 'Does it click twice a turn at light tread?', how: 'Light tread on wood; listen near the linkage from the side.', at: [], families: COIL,
         answers: [
           { id: 'no', words: 'no' },
