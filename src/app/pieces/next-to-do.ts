@@ -1,4 +1,4 @@
-import { isOpen, type Picture, type Settling, type WorksheetJob } from '../../derived/index.ts';
+import { nextJob, type Picture, type Settling } from '../../derived/index.ts';
 import { lookOf, needsRun, placeOf } from '../../hammer/index.ts';
 import { timeWords } from '../../views/index.ts';
 import { partPath, pathOf } from '../route.svelte.ts';
@@ -17,7 +17,7 @@ export function nextToDo(picture: Picture): NextToDo | undefined {
     const part = partToSettle(gate);
     return { words: `${gate.title}, ${gate.minutes} min. ${gate.how}`, path: part === undefined ? pathOf(hammer, 'round') : `${partPath(hammer, part)}#${(gate.missing[0] ?? '').split('#')[0]}` };
   }
-  const job = nextJob(picture);
+  const job = nextJob(picture.worksheet);
   if (job !== undefined) return { words: `${job.title}, about ${timeWords(job.hours.likely)}${job.parts.length === 0 ? '' : `. Fetch: ${job.parts.map((part) => part.words).join(', ')}`}`, path: `${pathOf(hammer, 'work')}#${job.job}` };
   const gap = picture.notChecked.find((one) => picture.duty.verdict !== 'stand-down' || one.part !== 'running');
   if (gap !== undefined) return { words: `Look at the ${gap.name}: not checked yet`, path: partPath(hammer, gap.part) };
@@ -31,12 +31,3 @@ function partToSettle(settling: Settling): string | undefined {
 }
 
 const isOfRun = ({ missing: [key = ''] }: Settling): boolean => needsRun(key.split(/[@#]/)[0] ?? key);
-
-/** The first open job that the worst findings wait for, whatever must come before it included. */
-export function nextJob({ worksheet }: Picture): WorksheetJob | undefined {
-  const open = worksheet.jobs.filter(isOpen);
-  const worst = (['stand-down', 'limited', 'watch'] as const).find((grade) => open.some((job) => job.urgency === grade));
-  const wanted = new Set(open.filter((job) => job.urgency === worst).map((job) => job.job));
-  for (const job of [...open].reverse()) if (wanted.has(job.job)) job.after.forEach((before) => wanted.add(before));
-  return open.find((job) => wanted.has(job.job));
-}
