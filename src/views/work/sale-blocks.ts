@@ -50,8 +50,8 @@ function sumTable({ sum, currency, value }: SaleValue): Block {
   const said = rounded(value.p50);
   let left = 0;
   const rows = sum.map((line): TableRow => {
-    // The last line carries the roundings of the others, so that the printed lines give the printed end.
-    const amount = line.kind === 'doubt' ? said - left : Math.sign(line.amount) * Math.round(Math.abs(line.amount));
+    // The base is printed as above; the last line carries all roundings, so that the printed lines give the printed end.
+    const amount = line.kind === 'doubt' ? said - left : line.kind === 'base' ? rounded(line.amount) : Math.sign(line.amount) * Math.round(Math.abs(line.amount));
     left += amount;
     const words = line.kind === 'base' ? `Base, likely: ${line.words}` : line.kind === 'doubt' ? doubtWords(amount) : `${capital(line.words)} (${SUM_WORDS[line.kind]})`;
     return { cells: [words, line.kind === 'base' ? exactMoney(amount, currency) : `${amount < 0 ? '−' : '+'} ${exactMoney(Math.abs(amount), currency)}`, exactMoney(left, currency)] };
