@@ -43,6 +43,19 @@ describe('setting up', () => {
     expect(prepare(folder)).toEqual({ status: 0, words: '' });
   });
 
+  test('the command says how it comes to be where nothing is built, and runs what is', () => {
+    const command = (home: string) => {
+      const { status, stdout, stderr } = spawnSync(process.execPath, [join(home, JSON.parse(readFileSync(join(home, 'package.json'), 'utf8')).bin.tupwise), '--help'], { encoding: 'utf8' });
+      return { status, stdout, stderr };
+    };
+    const bare = smallProject('never-built', true);
+    const { status, stdout, stderr } = command(bare);
+    expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
+    expect(stderr).toMatch(/^Tupwise: the program is not built yet\. Run npm start once in .*never-built/);
+    expect(stderr.trim().split('\n')).toHaveLength(1);
+    expect(command(folder)).toEqual({ status: 0, stdout: 'one\n', stderr: '' });
+  });
+
   test('builds again when a source has other content, not when it only has another date', () => {
     const main = join(folder, 'src/cli/main.ts');
     writeFileSync(main, readFileSync(main));
