@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { isLoose, MAKERS, partsToMake, type Making, type PartToMake } from '../../src/derived/making/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { isOpen } from '../../src/derived/worksheet/index.ts';
-import { makingSheets, notMadeWords } from '../../src/views/making/index.ts';
+import { makingPanels, makingSheets, notMadeWords } from '../../src/views/making/index.ts';
 import { dimension } from './figures-of.ts';
 import { majorLimits2A, majorLimits6g } from '../../src/derived/making/thread-limits.ts';
 import { SHEETS, YARD } from './every-sheet.ts';
@@ -79,6 +79,11 @@ describe('every sheet', () => {
   test.each(SHEETS)('of $name keeps to the units of its shop', ({ part, found }) => {
     const other = found.system === 'metric' ? /\d ?(in|inch|inches|lb|ft|thou|psi|ksi|°?F)\b(?! \d)|\d\/\d+ (in|lb)/ : /\d ?(mm|kg|MPa|m\/s|m|°C)\b/;
     expect(wordsOf(part).filter((one) => other.test(one))).toEqual([]);
+  });
+
+  test.each(SHEETS)('of $name is to a scale, on both papers and in a folder', ({ part, found }) => {
+    for (const paper of ['A4', 'letter'] as const) expect(makingSheets(found, part, { paper })[0], paper).not.toContain('not to scale<');
+    for (const height of [225, 210]) expect(makingPanels(found, part, { width: 170, height })[0], `panel ${height}`).not.toContain('Scale not to scale');
   });
 
   test.each(SHEETS)('of $name has one hardness where its material can be hardened, and no size that is chosen and doubtful at once', ({ part }) => {

@@ -59,7 +59,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
     notes: [
       'Both cut from one length and drilled together, clamped between boards: a ram on unequal straps hangs askew and rubs its guide.',
       'Steel plates of 1/8 in (3 mm) on both faces at each hole, as wide as the strap, riveted or bolted through; the pin bears on the plates and not on the belting.',
-      'Corners rounded 1/4 in (6 mm). Stretch them a day under the ram before the gap is set.',
+      'Corners cut off 1/4 in (6 mm). Stretch them a day under the ram before the gap is set.',
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'], sources: ['page-other-families', 'common-practice', 'from-memory'],
     warnings: [...(apart > 4 * SIXTY_FOURTH && first !== undefined ? [`The old straps differ by ${print(apart)}: look at the bow for a set before both are made as the ${first.end} one.`] : []), ...estimateWarnings(dimensions)],
@@ -68,7 +68,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
 
 function strapShape(between: number, margin: number | undefined, width: number, hole: number | undefined, thick: number): Shape {
   const out = margin ?? width;
-  const [x, y, c] = [between / 2 + out, width / 2, Math.min(width * 0.12, 0.006)];
+  const [x, y, c] = [between / 2 + out, width / 2, Math.min(width * 0.12, 0.00635)];
   const outline = path([[-x, -y + c], [-x + c, -y], [x - c, -y], [x, -y + c], [x, y - c], [x - c, y], [-x + c, y], [-x, y - c]]);
   const centres: readonly Point[] = [[-between / 2, 0], [between / 2, 0]];
   const dimensions: DimensionMark[] = [

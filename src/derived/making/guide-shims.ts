@@ -57,6 +57,7 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
     ...(width === undefined ? [] : [sized('width', 'width of the shim', width, { plus: 0, minus: shopNumber('plate-room') }, 'as the old shim')]),
     ...(bored === undefined ? [] : [sized('hole', `bolt holes, ${holes} off, on the middle line`, bored, { plus: shopNumber('plate-room'), minus: 0 }, 'as the old shim')]),
     ...(bored === undefined || pitch === undefined || holes === undefined || holes < 2 ? [] : [sized('hole-pitch', 'from hole to hole', pitch, plusMinus(shopNumber('plate-room')), 'as the old shim; the row is centred in the height')]),
+    ...(bored === undefined || height === undefined || holes === undefined || (holes > 1 && pitch === undefined) ? [] : [sized('first-hole', 'end to the first hole', { ...reckon('length', [height, ...(pitch === undefined ? [] : [pitch])], (tall, apart = 0) => (tall! - (holes - 1) * apart) / 2), estimate: false }, plusMinus(0), 'follows: the row is centred in the height')]),
   ];
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass (C26000, CuZn30) or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled; no heat treatment',
@@ -65,7 +66,7 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
       ...(width === undefined ? [unknownPlace('guide-shims.width')] : []), ...(height === undefined ? [unknownPlace('ram-guide.height')] : []), ...(holes === undefined ? [unknownPlace('guide-shims.holes')] : []),
       ...(holes !== undefined && holes > 0 && hole === undefined ? [unknownPlace('guide-shims.hole-diameter')] : []), ...(holes !== undefined && holes > 1 && pitch === undefined ? [unknownPlace('guide-shims.hole-pitch')] : []),
     ],
-    notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
+    notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Bolt holes on the middle line of the shim, the row in the middle of its length: mark them through the old shim where there is one. Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
     cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
     warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...estimateWarnings(dimensions)],
   }, context.system);
@@ -82,6 +83,7 @@ function shimShape({ height, width, hole, holes, pitch }: { readonly height: num
     ...(height === undefined ? [] : [{ kind: 'straight', of: 'height', from: [0, 0], to: [0, tall], side: 'left', row: 1 } as const]),
     ...(width === undefined ? [] : [{ kind: 'straight', of: 'width', from: [0, 0], to: [wide, 0], side: 'below', row: 1 } as const]),
     ...(last === undefined || hole === undefined ? [] : [{ kind: 'leader', of: 'hole', at: [last[0] + (hole / 2) * Math.SQRT1_2, last[1] + (hole / 2) * Math.SQRT1_2], toward: [2, 3], sign: 'Ø', clear: true } as const]),
+    ...(first === undefined || height === undefined ? [] : [{ kind: 'straight', of: 'first-hole', from: [wide, 0], to: first, side: 'right', row: 1 } as const]),
     ...(first === undefined || second === undefined ? [] : [{ kind: 'straight', of: 'hole-pitch', from: first, to: second, side: 'right', row: 1 } as const]),
   ];
   const broken = width === undefined ? (height === undefined ? 'Not to scale: length and width as the old shim.' : 'Width not to scale: cut to the old shim.') : height === undefined ? 'Length not to scale: as high as the guide.' : undefined;

@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../methods/quantity/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { reckon, type Figure, type FigureReader } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
@@ -19,5 +20,6 @@ export function widthOverPlate(reader: FigureReader, context: MakingContext): re
   const width = reader.find('seat.width');
   if (!context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || width === undefined) return [];
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
-  return [`Measure the seat between its flanks ${print(plate.quantity.value)} over the floor before the foot is cut: if ${print(width.quantity.value)} was read at the sunk floor, it is ${print(closesIn(plate, lean).quantity.value)} narrower on top of the plate, and so is the foot.`];
+  const narrower = (length: number): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
+  return [`Measure the seat between its flanks ${print(plate.quantity.value)} over the floor before the foot is cut: if ${print(width.quantity.value)} was read at the sunk floor, it is ${narrower(closesIn(plate, lean).quantity.value)} narrower on top of the plate, and so is the foot.`];
 }

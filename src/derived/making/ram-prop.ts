@@ -43,7 +43,7 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
     notes: [
       'Ends sawn square within 1/32 in (1 mm); grain runs with the length.',
       'Timber sold by its rough size measures 1/2 in (12 mm) less when it is dressed, and that does not count: the side is the actual one.',
-      'Hole and cord at one end, other end through a link to the starter’s lock: it must not run with the prop in. Paint it red.',
+      'Hole of 1/2 in (13 mm) through the middle of one side, 1 1/2 in (40 mm) from an end, with a cord, other end through a link to the starter’s lock: it must not run with the prop in. Paint it red.',
       'Bar the crank to the top by hand, set the prop upright on the lower die, let the ram down on it.',
       'Thrown away when split, crushed or soaked with oil.',
     ],

@@ -80,11 +80,11 @@ function wordsOf(mark: SizeMark, part: PartToMake, system: PrintSystem): string 
   return mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
 }
 
-/** Names of dimensions in braces stand for their figures. */
+/** Names of dimensions in braces stand for their figures; their tolerances stand in the table. */
 const withSizes = (words: string, part: PartToMake, system: PrintSystem): string => words.replace(/\{([a-z-]+)\}/g, (_, name: string) => {
   const dimension = part.dimensions.find((one) => one.name === name);
   if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${name}`);
-  return sizeWords(dimension, system);
+  return sizeWords({ ...dimension, tolerance: { plus: 0, minus: 0 }, estimate: false }, system).replace(/^\(|\)$/g, '');
 });
 
 const LAYERS: Readonly<Record<LineKind, Layer>> = { visible: 'visible', hidden: 'hidden', centre: 'centre', break: 'dimension', thin: 'dimension', hatch: 'hatch' };

@@ -50,7 +50,7 @@ const STRIP_STEP = 3.5;
 
 /** Material, hardness, weight and surface under the title line of a panel, as many lines as they take. */
 const stripLines = (picture: Picture, part: PartToMake, width: number): readonly string[] => [
-  ...wrapped(`${part.material}. ${part.hardness}.`, 2.4, width - 56),
+  ...wrapped(`${part.material}.${part.hardness === 'Does not apply' ? '' : ` ${part.hardness}.`}`, 2.4, width - 56),
   ...wrapped([...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}. ISO 286, ISO 1101, ISO 21920.`])].join(' '), 2.4, width - 56),
 ];
 

@@ -23,8 +23,8 @@ const TENTH = 0.1;
 export function massWords({ mass }: PartToMake, system: PrintSystem): string {
   if (mass === undefined) return '–';
   const whole = system === 'inch' ? HALF_POUND : TENTH;
-  // Below two pounds, or four tenths of a kilogram: half ounces, or ten grams.
-  const step = mass >= 4 * whole ? whole : system === 'inch' ? whole / 16 : whole / 10;
+  // Below two pounds a tenth of that, below one pound half ounces; below four tenths of a kilogram ten grams.
+  const step = mass >= 4 * whole ? whole : system === 'metric' || mass >= 2 * whole ? whole / 10 : whole / 16;
   return printQuantity({ dimension: 'mass', value: Math.max(step, Math.round(mass / step) * step), uncertainty: 0 }, system);
 }
 

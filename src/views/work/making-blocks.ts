@@ -52,7 +52,7 @@ export function orderBlocks(picture: Picture): readonly Block[] {
       { kind: 'facts', rows: [['How many', String(part.quantity)], ['Material', part.material], ['Hardness', part.hardness]] },
       { kind: 'table', caption: `In ${system === 'inch' ? 'inches' : 'millimetres'} where no unit stands`, columns: ['Size', 'Figure', 'Why so'], rows: part.dimensions.map((dimension) => ({ cells: [dimension.title, sizeWords(dimension, system), dimension.why] })) },
       ...(part.kind === 'coil-spring' || part.kind === 'belt' ? [{ kind: 'list', ordered: false, items: part.notes } as const] : []),
-      ...part.disputes.map((one) => ({ kind: 'paragraph', tone: 'small', text: `Not agreed in the trade, ${one.about}: ${one.oneSide} Against it: ${one.otherSide}` }) as const),
+      ...part.disputes.map((one) => ({ kind: 'paragraph', tone: 'small', text: `Not agreed in the trade, ${one.about}. Taken: ${one[one.taken]} The other side: ${one[one.taken === 'oneSide' ? 'otherSide' : 'oneSide']}` }) as const),
       ...part.warnings.map((text) => ({ kind: 'paragraph', tone: 'next', text }) as const),
     ]),
     ...(drawn.length === 0 ? [] : [{ kind: 'paragraph', tone: 'small', text: 'Finished sizes: add what the machinist wants for cleaning up. A figure marked est. is an estimate and is measured before anything is ordered.' } as const]),
