@@ -13,7 +13,12 @@ export interface PaperSource {
   readonly data: Readonly<Record<string, unknown>>;
   /** Drawings and photographs by the name that the data call them. */
   readonly files: ReadonlyMap<string, Buffer>;
+  /** Data that set the paper closer or wider, in the order in which they are tried, where the last page would hold only a few lines. */
+  readonly settings?: readonly Readonly<Record<string, unknown>>[];
 }
+
+/** mm from the upper edge: a last page that ends above this holds fewer than six lines or so. */
+const FEW_LINES = 42;
 
 let held: Promise<NodeCompiler> | undefined;
 
@@ -32,7 +37,7 @@ export async function typeset(source: PaperSource): Promise<Buffer> {
   const unknown = new Set<string>();
   let all = false;
   for (;;) {
-    const answer = setOnce(compiler, source, codesFor(unknown, all));
+    const answer = setBest(compiler, source, codesFor(unknown, all));
     if (answer.pdf !== undefined) return answer.pdf;
     const fresh = refusedSigns(answer.refusal).filter((sign) => !unknown.has(sign));
     if (all || !answer.refusal.includes('PDF/UA-1 error: the text')) throw new Error(`the typesetter refused a paper: ${answer.refusal.slice(0, 2000)}`);
@@ -41,7 +46,20 @@ export async function typeset(source: PaperSource): Promise<Buffer> {
   }
 }
 
-function setOnce(compiler: NodeCompiler, { layout, data, files }: PaperSource, replace: (text: string) => string): { readonly pdf: Buffer | undefined; readonly refusal: string } {
+interface Answer { readonly pdf: Buffer | undefined; readonly refusal: string; /** Whether the last of several pages holds only a few lines. */ readonly few?: boolean }
+
+/** The paper as it stands; where its last page would hold only a few lines, the first of its other settings whose last page does not. */
+function setBest(compiler: NodeCompiler, source: PaperSource, replace: (text: string) => string): Answer {
+  const plain = setOnce(compiler, source, replace);
+  if (plain.few !== true) return plain;
+  for (const setting of source.settings ?? []) {
+    const other = setOnce(compiler, { ...source, data: { ...source.data, ...setting } }, replace);
+    if (other.pdf !== undefined && other.few !== true) return other;
+  }
+  return plain;
+}
+
+function setOnce(compiler: NodeCompiler, { layout, data, files, settings }: PaperSource, replace: (text: string) => string): Answer {
   compiler.resetShadow();
   try {
     compiler.mapShadow(`${WORKSPACE}/data.json`, Buffer.from(JSON.stringify(printableData(data, replace))));
@@ -49,13 +67,19 @@ function setOnce(compiler: NodeCompiler, { layout, data, files }: PaperSource, r
     const result = compiler.compile({ mainFileContent: layout });
     const document = result.result;
     if (document === null) return { pdf: undefined, refusal: JSON.stringify(result.takeError()?.shortDiagnostics) };
-    return { pdf: withoutSuspects(compiler.pdf(document, { pdfStandard: 'ua-1' })), refusal: '' };
+    return { pdf: withoutSuspects(compiler.pdf(document, { pdfStandard: 'ua-1' })), refusal: '', few: settings !== undefined && endsEarly(compiler.query(document, { selector: '<end>', field: 'value' })) };
   } catch (refusal) {
     return { pdf: undefined, refusal: refusal instanceof Error ? refusal.message : String(refusal) };
   } finally {
     compiler.resetShadow();
     compiler.evictCache(0);
   }
+}
+
+/** @param found page and height of the paper's end, as the layout states them */
+function endsEarly(found: unknown): boolean {
+  const [page, height] = Array.isArray(found) && Array.isArray(found[0]) ? found[0].map(Number) : [];
+  return page !== undefined && height !== undefined && page > 1 && height < FEW_LINES;
 }
 
 /** Some readers complain about `/Suspects false`, which is what holds where nothing is said (ISO 32000-1, table 321): blanks instead, at the same length. */
