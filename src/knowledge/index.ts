@@ -2,6 +2,7 @@ export * from './criterion.ts';
 export * from './job.ts';
 export * from './practice.ts';
 export * from './classes.ts';
+export { forJudging } from './for-judging.ts';
 export { knowledge } from './knowledge.ts';
 export * from './money.ts';
 export * from './limit-weights.ts';

@@ -1,4 +1,4 @@
-import { knowledge } from '../../knowledge/index.ts';
+import { forJudging } from '../../knowledge/index.ts';
 import { picture, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { decodeEntries, makeEntryId, mergeLogs, type Entry, type EntryBodies, type EntryKind, type Problem } from '../../entries/index.ts';
 import { who } from '../pieces/who.svelte.ts';
@@ -141,14 +141,14 @@ class YardLog {
     const mine = this.of(hammer);
     const held = this.#pictures.get(hammer);
     if (held !== undefined && held.system === system && held.of.length === mine.length && held.of.every((entry, index) => entry.id === mine[index]?.id)) return held.picture;
-    const found = picture(mine, knowledge, later(), SEED, system);
+    const found = picture(mine, forJudging, later(), SEED, system);
     this.#pictures.set(hammer, { of: mine, system, picture: found });
     return found;
   }
 
   /** What the picture would be with one more entry. */
   pictureWith(hammer: string, entry: Entry): Picture | undefined {
-    return picture([...this.of(hammer), entry], knowledge, later(), SEED, this.system);
+    return picture([...this.of(hammer), entry], forJudging, later(), SEED, this.system);
   }
 
   #take(news: readonly Entry[]): void {
