@@ -35,7 +35,7 @@ export function bushShape(sizes: BushSizes): Shape {
     { kind: 'leader', of: 'chamfer', at: [half - chamfer / 2, outside / 2 - chamfer / 2], toward: [1.6, 2.4], sign: 'C' },
     ...(sizes.boreChamfer > 0 ? [{ kind: 'leader', of: 'bore-chamfer', at: [half - sizes.boreChamfer / 2, -bore / 2 - sizes.boreChamfer / 2], toward: [2.4, -1.2], sign: 'C' } as const] : []),
     ...(cut || sizes.groove === undefined ? [] : [
-      { kind: 'straight', of: 'groove-end', from: [half - sizes.groove.end, bore / 2], to: [half, outside / 2 - chamfer], side: 'below', row: 2 } as const,
+      { kind: 'straight', of: 'groove-end', from: [half - sizes.groove.end, bore / 2 + sizes.groove.depth], to: [half, outside / 2 - chamfer], side: 'above', row: 1 } as const,
       { kind: 'leader', words: 'groove {groove-width} wide, {groove-depth} deep', at: [-(half - sizes.groove.end) * 0.6, bore / 2 + sizes.groove.depth], toward: [1.6, 8] } as const,
     ]),
     ...(cut ? [] : [{ kind: 'leader', of: 'oil-hole', at: [sizes.oilHole / 2, outside / 2], toward: [1.6, 5.2], sign: 'Ø' } as const]),
