@@ -19,7 +19,16 @@ export function shownReading(value: Value, system: PrintSystem): string {
 function withItsDoubt(asWritten: string, printed: string): string | undefined {
   const written = /^([−-]?\d[\d ,./]*?) ?(\p{L}+|%|°)$/u.exec(asWritten);
   const doubt = / ± (\S+(?: \d+\/\d+)?) (\S+)$/u.exec(printed);
-  return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${doubt[1]} ${doubt[2]}`;
+  return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${asCoarse(doubt[1] ?? '', written[1] ?? '')} ${doubt[2]}`;
+}
+
+/** A doubt to as many places as the figure before it, or one more where that would widen it more than twice; rounded up. */
+function asCoarse(doubt: string, figure: string): string {
+  if (!/^\d+(?:\.\d+)?$/u.test(doubt) || !/^[−-]?\d+(?:\.\d+)?$/u.test(figure)) return doubt;
+  const places = figure.split('.')[1]?.length ?? 0;
+  const up = (to: number): number => Math.ceil(Number(doubt) * 10 ** to - 1e-9) / 10 ** to;
+  const to = up(places) > 2 * Number(doubt) ? places + 1 : places;
+  return (doubt.split('.')[1]?.length ?? 0) <= to ? doubt : up(to).toFixed(to);
 }
 
 /** How sure, in words. */

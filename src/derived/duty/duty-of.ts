@@ -1,7 +1,7 @@
 import type { Limit } from '../condition/index.ts';
 import type { Finding } from '../condition/index.ts';
 import type { LimitKind } from '../../knowledge/index.ts';
-import { lookOf, placeOf } from '../../hammer/index.ts';
+import { atName, lookOf, placeOf } from '../../hammer/index.ts';
 import { valueKey } from '../value.ts';
 import type { Duty, Settling, Verdict } from './duty.ts';
 
@@ -98,8 +98,15 @@ const GRADE_WEIGHT: Readonly<Record<string, number>> = { 'stand-down': 3, limite
 
 function reasonsOf(verdict: Verdict, down: readonly Finding[], gates: readonly Finding[], limited: readonly Finding[], findings: readonly Finding[]): Duty['reasons'] {
   const pick = verdict === 'stand-down' ? down : verdict === 'not-known-yet' ? gates : verdict === 'fit-within-limits' ? limited : findings.filter((finding) => finding.gate && finding.grade === 'sound');
-  return [...pick]
-    .sort((a, b) => (GRADE_WEIGHT[b.grade] ?? 0) - (GRADE_WEIGHT[a.grade] ?? 0) || Number(b.gate) - Number(a.gate) || b.limits.length - a.limits.length)
-    .slice(0, 3)
-    .map((finding) => ({ finding: keyOf(finding), sentence: finding.shown === '' ? `${finding.title}: ${finding.reason}` : `${finding.title}: ${finding.shown}. ${finding.reason}` }));
+  const order = [...pick].sort((a, b) => (GRADE_WEIGHT[b.grade] ?? 0) - (GRADE_WEIGHT[a.grade] ?? 0) || Number(b.gate) - Number(a.gate) || b.limits.length - a.limits.length);
+  // One matter at two places is one reason as long as there are others.
+  const first = order.filter((finding, index) => order.findIndex((one) => one.criterion === finding.criterion) === index);
+  return [...first, ...order.filter((finding) => !first.includes(finding))].slice(0, 3).map((finding) => ({ finding: keyOf(finding), sentence: reasonSentence(finding) }));
+}
+
+/** A finding as a reason: what, where, what was found, what it means. What was seen to be sound says so by itself. */
+export function reasonSentence(finding: Finding): string {
+  const what = `${finding.title}${finding.at === undefined ? '' : `, ${atName(finding.at)}`}`;
+  if (finding.shown === '') return `${what}: ${finding.reason}`;
+  return `${what}: ${finding.shown}.${finding.grade === 'sound' && finding.sureWords === 'seen' ? '' : ` ${finding.reason}`}`;
 }

@@ -1,2 +1,2 @@
 export * from './duty.ts';
-export { dutyOf, mergeLimits } from './duty-of.ts';
+export { dutyOf, mergeLimits, reasonSentence } from './duty-of.ts';

@@ -19,6 +19,7 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const shown = (text: string): string => ownUnitsFirst(text, picture.system);
   return [
     { kind: 'heading', level: 2, text: 'Findings' },
+    ...(heavy.length === 0 && told.length > 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer.' } as const] : []),
     ...(told.length === 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer, or wants watching.' } as const] : []),
     ...heavy.flatMap((finding): readonly Block[] => [
       { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${atWords(finding.at)}` },
@@ -32,9 +33,8 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     ]),
     ...(watched.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
-      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What, and what was found', 'Means, and by which rule'], rows: watched.map((finding) => ({ cells: [
-        `${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`,
-        `${say(finding.reason)}${oddsOf(finding)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`,
+      { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What, and what was found', 'Means, and by which rule'], rows: alike(watched, (finding) => `${say(finding.reason)}${oddsOf(finding)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`).map(([means, mine]) => ({ cells: [
+        mine.map((finding) => `${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).join('; '), means,
       ] })) } as const,
     ]),
     ...(sound.length === 0 ? [] : [
@@ -50,6 +50,13 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
 
 /** Two answers about it that cannot both be right, behind its own words. */
 const oddsOf = ({ atOdds }: Finding): string => (atOdds === undefined ? '' : ` At odds: ${atOdds}`);
+
+/** Findings that mean the same by the same rule share a row: the same words three times over make nobody wiser. */
+function alike(findings: readonly Finding[], words: (finding: Finding) => string): readonly (readonly [words: string, findings: readonly Finding[]])[] {
+  const rows = new Map<string, Finding[]>();
+  for (const finding of findings) rows.set(words(finding), [...(rows.get(words(finding)) ?? []), finding]);
+  return [...rows];
+}
 
 /** Reasons that say no more than that nobody has been there. */
 const UNTOUCHED: readonly string[] = ['Not measured.', 'Nobody has looked yet.', 'Whether it applies is not known yet.'];

@@ -1,4 +1,4 @@
-import { isOpen, type Picture, type PrintSystem } from '../../derived/index.ts';
+import { isOpen, reasonSentence, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { moneySpan } from '../sentences/money-words.ts';
 import { hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
@@ -29,7 +29,7 @@ export function firstPage(picture: Picture): readonly Block[] {
       { kind: 'list', ordered: false, items: duty.limits.map((limit) => say(limit.sentence)) } as const,
     ]),
     { kind: 'heading', level: 2, text: duty.verdict === 'fit' ? 'What speaks for it' : 'Why' },
-    { kind: 'list', ordered: true, items: duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)) },
+    { kind: 'list', ordered: true, items: [...duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)), ...onceCured(picture)] },
     { kind: 'heading', level: 2, text: 'What was not checked' },
     picture.notChecked.length === 0
       ? { kind: 'paragraph', text: 'Every part of this linkage family was looked at, and every rule could be answered.' }
@@ -37,7 +37,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     { kind: 'heading', level: 2, text: 'What it would take' },
     jobs.length === 0
       ? { kind: 'paragraph', text: duty.verdict === 'not-known-yet' ? 'Not known yet: no work follows from what was read so far, and much of it was not looked at.' : 'Nothing beyond oil and the usual round.' }
-      : { kind: 'paragraph', text: `${jobs.length} jobs, ${urgent.length} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
+      : { kind: 'paragraph', text: `${jobs.length === 1 ? 'One job' : `${jobs.length} jobs`}, ${urgent.length === 0 ? 'none' : String(urgent.length)} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
       ...(duty.verdict === 'stand-down' ? [{ kind: 'paragraph', text: 'While something stops it, whatever needs it to run waits until that is cured.' } as const] : []),
@@ -50,14 +50,25 @@ export function firstPage(picture: Picture): readonly Block[] {
 export const reasonWords = (sentence: string, system: PrintSystem): string =>
   sentence.replace(/: ([^,():]+ \([^()]+\))\. /u, (_, shown: string) => `: ${ownUnitsFirst(shown, system)}. `);
 
+/** What limits a hammer that something stops, after what stops it, so that nobody takes the cure of the one for the end of it. */
+function onceCured({ duty, findings, system }: Picture): readonly string[] {
+  if (duty.verdict !== 'stand-down') return [];
+  const limiting = findings.filter((finding, index, all) => finding.grade === 'limited' && all.findIndex((one) => one.criterion === finding.criterion) === index).sort((a, b) => Number(b.gate) - Number(a.gate) || b.limits.length - a.limits.length);
+  return limiting.slice(0, Math.max(0, MOST_REASONS - duty.reasons.length)).map((finding) => `Once that is cured, it limits still: ${reasonWords(reasonSentence(finding), system)}`);
+}
+
+const MOST_REASONS = 3;
+
 /** So many things are named on the first page, which must stay one page; the rest is counted and stands behind it. */
 const MOST_NAMED = 8;
 
 /** What was not checked, gates first as the list has it. */
 function notCheckedWords({ notChecked }: Picture): string {
-  const named = notChecked.slice(0, MOST_NAMED).map((one) => `${partName(one.part)}${one.wholly ? '' : ' (in part)'}`).join('; ');
+  const named = notChecked.slice(0, MOST_NAMED);
+  const names = (wholly: boolean): string => named.filter((one) => one.wholly === wholly).map((one) => partName(one.part)).join('; ');
   const more = notChecked.length - MOST_NAMED;
-  return `${named}${more > 0 ? `; and ${more} more, under Not known yet` : ''}. None of it is taken as good.`;
+  const said = [...(names(true) === '' ? [] : [`Not at all: ${names(true)}.`]), ...(names(false) === '' ? [] : [`In part: ${names(false)}.`]), ...(more > 0 ? [`${more === 1 ? 'One more stands' : `${more} more stand`} under Not known yet.`] : [])];
+  return `${said.join(' ')} None of it is taken as good.`;
 }
 
 export const FAMILY_WORDS = { 'coil-and-toggle': 'coil spring and toggles', 'bow-spring': 'bow spring', helve: 'helve' } as const;
