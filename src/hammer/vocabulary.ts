@@ -79,10 +79,6 @@ export interface Part {
   readonly name: TradeName;
   readonly group: PartGroup;
   readonly families: readonly LinkageFamily[];
-  /** Where it sits on the machine. */
-  readonly sits: string;
-  /** What would make it dangerous. */
-  readonly danger: string;
   readonly places: readonly MeasuringPlace[];
   readonly looks: readonly Look[];
 }

@@ -5,8 +5,6 @@ import { EVERY, GUIDED } from './families.ts';
 export const CASTINGS: readonly Part[] = [
   {
     id: 'frame', rows: [35], name: { us: 'frame', uk: 'frame, standard' }, group: 'castings', families: EVERY,
-    sits: 'The C-shaped casting from the base up over the dies to the shaft bearings; its inside curve is the throat, its back the spine.',
-    danger: 'Every blow tries to open the throat. A crack there grows without warning until the top half comes away.',
     places: [
       { id: 'frame.crack-length', name: 'length of the longest crack', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Wipe the crack with dye or chalk and measure along it from end to end with a rule, on the side where it is longest.', accuracy: '1/8 in', plausible: [0.001, 2] },
       { id: 'frame.height', name: 'overall height', dimension: 'length', at: [], tools: ['tape'], how: 'Measure from the floor to the highest point of the casting or shaft caps.', accuracy: '1/2 in', plausible: [0.4, 6], asMade: true },
@@ -41,8 +39,6 @@ export const CASTINGS: readonly Part[] = [
   },
   {
     id: 'nameplate', rows: [51], name: { us: 'nameplate, casting marks and paint', uk: 'maker’s plate, casting marks and paint' }, group: 'castings', families: EVERY,
-    sits: 'Plate or raised marks, often on a flat at the rear of the column; paint all over.',
-    danger: 'Paint and filler hide cracks, oil holes and the numbers by which parts are found.',
     places: [],
     looks: [
       { id: 'nameplate.marks', question: 'Can the casting marks or serial be read?', how: 'Wire-brush the flat on the rear of the column and rub chalk over it.', at: [],
@@ -61,8 +57,6 @@ export const CASTINGS: readonly Part[] = [
   },
   {
     id: 'ways', rows: [15], name: { us: 'ways', uk: 'slides' }, group: 'castings', families: GUIDED,
-    sits: 'Machined faces of the frame on which the ram slides.',
-    danger: 'Ways out of square throw the blow to one edge of the dies and lever on the dovetail lips.',
     places: [
       { id: 'ways.square', name: 'ways out of square to the die seat, over one foot', dimension: 'length', at: ['fore-aft', 'side'], tools: ['feeler', 'dial-indicator'], how: 'Stand a machinist’s square on the cleaned die seat floor against the way; push feelers into the gap one foot (300 mm) up.', accuracy: '0.002 in', plausible: [0, 0.02] },
       { id: 'ways.straight', name: 'ways hollow over their height', dimension: 'length', at: [], tools: ['feeler'], how: 'Hold a straightedge on the way and push feelers under it where the ram rubs most.', accuracy: '0.002 in', plausible: [0, 0.02] },
@@ -78,8 +72,6 @@ export const CASTINGS: readonly Part[] = [
   },
   {
     id: 'anvil', rows: [37], name: { us: 'anvil block', uk: 'anvil block' }, group: 'castings', families: EVERY,
-    sits: 'The mass under the lower die: part of the frame casting, or a block of its own.',
-    danger: 'Left joined to the body during a move, a separate anvil has broken many bodies by its mass.',
     places: [
       { id: 'anvil.mass', name: 'anvil mass', dimension: 'mass', at: [], tools: ['scale', 'tape'], how: 'Weigh it, or measure the solid iron under the lower die and take 0.26 lb per cubic inch (7,200 kg per cubic metre); leave hollows out.', accuracy: '10 %', plausible: [20, 50_000], asMade: true },
     ],

@@ -11,8 +11,6 @@ const DIE_HEIGHT_WAYS = [
 export const DIES_AND_SEAT: readonly Part[] = [
   {
     id: 'upper-die', rows: [1, 2, 4, 5, 10], name: { us: 'upper die, top die', uk: 'top tool, top pallet' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'Keyed in the dovetail at the foot of the ram.',
-    danger: 'A loose or chipped upper die leaves the ram at the speed of the blow.',
     places: [
       { id: 'upper-die.height', name: 'upper die height', dimension: 'length', at: CORNERS, tools: ['caliper', 'height-gauge', 'rule'], how: 'Block the ram first. Measure from the floor of the dovetail to the face, once, or at each of the four corners; say which way it was measured.', accuracy: '0.005 in; a rule to 1/32 in is enough for the stack', plausible: [0.005, 0.4], asMade: true, ways: DIE_HEIGHT_WAYS },
       { id: 'upper-die.width', name: 'upper die width at the seat', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the body where it bears in its seat, from flank to flank.', accuracy: '1/32 in', plausible: [0.005, 0.5], asMade: true },
@@ -42,8 +40,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'lower-die', rows: [1, 3, 4, 5, 10], name: { us: 'lower die, bottom die', uk: 'bottom tool, bottom pallet' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'Keyed in the die seat of the frame, the anvil or the sow block.',
-    danger: 'A narrow or loose lower die hammers its way into the iron and breaks the lips of the seat.',
     places: [
       { id: 'lower-die.height', name: 'lower die height', dimension: 'length', at: CORNERS, tools: ['caliper', 'height-gauge', 'rule'], how: 'Measure from the seat’s true floor to the face, once, or at each of the four corners. A die that has sunk is still measured above the floor as made; say which way it was measured.', accuracy: '0.005 in; a rule to 1/32 in is enough for the stack', plausible: [0.005, 0.4], asMade: true, ways: DIE_HEIGHT_WAYS },
       { id: 'lower-die.width', name: 'lower die width at the seat', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the body where it bears on the seat floor, from flank to flank.', accuracy: '1/32 in', plausible: [0.005, 0.5], asMade: true },
@@ -77,8 +73,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'dovetail', rows: [5], name: { us: 'dovetails', uk: 'dovetails' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'The sloping flanks of ram foot and die seat, and of the dies that fit them.',
-    danger: 'A key that bears on part of a flank splits the lip off.',
     places: [
       { id: 'dovetail.chip-share', name: 'length of a chip in the lip, as a share of its length', dimension: 'ratio', at: ['upper', 'lower'], tools: ['rule'], how: 'Measure the missing piece along the lip and divide by the length of the lip.', accuracy: '5 %', plausible: [0, 1] },
       { id: 'dovetail.flank-angle', name: 'flank angle', dimension: 'angle', at: ['upper', 'lower'], tools: ['protractor'], how: 'Measure over two dowel pins or hold a protractor to the flank; makers differ, so always measure.', accuracy: '0.2 degree', plausible: [0, 0.8], asMade: true },
@@ -100,8 +94,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'keys', rows: [6], name: { us: 'keys', uk: 'keys, cotters' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'Driven between die and dovetail flank, one for each die.',
-    danger: 'A key that lets go frees a die; a brittle key throws splinters when it is driven.',
     places: [
       { id: 'keys.contact', name: 'share of the key in contact', dimension: 'ratio', at: ['upper', 'lower'], tools: ['eye'], how: 'Blue the key thinly, drive it, draw it, and judge what share of its length shows contact.', accuracy: '5 %', plausible: [0, 1] },
       { id: 'keys.projection', name: 'length left to drive', dimension: 'length', at: ['upper', 'lower'], tools: ['rule'], how: 'Measure how far the large end stands out of the seat when the key is tight.', accuracy: '1/16 in', plausible: [0, 0.3] },
@@ -145,8 +137,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'key-removal', rows: [6.5], name: { us: 'key removal', uk: 'drawing the keys' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'At the small end of each key.',
-    danger: 'An unrestrained drift flies: one has flown into a face. Light taps swell the end and make it worse.',
     places: [
       { id: 'key-removal.room', name: 'clear length behind the small end', dimension: 'length', at: ['upper', 'lower'], tools: ['rule', 'tape'], how: 'Measure how much room there is behind the small end for a drift and a swing.', accuracy: '1 in', plausible: [0, 5] },
     ],
@@ -160,8 +150,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'seat', rows: [7], name: { us: 'die seat, die pocket', uk: 'die seat' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'The pocket of the frame or anvil in which the lower die stands.',
-    danger: 'A dished or sunk seat lets the die rock; the keys then work out and the lips break.',
     places: [
       { id: 'seat.sunk', name: 'depth that the die has sunk into the seat', dimension: 'length', at: [], tools: ['depth-gauge', 'caliper', 'rule'], how: 'Die out: lay a straightedge on the floor that the die never touched and measure down to the floor under the die.', accuracy: '1/64 in', plausible: [0, 0.06] },
       { id: 'seat.dish', name: 'hollow of the seat floor under the die', dimension: 'length', at: [], tools: ['depth-gauge', 'feeler'], how: 'Straightedge across the floor under the die; feelers at nine points; take the deepest.', accuracy: '0.002 in', plausible: [0, 0.03] },
@@ -196,8 +184,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'sow-block', rows: [8], name: { us: 'sow block, anvil cap', uk: 'shoe, sole block' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'Between frame and lower die, keyed to the frame, with a dovetail of its own on top.',
-    danger: 'Left out to gain height, it lets the ram over-travel: the linkage breaks and people are hurt.',
     places: [
       { id: 'sow-block.height', name: 'sow block height', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from its seat in the frame to the floor of its own dovetail.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true },
       { id: 'sow-block.dish', name: 'hollow of its top or underside', dimension: 'length', at: [], tools: ['feeler', 'depth-gauge'], how: 'Straightedge across, feelers under it; take the deepest of top and underside.', accuracy: '0.002 in', plausible: [0, 0.03] },
@@ -219,8 +205,6 @@ export const DIES_AND_SEAT: readonly Part[] = [
   },
   {
     id: 'filler-plate', rows: [9], name: { us: 'filler plate', uk: 'packing, liner' }, group: 'dies-and-seat', families: EVERY,
-    sits: 'Under the lower die, over its full base, where the seat has lost depth.',
-    danger: 'A plate that rocks or curls is worse than none: the die works loose on it.',
     places: [
       { id: 'filler-plate.thickness', name: 'filler plate thickness', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Measure clean, at the four corners, and take the mean. Zero or nothing entered means no plate.', accuracy: '0.002 in', plausible: [0, 0.06] },
       { id: 'filler-plate.taper', name: 'filler plate out of parallel', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Greatest difference between the four corners.', accuracy: '0.001 in', plausible: [0, 0.01] },

@@ -5,8 +5,6 @@ import { EVERY } from './families.ts';
 export const DRIVE: readonly Part[] = [
   {
     id: 'drive-line', rows: [27, 43], name: { us: 'drive', uk: 'drive' }, group: 'drive', families: EVERY,
-    sits: 'Whatever turns the hammer’s pulley.',
-    danger: 'Too fast multiplies the load on every pin by the square of the speed.',
     places: [
       { id: 'drive-line.countershaft-driven', name: 'countershaft pulley driven by the motor', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Only where there is a countershaft: diameter of the pulley that the motor drives.', accuracy: '1/16 in', plausible: [0.03, 2.5] },
       { id: 'drive-line.countershaft-driver', name: 'countershaft pulley that drives the hammer', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Only where there is a countershaft: diameter of the pulley that drives the hammer.', accuracy: '1/16 in', plausible: [0.03, 2.5] },
@@ -34,8 +32,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'belt', rows: [43], name: { us: 'belt', uk: 'belt' }, group: 'drive', families: EVERY,
-    sits: 'From driver to the hammer’s pulley.',
-    danger: 'A belt takes a sleeve in before a hand can follow; a lace that breaks whips.',
     places: [
       { id: 'belt.width', name: 'belt width', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Measure across the belt away from the joint.', accuracy: '1/16 in', plausible: [0.005, 0.6], asMade: true },
       { id: 'belt.thickness', name: 'belt thickness', dimension: 'length', at: [], tools: ['caliper'], how: 'Caliper it away from the joint.', accuracy: '1/64 in', plausible: [0.001, 0.03], asMade: true },
@@ -75,8 +71,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'belt-idler', rows: [44], name: { us: 'belt idler, tightener', uk: 'jockey pulley' }, group: 'drive', families: EVERY,
-    sits: 'On an arm of the treadle: tightens the belt, and so is the clutch.',
-    danger: 'A belt that drags with the treadle up keeps the ram creeping.',
     places: [
       { id: 'belt-idler.clear', name: 'belt clear of the pulley, treadle up', dimension: 'length', at: [], tools: ['rule'], how: 'Treadle up: measure how far the belt stands clear of the driven pulley at its loosest.', accuracy: '1/4 in', plausible: [0, 0.5] },
     ],
@@ -96,8 +90,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'motor', rows: [45], name: { us: 'motor', uk: 'motor' }, group: 'drive', families: EVERY,
-    sits: 'On the frame, a bracket or the wall.',
-    danger: 'Live parts; and a weak motor stalls and burns.',
     places: [
       { id: 'motor.power', name: 'motor power, from the plate', dimension: 'power', at: [], tools: ['plate'], how: 'Read it off the motor’s plate.', accuracy: 'as printed', plausible: [50, 75_000] },
       { id: 'motor.speed', name: 'motor speed, from the plate', dimension: 'rotation', at: [], tools: ['plate', 'tachometer'], how: 'Read the speed at full load off the plate, or hold a tachometer to the shaft.', accuracy: 'as printed', plausible: [2, 70] },
@@ -130,8 +122,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'starter', rows: [46], name: { us: 'starter and isolator', uk: 'starter and isolator' }, group: 'drive', families: EVERY,
-    sits: 'On the wall or frame, within reach of the operator.',
-    danger: 'Without a way to lock it off, no hand may go near the dies.',
     places: [],
     looks: [
       { id: 'starter.isolation', question: 'Can the power be cut off and kept off?', how: 'Find the isolator, turn it off, put your own padlock on it and try to start.', at: [],
@@ -161,8 +151,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'phase-converter', rows: [47], name: { us: 'phase converter', uk: 'phase converter' }, group: 'drive', families: EVERY,
-    sits: 'Between single-phase supply and three-phase motor.',
-    danger: 'Its third leg is live whenever it turns.',
     places: [
       { id: 'phase-converter.power', name: 'rated power of the idler motor', dimension: 'power', at: [], tools: ['plate'], how: 'Read it off the plate of the idler motor.', accuracy: 'as printed', plausible: [50, 100_000] },
     ],
@@ -178,8 +166,6 @@ export const DRIVE: readonly Part[] = [
   },
   {
     id: 'tyre-wheel', rows: [48], name: { us: 'tire-wheel drive', uk: 'tyre-wheel drive' }, group: 'drive', families: EVERY,
-    sits: 'A small roller pressed by the treadle on a tyre that is the flywheel.',
-    danger: 'A soft or flat-spotted tyre bounces the drive and drops the ram without warning.',
     places: [
       { id: 'tyre-wheel.roller', name: 'drive roller diameter', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure over the worn middle.', accuracy: '1/32 in', plausible: [0.02, 0.4], asMade: true },
       { id: 'tyre-wheel.roller-wear', name: 'groove worn in the roller', dimension: 'length', at: [], tools: ['depth-gauge', 'rule'], how: 'Straightedge along the roller; depth at the middle.', accuracy: '1/64 in', plausible: [0, 0.03] },

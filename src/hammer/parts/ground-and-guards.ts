@@ -5,8 +5,6 @@ import { EVERY } from './families.ts';
 export const GROUND_AND_GUARDS: readonly Part[] = [
   {
     id: 'base', rows: [36, 42], name: { us: 'base, feet and level', uk: 'base, feet and level' }, group: 'ground-and-guards', families: EVERY,
-    sits: 'The foot flange of the frame, its bolt ears and what they stand on.',
-    danger: 'A base that rocks walks; a cracked ear lets one corner go.',
     places: [
       { id: 'base.rock', name: 'gap under the base at a corner', dimension: 'length', at: ['front-left', 'front-right', 'rear-left', 'rear-right'], tools: ['feeler'], how: 'Bolts slack: push feelers under each corner; take the greatest.', accuracy: '0.002 in', plausible: [0, 0.03] },
       { id: 'base.level', name: 'out of level in one foot', dimension: 'length', at: ['fore-aft', 'side'], tools: ['level', 'feeler'], how: 'Level on a machined face; lift its low end with feelers until the bubble is in the middle; enter the feelers for a level one foot (300 mm) long.', accuracy: '0.005 in in one foot', plausible: [0, 0.05] },
@@ -28,8 +26,6 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
   },
   {
     id: 'hold-down-bolts', rows: [38], name: { us: 'hold-down bolts', uk: 'foundation bolts' }, group: 'ground-and-guards', families: EVERY,
-    sits: 'Through the base into block, slab or timbers.',
-    danger: 'A hammer that walks takes its operator with it.',
     places: [
       { id: 'hold-down-bolts.diameter', name: 'hold-down bolt diameter', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper over the thread.', accuracy: '1/32 in', plausible: [0.006, 0.08], asMade: true },
       { id: 'hold-down-bolts.spacing', name: 'distance between the bolt holes of the base', dimension: 'length', at: ['along', 'across'], tools: ['tape', 'rule'], how: 'Measure from hole centre to hole centre, along the base and across it.', accuracy: '1/16 in', plausible: [0.05, 3], forMaking: true },
@@ -46,8 +42,6 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
   },
   {
     id: 'foundation', rows: [41], name: { us: 'foundation, pad', uk: 'foundation, bed' }, group: 'ground-and-guards', families: EVERY,
-    sits: 'Block, slab or timbers under the base, and the soil below.',
-    danger: 'A slab that breaks lets the hammer tip; a thin one shakes the house.',
     places: [
       { id: 'foundation.thickness', name: 'foundation thickness', dimension: 'length', at: [], tools: ['tape'], how: 'Measure at an edge or in a hole beside it.', accuracy: '1 in', plausible: [0, 4] },
       { id: 'foundation.length', name: 'foundation length', dimension: 'length', at: [], tools: ['tape'], how: 'Measure the block front to back, edge gap to edge gap.', accuracy: '2 in', plausible: [0.1, 15] },
@@ -81,8 +75,6 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
   },
   {
     id: 'guards', rows: [40], name: { us: 'guards', uk: 'guards' }, group: 'ground-and-guards', families: EVERY,
-    sits: 'In front of linkage and spring, round the belt, behind the dies.',
-    danger: 'Without one a breaking spring, pin or key goes straight at whoever stands in front.',
     places: [],
     looks: [
       { id: 'guards.front', question: 'Is there a guard in front of linkage and spring?', how: 'Look from where people stand: steel mesh or polycarbonate sheet at head height, fixed.', at: [],
@@ -106,8 +98,6 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
   },
   {
     id: 'whole-machine', rows: [], name: { us: 'the whole machine', uk: 'the whole machine' }, group: 'ground-and-guards', families: EVERY,
-    sits: 'All of it.',
-    danger: 'Top-heavy: several have gone over while being moved.',
     places: [
       { id: 'whole-machine.mass', name: 'mass of the machine', dimension: 'mass', at: [], tools: ['scale'], how: 'From a crane scale or a weighbridge; otherwise the class gives a first guess.', accuracy: '5 %', plausible: [50, 60_000] },
     ],

@@ -11,8 +11,6 @@ const CRACK_ANSWERS = [
 export const RAM_AND_LINKAGE: readonly Part[] = [
   {
     id: 'ram', rows: [11], name: { us: 'ram, hammer head', uk: 'tup' }, group: 'ram-and-linkage', families: EVERY,
-    sits: 'The falling part: in the guide, or at the end of the helve.',
-    danger: 'A dropped ram holds a hand. A crack at its dovetail or pin boss lets the die or the whole ram go.',
     places: [
       { id: 'ram.mass', name: 'ram mass with upper die and links', dimension: 'mass', at: [], tools: ['scale'], how: 'Weigh ram, upper die and links together; the nominal class is a first guess only.', accuracy: '5 %', plausible: [3, 1500], asMade: true },
       { id: 'ram.wear-step', name: 'wear step on the ram faces', dimension: 'length', at: [], tools: ['feeler', 'caliper'], how: 'Caliper the ram at top, middle and bottom, or hold a straightedge along it; take the greatest difference.', accuracy: '0.003 in', plausible: [0, 0.01] },
@@ -28,8 +26,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'ram-guide', rows: [12], name: { us: 'ram guide', uk: 'guide, slides' }, group: 'ram-and-linkage', families: GUIDED,
-    sits: 'Holds the ram against the ways, in one piece round it or capped and adjustable.',
-    danger: 'A broken ear lets the ram out of its guide in the middle of a stroke.',
     places: [
       { id: 'ram-guide.play-fore-aft', name: 'ram play fore and aft', dimension: 'length', at: ['top', 'bottom'], tools: ['dial-indicator', 'feeler'], how: 'Power locked off, ram blocked near that end of its travel: lever the ram towards and away from the column and read the whole movement on a dial, or fit feelers.', accuracy: '0.002 in', plausible: [0, 0.02], asMade: true },
       { id: 'ram-guide.play-side', name: 'ram play from side to side', dimension: 'length', at: ['top', 'bottom'], tools: ['dial-indicator', 'feeler'], how: 'Power locked off, ram blocked near that end of its travel: lever the ram from side to side and read the whole movement on a dial, or fit feelers.', accuracy: '0.002 in', plausible: [0, 0.02], asMade: true },
@@ -63,8 +59,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'guide-shims', rows: [13], name: { us: 'guide shims', uk: 'guide liners' }, group: 'ram-and-linkage', families: GUIDED,
-    sits: 'Between guide and frame, each side.',
-    danger: 'A shim that climbs out gives sudden play in the middle of a heat.',
     places: [
       { id: 'guide-shims.thickness', name: 'shim pack thickness', dimension: 'length', at: ['left', 'right'], tools: ['micrometer', 'caliper'], how: 'Record it as found before anything is taken out; measure the whole pack, clean.', accuracy: '0.001 in', plausible: [0, 0.03] },
       { id: 'guide-shims.width', name: 'shim width', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Lay the old shim down and measure across; without one, the width of the joint that it fills.', accuracy: '1/32 in', plausible: [0.005, 0.3], forMaking: true },
@@ -84,8 +78,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'guide-bolts', rows: [14], name: { us: 'guide bolts', uk: 'guide bolts' }, group: 'ram-and-linkage', families: GUIDED,
-    sits: 'Through the ears of the guide into the frame.',
-    danger: 'Over-tightened, they break a cast ear; loose, they let the guide walk.',
     places: [],
     looks: [
       { id: 'guide-bolts.state', question: 'How are the guide bolts?', how: 'Put a spanner on each: feel for even tightness, look for locking, thread and grade marks.', at: [],
@@ -99,8 +91,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'toggle-links', rows: [16], name: { us: 'toggle links', uk: 'short links' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'The short links from the lower ends of the arms to the ram.',
-    danger: 'A link that breaks lets half the linkage swing free beside the operator’s face.',
     places: [
       { id: 'toggle-links.play', name: 'play at the ram pin', dimension: 'length', at: ['left', 'right'], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lift the link with a small bar and read the whole movement at the ram pin.', accuracy: '0.002 in', plausible: [0, 0.02] },
       { id: 'toggle-links.length', name: 'link length, pin to pin', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure from pin centre to pin centre.', accuracy: '0.005 in', plausible: [0.02, 0.6], asMade: true },
@@ -111,8 +101,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'toggle-arms', rows: [17], name: { us: 'toggle arms', uk: 'side arms' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'The pair of long arms that hang on the crosshead and squeeze the spring between their upper ends.',
-    danger: 'A cracked arm fails at speed at the height of a face.',
     places: [
       { id: 'toggle-arms.length', name: 'arm length, pin to pin', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure from the centre of the pivot pin to the centre of the lower pin.', accuracy: '0.005 in', plausible: [0.03, 1], asMade: true },
       { id: 'toggle-arms.upper-length', name: 'arm length, pivot to spring', dimension: 'length', at: ['left', 'right'], tools: ['rule', 'caliper'], how: 'Measure from the centre of the pivot pin up to where the spring or its seat bears on the arm.', accuracy: '1/32 in', plausible: [0.03, 1] },
@@ -136,8 +124,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'toggle-pins', rows: [18], name: { us: 'toggle pins and bushings', uk: 'pins and bushes' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'The four joints of the linkage: arm pivots above, arm ends below, left and right.',
-    danger: 'A seized or broken pin breaks the arm.',
     places: [
       { id: 'toggle-pins.play', name: 'play of the joint', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['dial-indicator', 'feeler', 'micrometer'], how: 'Ram blocked and spring slack: move the arm against its pin and read the whole movement, joint by joint.', accuracy: '0.001 in', plausible: [0, 0.02], asMade: true },
       { id: 'toggle-pins.diameter', name: 'pin diameter', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['micrometer', 'caliper'], how: 'Pin out: measure it where it wears and where it does not.', accuracy: '0.001 in', plausible: [0.004, 0.12], asMade: true },
@@ -161,8 +147,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'coil-spring', rows: [19], name: { us: 'coil spring', uk: 'coil spring' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'Between the upper ends of the toggle arms.',
-    danger: 'A breaking spring leaves at head height. Its preload must be let off before anything is opened.',
     places: [
       { id: 'coil-spring.free-length', name: 'free length', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Preload let off and spring out: measure over the ends, standing free.', accuracy: '1/32 in', plausible: [0.03, 1], asMade: true },
       { id: 'coil-spring.installed-length', name: 'length as set in the machine', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Ram hanging at rest: measure between the spring’s seats.', accuracy: '1/32 in', plausible: [0.02, 1], asMade: true },
@@ -190,8 +174,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'spring-bolt', rows: [20], name: { us: 'spring bolt, adjuster and carrier', uk: 'spring bolt, adjuster and carrier' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'Through the spring, drawing the arm ends together.',
-    danger: 'It holds the full preload; let it down in small turns, never with a wrench flung round.',
     places: [
       { id: 'spring-bolt.thread-left', name: 'thread left to tighten', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Measure the thread between the nut and the end of its run.', accuracy: '1/32 in', plausible: [0, 0.3] },
       { id: 'spring-bolt.thread-pitch', name: 'thread pitch', dimension: 'length', at: [], tools: ['thread-gauge', 'rule'], how: 'Count the threads in one inch, or use a thread gauge, and enter the distance from crest to crest.', accuracy: 'exact', plausible: [0.0004, 0.01] },
@@ -211,8 +193,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'crosshead', rows: [21], name: { us: 'crosshead, spring box', uk: 'crosshead' }, group: 'ram-and-linkage', families: COIL,
-    sits: 'Hangs on the connecting rod and carries the arms.',
-    danger: 'A cracked crosshead drops arms, spring and ram together.',
     places: [
       { id: 'crosshead.play', name: 'play at the crosshead pin', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lift the crosshead with a bar and read the whole movement at its pin.', accuracy: '0.002 in', plausible: [0, 0.02] },
       { id: 'crosshead.pin-diameter', name: 'crosshead pin diameter', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pin out: measure it where it does not rub.', accuracy: '0.001 in', plausible: [0.006, 0.15], asMade: true, forMaking: true },
@@ -233,8 +213,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'connecting-rod', rows: [22], name: { us: 'pitman, connecting rod', uk: 'connecting rod' }, group: 'ram-and-linkage', families: EVERY,
-    sits: 'From the crank pin down to the crosshead, the bow or the tail of the helve.',
-    danger: 'Lengthened past its thread, it comes apart in the stroke.',
     places: [
       { id: 'connecting-rod.length', name: 'rod length, pin to pin', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from the centre of the crank pin to the centre of the lower pin.', accuracy: '1/32 in', plausible: [0.08, 3], asMade: true },
       { id: 'connecting-rod.thread-engagement', name: 'thread in engagement', dimension: 'length', at: ['upper', 'lower'], tools: ['rule', 'depth-gauge'], how: 'Measure how much thread is inside the nut or sleeve; probe from the far end where it is hidden.', accuracy: '1/32 in', plausible: [0, 0.3], asMade: true },
@@ -263,8 +241,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'crank', rows: [23], name: { us: 'crank plate and crank pin', uk: 'crank disc and pin' }, group: 'ram-and-linkage', families: EVERY,
-    sits: 'On the front end of the shaft; the pin sits in a slot or hole that sets the throw.',
-    danger: 'A pin that comes out lets the rod flail; a cracked plate bursts.',
     places: [
       { id: 'crank.throw', name: 'throw: centre of shaft to centre of pin', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Measure from shaft centre to pin centre, or take half the difference between the highest and lowest place of the pin.', accuracy: '1/32 in', plausible: [0.01, 0.4], asMade: true },
       { id: 'crank.pin-diameter', name: 'crank pin diameter', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Measure where the rod does not rub.', accuracy: '0.001 in', plausible: [0.008, 0.2], asMade: true },
@@ -295,8 +271,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'bow-spring', rows: [49], name: { us: 'bow spring, leaf spring', uk: 'bow spring, laminated spring' }, group: 'ram-and-linkage', families: BOW,
-    sits: 'Above the ram: a pack of leaves clipped in the middle to the rod, its ends strapped to the ram.',
-    danger: 'A leaf that breaks leaves at head height; the whole preload sits in the straps.',
     places: [
       { id: 'bow-spring.leaf-thickness', name: 'leaf thickness', dimension: 'length', at: [], tools: ['caliper', 'micrometer'], how: 'Caliper one leaf at the middle, clean of rust.', accuracy: '0.005 in', plausible: [0.001, 0.05], asMade: true },
       { id: 'bow-spring.leaf-width', name: 'leaf width', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper across one leaf.', accuracy: '1/32 in', plausible: [0.01, 0.3], asMade: true },
@@ -340,8 +314,6 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
   },
   {
     id: 'helve', rows: [50], name: { us: 'helve and pivots', uk: 'helve and trunnions' }, group: 'ram-and-linkage', families: HELVE,
-    sits: 'The pivoted beam: head and upper die at one end, the drive at the other, cushions beside it.',
-    danger: 'A cracked helve throws its head. Head bolts go brittle with the blows and part without warning.',
     places: [
       { id: 'helve.front-length', name: 'length from pivot to head', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from the pivot centre to the centre of the upper die.', accuracy: '1/8 in', plausible: [0.2, 5], asMade: true },
       { id: 'helve.rear-length', name: 'length from pivot to drive', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure from the pivot centre to the centre of the rod pin at the tail.', accuracy: '1/8 in', plausible: [0.05, 5], asMade: true },

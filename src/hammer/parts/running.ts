@@ -5,8 +5,6 @@ import { COIL, EVERY, GUIDED } from './families.ts';
 export const RUNNING: readonly Part[] = [
   {
     id: 'running', rows: [], name: { us: 'running trial', uk: 'running trial' }, group: 'running', families: EVERY,
-    sits: 'The hammer at work: idle, soft on wood, full, on hot steel, and let go.',
-    danger: 'Stand aside of the plane of spring and linkage; a second person stands at the isolator.',
     places: [
       { id: 'running.rate', name: 'blows a minute at full tread', dimension: 'rotation', at: [], tools: ['counted-blows', 'recording', 'tachometer', 'stopwatch', 'ear'], how: 'Hardwood block under the die, full tread: count the blows for 30 seconds, or record and count after; times two.', accuracy: '2 %', plausible: [0.3, 12], asMade: true },
       { id: 'running.release-strokes', name: 'strokes after the treadle is let go', dimension: 'count', at: [], tools: ['ear', 'recording', 'camera'], how: 'Full tread on wood, let go, count the strokes until the ram stands still.', accuracy: '1 stroke', plausible: [0, 200] },

@@ -5,8 +5,6 @@ import { ENDS, EVERY } from './families.ts';
 export const SHAFT_AND_CLUTCH: readonly Part[] = [
   {
     id: 'main-bearings', rows: [24], name: { us: 'main bearings, babbitt', uk: 'main bearings, white metal' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'The two split bearings of the main shaft; front is the crank end.',
-    danger: 'A loose bearing lifts the shaft and hangs the clutch up: the hammer will not let go.',
     places: [
       { id: 'main-bearings.clearance', name: 'main bearing clearance', dimension: 'length', at: ENDS, tools: ['dial-indicator', 'plastic-thread-gauge', 'feeler'], how: 'Dial on the shaft beside the bearing, lift with a bar and read the whole movement. A plastic thread needs a drop of oil, or it beds into the soft metal.', accuracy: '0.001 in', plausible: [0, 0.01], asMade: true },
       { id: 'main-bearings.length', name: 'bearing length', dimension: 'length', at: ENDS, tools: ['rule', 'caliper'], how: 'Measure the babbitt along the shaft.', accuracy: '1/16 in', plausible: [0.02, 0.8] },
@@ -23,8 +21,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'pouring', rows: [24.5], name: { us: 'pouring recipe', uk: 'pouring recipe' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'In the cleaned bearing shells, round the shaft or a mandrel.',
-    danger: 'A trace of damp under molten metal explodes. Babbitt holds lead.',
     places: [
       { id: 'pouring.contact', name: 'share of the bearing in contact after scraping', dimension: 'ratio', at: ENDS, tools: ['eye'], how: 'Blue the shaft thinly, turn it in the bearing, lift it and judge the share that took the blue.', accuracy: '5 %', plausible: [0, 1] },
       { id: 'pouring.dam-gap', name: 'gap to be closed with dam putty', dimension: 'length', at: ENDS, tools: ['feeler', 'rule'], how: 'Measure the widest gap between shaft and collar or dam before it is sealed; 1/8 in or less, and backed up.', accuracy: '1/32 in', plausible: [0, 0.03] },
@@ -40,8 +36,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'bearing-caps', rows: [25], name: { us: 'bearing caps and cap shims', uk: 'caps and laminated shims' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'Over the main bearings, with shims in the split.',
-    danger: 'A loose cap lets the shaft out under load.',
     places: [
       { id: 'bearing-caps.shims', name: 'shims left, each side', dimension: 'length', at: ENDS, tools: ['micrometer', 'feeler'], how: 'Measure the shim pack of one side, clean; both sides must be equal.', accuracy: '0.001 in', plausible: [0, 0.02] },
       { id: 'bearing-caps.shim-difference', name: 'difference between the two sides', dimension: 'length', at: ENDS, tools: ['micrometer', 'feeler'], how: 'Left pack less right pack, without sign.', accuracy: '0.001 in', plausible: [0, 0.01] },
@@ -58,8 +52,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'main-shaft', rows: [26, 30], name: { us: 'main shaft', uk: 'main shaft' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'Along the top of the frame, from crank plate to clutch pulley.',
-    danger: 'Too little end play binds the clutch, too much makes it grab.',
     places: [
       { id: 'main-shaft.diameter', name: 'journal diameter', dimension: 'length', at: ENDS, tools: ['micrometer', 'caliper'], how: 'Measure at three places and two angles in each journal and take the mean.', accuracy: '0.0005 in', plausible: [0.012, 0.3], asMade: true },
       { id: 'main-shaft.out-of-round', name: 'journal out of round', dimension: 'length', at: ENDS, tools: ['micrometer'], how: 'Greatest less least diameter at the same place.', accuracy: '0.0005 in', plausible: [0, 0.005] },
@@ -82,8 +74,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'pulley', rows: [27], name: { us: 'pulley, flywheel', uk: 'pulley, flywheel' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'The driven belt wheel on the hammer’s shaft.',
-    danger: 'A cracked rim or spoke bursts at speed.',
     places: [
       { id: 'pulley.diameter', name: 'pulley diameter', dimension: 'length', at: [], tools: ['tape', 'rule'], how: 'Measure across the rim at its middle, or wrap a tape round and divide by 3.1416.', accuracy: '1/16 in', plausible: [0.08, 2.5], asMade: true },
       { id: 'pulley.face', name: 'pulley face width', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Measure across the rim where the belt runs.', accuracy: '1/16 in', plausible: [0.01, 0.6], asMade: true },
@@ -106,8 +96,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'clutch-facing', rows: [28], name: { us: 'clutch facing', uk: 'clutch lining' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'On the cone or its shoes, inside the clutch pulley.',
-    danger: 'A grabbing clutch throws the ram down at the first touch; an old facing may hold asbestos.',
     places: [
       { id: 'clutch-facing.thickness', name: 'facing thickness', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thinnest place, down to the metal of the cone.', accuracy: '1/64 in', plausible: [0, 0.06], asMade: true },
       { id: 'clutch-facing.proud', name: 'cone proud of the pulley, engaged', dimension: 'length', at: [], tools: ['rule', 'depth-gauge'], how: 'Treadle down, power locked off: measure how far the cone’s edge stands out of the pulley. Zero means that it bottoms.', accuracy: '1/32 in', plausible: [0, 0.1], asMade: true },
@@ -143,8 +131,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'clutch-pulley', rows: [29], name: { us: 'clutch pulley bushing', uk: 'clutch pulley bush' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'Between the loose clutch pulley and the shaft.',
-    danger: 'A worn bush lets the pulley hang on the cone: the hammer runs on when the treadle is up.',
     places: [
       { id: 'clutch-pulley.play', name: 'total radial play at the bush', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Belt off: dial near the hub, lift and press the pulley with a bar; read the whole movement at the bush. Ten to fifteen thousandths is good practice.', accuracy: '0.001 in', plausible: [0, 0.02], asMade: true },
       { id: 'clutch-pulley.shaft-diameter', name: 'shaft diameter under the clutch pulley', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pulley slid aside: micrometer on the shaft where it runs, both ways; it wears there and not as the bearings do. Enter the greatest.', accuracy: '0.001 in', plausible: [0.012, 0.3], asMade: true, forMaking: true },
@@ -167,8 +153,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'shipper', rows: [31], name: { us: 'shipper, yoke and saddle', uk: 'fork and yoke' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'Moves the cone or pulley along the shaft when the treadle goes down.',
-    danger: 'A bent or binding yoke keeps the clutch in after the foot is off.',
     places: [
       { id: 'shipper.saddle-groove', name: 'groove worn in the saddle', dimension: 'length', at: [], tools: ['depth-gauge', 'rule'], how: 'Measure the depth of the worn groove below the untouched metal.', accuracy: '1/64 in', plausible: [0, 0.02] },
       { id: 'shipper.pin-play', name: 'play at the yoke pins', dimension: 'length', at: [], tools: ['feeler', 'dial-indicator'], how: 'Rock the yoke by hand and measure the whole movement at its pins.', accuracy: '0.005 in', plausible: [0, 0.02] },
@@ -184,8 +168,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'treadle', rows: [32], name: { us: 'treadle', uk: 'treadle, pedal' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'The foot bar round the base, its pivot and its rod to the clutch or idler.',
-    danger: 'A foot or a fallen bar on an unguarded treadle starts the hammer.',
     places: [
       { id: 'treadle.free-play', name: 'free play at the pedal', dimension: 'length', at: [], tools: ['rule'], how: 'Press with two fingers until the clutch begins to take; measure the travel of the pedal.', accuracy: '1/8 in', plausible: [0, 0.2] },
       { id: 'treadle.pivot-wear', name: 'treadle pivot worn oval', dimension: 'length', at: [], tools: ['caliper', 'feeler'], how: 'Rock the treadle sideways and measure the whole movement at the pivot.', accuracy: '1/64 in', plausible: [0, 0.03] },
@@ -211,8 +193,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'return-spring', rows: [33], name: { us: 'treadle return spring', uk: 'treadle return spring' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'Lifts the treadle and opens the clutch.',
-    danger: 'A lazy return leaves the clutch dragging.',
     places: [],
     looks: [
       { id: 'return-spring.lift', question: 'Does the treadle come fully up by itself?', how: 'Power locked off: press and let go, ten times. Where it ever stays down, lift it by hand: if that frees it, the return is weak.', at: [],
@@ -225,8 +205,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'brake', rows: [34], name: { us: 'brake', uk: 'brake' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'A band or shoe on the flywheel or clutch drum, worked by the treadle.',
-    danger: 'Where tools are put under the die, a slipping brake traps a hand: one was held for five minutes under a 100 lb ram.',
     places: [
       { id: 'brake.lining', name: 'brake lining thickness', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thinnest place, down to the metal.', accuracy: '1/64 in', plausible: [0, 0.05], asMade: true },
     ],
@@ -246,8 +224,6 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
   },
   {
     id: 'oil-ways', rows: [39], name: { us: 'oil holes and cups', uk: 'oil holes and cups' }, group: 'shaft-and-clutch', families: EVERY,
-    sits: 'At every bearing, pin and way; total-loss oiling.',
-    danger: 'A blocked hole seizes a pin, and a seized pin breaks an arm.',
     places: [
       { id: 'oil-ways.blocked-share', name: 'share of oil holes that are blocked', dimension: 'ratio', at: [], tools: ['eye'], how: 'Count all oil holes and those that a wire does not pass; divide.', accuracy: 'one hole', plausible: [0, 1] },
     ],
