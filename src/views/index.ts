@@ -1,6 +1,7 @@
 export * from './report/index.ts';
 export * from './card/index.ts';
 export * from './elevation/index.ts';
+export { textWidth } from './drawing/figure-text.ts';
 export { CONDITION_WORDS, type Condition } from './drawing/hatch.ts';
 export { moneySpan } from './sentences/money-words.ts';
 export { countWords, heardWords, lineCostWords, sumsSentence, waitWords } from './sentences/buy-rows.ts';

@@ -1,4 +1,4 @@
-import { textWidth } from '../../views/drawing/figure-text.ts';
+import { textWidth } from '../../views/index.ts';
 
 /**
  * On a screen letters stand on a rim of paper, so that a line which passes under them does not cross them out. A typesetter

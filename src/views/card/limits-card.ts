@@ -1,7 +1,7 @@
-import type { Limit, Picture } from '../../derived/index.ts';
+import { valueKey, type Limit, type Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import { inSystem } from '../sentences/in-system.ts';
-import { VERDICT_WORDS } from '../sentences/words.ts';
+import { atWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { reasonWords } from '../report/first-page.ts';
 import { titleBlock } from '../report/report-tree.ts';
 import type { TitleBlock } from '../report/block.ts';
@@ -22,6 +22,14 @@ export interface LimitsCard {
 
 const ALWAYS = ['Never die on die cold.', 'Lock off and block the ram before a hand goes near.', 'Eyes, ears, boots. Keys and bolts before each session.'];
 
+/** A reason as short as a card wants it: what and where, what was found without the words in brackets, and the first sentence of what it means. */
+function shortReason({ findings, system }: Picture, { finding: key, sentence }: Picture['duty']['reasons'][number]): string {
+  const finding = findings.find((one) => valueKey(one.criterion, one.at) === key);
+  if (finding === undefined) return reasonWords(sentence, system);
+  const found = finding.shown.replace(/ \((?!written)[^()]*\)$/u, '');
+  return inSystem(`${finding.title}${atWords(finding.at)}${found === '' ? '' : `: ${found}`}. ${finding.reason.split(/(?<=\.) /u)[0] ?? ''}`, system);
+}
+
 const HABITS: readonly Limit['kind'][] = ['oil-every', 'not-unattended', 'no-bystanders', 'named-operator', 'second-person', 'double-hearing-protection'];
 const isHabit = ({ kind }: Limit): boolean => HABITS.includes(kind);
 
@@ -36,7 +44,7 @@ export function limitsCard(picture: Picture): LimitsCard {
   return {
     habits: running ? duty.limits.filter(isHabit).map((limit) => inSystem(limit.sentence, picture.system)) : duty.verdict === 'not-known-yet' ? settle : [],
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
-    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => inSystem(limit.sentence, picture.system))) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system))] : ['Do not run until this is settled:', ...settle],
+    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => inSystem(limit.sentence, picture.system))) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => shortReason(picture, reason))] : ['Do not run until this is settled:', ...settle],
     always: [...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') && running ? ['Operator: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }
