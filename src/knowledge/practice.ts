@@ -63,7 +63,7 @@ export const PRACTICE: readonly Practice[] = [
   {
     id: 'practice.journal-clearance',
     title: 'journal clearance to set, per inch of shaft',
-    dimension: 'ratio',
+    dimension: 'taper',
     text: '0.0015 ± 0.0005',
     source: 'sleeve-bearing-table',
     note: '0.001 to 0.002 in per inch of shaft when set.',

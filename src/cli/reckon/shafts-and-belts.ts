@@ -25,7 +25,7 @@ const JOURNAL: Reckoning = {
     const share = given.of('clearance') / diameter;
     return answer(
       [
-        figure('clearance over diameter', 'ratio', share), figure('least when set, by the rule', 'length', limits.least), figure('most when set, by the rule', 'length', limits.most),
+        figure('clearance over diameter', 'taper', share), figure('least when set, by the rule', 'length', limits.least), figure('most when set, by the rule', 'length', limits.most),
         ...(rule.mostInService === undefined ? [] : [figure('most in service, by the rule', 'length', rule.mostInService * diameter)]), figure('clearance wanted', 'length', wanted),
         ...(shims.state === 'tighter-than-wanted' ? [figure('shims to put in at each side', 'length', -shims.removeEachSide)] : [figure('shims to take out at each side', 'length', shims.removeEachSide), figure('left at each side', 'length', shims.leftEachSide)]),
       ],

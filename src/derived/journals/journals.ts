@@ -4,7 +4,7 @@ import { workOut, type Ledger } from '../ledger.ts';
 export function workOutJournals(ledger: Ledger): void {
   for (const end of ['front', 'rear']) {
     workOut(ledger, {
-      key: `journals.clearance-ratio@${end}`, title: `${end} bearing, clearance per inch of shaft`, dimension: 'ratio', formula: 'clearance / shaft diameter',
+      key: `journals.clearance-ratio@${end}`, title: `${end} bearing, clearance per inch of shaft`, dimension: 'taper', formula: 'clearance / shaft diameter',
       sources: ['sleeve-bearing-table'], inputs: [`main-bearings.clearance@${end}`, `main-shaft.diameter@${end}|main-shaft.diameter`],
       work: (clearance, diameter) => clearance! / diameter!,
     });

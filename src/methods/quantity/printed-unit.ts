@@ -31,11 +31,12 @@ const USUAL: Readonly<Record<Dimension, Readonly<Record<System, readonly Step[]>
   voltage: same([0, 'V']),
   current: same([0, 'A']),
   frequency: same([0, 'Hz']),
-  ratio: { inch: [[0, 'thou/in'], [0.01, 'percent'], [2, 'one']], metric: [[0, 'mm/m'], [0.01, 'percent'], [2, 'one']] },
+  // A share is a share however small it is; what rises or stands off by length is a taper.
+  ratio: same([0, 'percent'], [2, 'one']),
   count: same([0, 'one']),
   hardness: same([0, 'HRC']),
   level: same([0, 'dB']),
-  taper: { inch: [[0, 'in/ft']], metric: [[0, 'mm/m']] },
+  taper: { inch: [[0, 'thou/in']], metric: [[0, 'mm/m']] },
   viscosity: same([0, 'mPa-s']),
   density: { inch: [[0, 'lb/in3']], metric: [[0, 'kg/m3']] },
   inertia: { inch: [[0, 'lb-ft2']], metric: [[0, 'kg-m2']] },
@@ -48,23 +49,26 @@ const ZERO_UNIT: Readonly<Partial<Record<Dimension, Readonly<Record<System, Unit
 
 /**
  * Returns the unit that the system prints a quantity in.
- * Below a tenth of an inch that is the thou, but not for a reading in fractions: 1/16 stays 1/16.
+ * Below a tenth of an inch that is the thou, but not for a reading in fractions: 1/16 stays 1/16, and a taper of 1/8 in a foot stays so.
  */
 export function printedUnit(q: Quantity, system: System, resolution?: number): UnitName {
   const size = Math.abs(q.value) * (1 + 1e-12);
   if (size === 0) return ZERO_UNIT[q.dimension]?.[system] ?? USUAL[q.dimension][system][0]![1];
   const unit = USUAL[q.dimension][system].findLast(([from]) => size >= from)![1];
-  return unit === 'thou' && madeInFractions(q, resolution) ? 'in' : unit;
+  if (unit === 'thou' && madeInFractions(q, resolution)) return 'in';
+  return unit === 'thou/in' && resolution !== undefined && halvings(1 / (12 * resolution)) ? 'in/ft' : unit;
 }
 
 function madeInFractions(q: Quantity, resolution: number | undefined): boolean {
-  if (resolution !== undefined) {
-    const parts = 0.0254 / resolution;
-    const power = Math.round(Math.log2(parts));
-    return power >= 0 && power <= 7 && Math.abs(parts / 2 ** power - 1) < 1e-6;
-  }
+  if (resolution !== undefined) return halvings(0.0254 / resolution);
   const doubt = 2 * q.uncertainty;
   if (doubt > 0) return doubt >= 0.0254 / 64;
   const parts = (q.value / 0.0254) * 64;
   return Math.abs(parts - Math.round(parts)) < 1e-9;
+}
+
+/** Whether so many parts are a whole, halves, quarters ... 128ths. */
+function halvings(parts: number): boolean {
+  const power = Math.round(Math.log2(parts));
+  return power >= 0 && power <= 7 && Math.abs(parts / 2 ** power - 1) < 1e-6;
 }
