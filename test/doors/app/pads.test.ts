@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { composeFraction } from '../../../src/app/pieces/compose-fraction.ts';
+import { onTheRule } from '../../../src/app/pieces/on-the-rule.ts';
 import { padFor } from '../../../src/app/pieces/pad-for.ts';
 import { pressDigit } from '../../../src/app/pieces/press-digit.ts';
 import { partsFor, placeOf } from '../../../src/hammer/index.ts';
@@ -26,6 +28,14 @@ test('what is written key by key is always a decimal that reads, or nothing', ()
     expect(text).toMatch(/^\d+\.?\d* (in|thou|mm)$|^\.\d* /);
     if (/\d/.test(text)) expect(readQuantity(text, { dimension: 'length' }).ok, text).toBe(true);
   }));
+});
+
+test('the rule stands where the text does, and only where a mark is', () => {
+  expect(onTheRule('1 7/8')).toEqual({ whole: 1, mark: 28 });
+  expect(onTheRule('47.625 mm')).toEqual({ whole: 1, mark: 28 });
+  expect(onTheRule('2 in')).toEqual({ whole: 2, mark: 0 });
+  for (const text of ['', '1.9 in', '12 thou', 'about two', '-1 in']) expect(onTheRule(text), text).toBeUndefined();
+  for (let mark = 0; mark < 32; mark += 1) expect(onTheRule(composeFraction(3, mark))).toEqual({ whole: 3, mark });
 });
 
 test('a touch on a digit begins again where a fraction stood', () => {
