@@ -22,6 +22,14 @@ export interface JobPart {
   readonly leadDays?: Span;
 }
 
+/** A job that must be finished before another, with the reason. */
+export interface JobBefore {
+  readonly job: string;
+  readonly because: string;
+  /** True where it only holds at one end: what is stuck in the ram does not hold up the work on the seat below. */
+  readonly atSameEnd?: true;
+}
+
 /** One repair or adjustment. */
 export interface Job {
   readonly id: string;
@@ -33,7 +41,11 @@ export interface Job {
   /** Place in the datum chain: 0 make it safe to work on, 1 level the machine ... 16 trial. Lower comes first. */
   readonly stage: number;
   /** Jobs that must be finished before this one where both are on the worksheet, each with its reason. */
-  readonly after: readonly { readonly job: string; readonly because: string }[];
+  readonly after: readonly JobBefore[];
+  /** The end of the machine that it works on, for a part that stands at one only; told by the findings where left out. */
+  readonly end?: 'upper' | 'lower';
+  /** True where its words mean just what the findings name, so that the paper names them: paint is scraped where it hides something. */
+  readonly namesWhatFor?: true;
   /** Jobs that this one makes pointless on these parts, wherever both are asked for: a bearing poured anew needs no shims taken out. */
   readonly replaces?: readonly { readonly job: string; readonly on: readonly string[] }[];
   /** Hours for a 50 lb class hammer; greater classes scale. */

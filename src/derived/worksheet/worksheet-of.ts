@@ -9,7 +9,9 @@ import { isOpen, jobEntry } from './job-entry.ts';
 import { findingKey, insteadOf } from './cure-needs.ts';
 import type { MoneyOptions } from './currency.ts';
 import { orderRound } from './order-round.ts';
+import { waitsFor } from './waits-for.ts';
 import { priceBook } from './price-book.ts';
+import { withRoom } from './room-for-dies.ts';
 import type { MayBeJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface WorksheetOptions extends MoneyOptions {
@@ -26,14 +28,14 @@ export interface WorksheetOptions extends MoneyOptions {
 export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: WorksheetOptions = {}): Worksheet {
   const { causes, problems } = usableCauses([...causesOfReadings(findings, knowledge), ...(options.causes ?? [])], knowledge);
   const noted = [...(known.notCounted ?? []), ...problems];
-  const asked = jobsAsked(known, findings, knowledge, causes, noted);
+  const asked = withRoom(known, findings, knowledge, jobsAsked(known, findings, knowledge, causes, noted));
   const mayBe = mayBeNeeded(known, knowledge, causes, asked);
   const chosen = withTrial(known, knowledge, asked);
   const everything = [...chosen, ...mayBe];
   const byId = new Map(everything.map((one) => [one.job.id, one]));
   const onIt = new Set(chosen.map((one) => one.job.id));
   const open = chosen.filter((one) => isOpen(one) && one.job.id !== TRIAL_JOB).map((one) => one.job.id);
-  const waitsOf = ({ job }: Chosen, among: { has(id: string): boolean }): readonly string[] => [...new Set([...job.after.map((before) => before.job).filter((id) => among.has(id)), ...(job.id === TRIAL_JOB ? open : [])])];
+  const waitsOf = (one: Chosen, among: { has(id: string): boolean }): readonly string[] => [...new Set([...waitsFor(one, byId).filter((id) => among.has(id)), ...(one.job.id === TRIAL_JOB ? open : [])])];
   const ordered = (some: readonly Chosen[], among: { has(id: string): boolean }) => orderRound(some.map((one) => ({ id: one.job.id, rank: one.job.stage * 10 - WEIGHT[one.urgency], after: waitsOf(one, among) })));
   const { order, after, rings } = ordered(chosen, onIt);
   for (const ring of rings) noted.push(`These jobs each wait for the other, and no order keeps all their reasons: ${ring.join(', ')}`);

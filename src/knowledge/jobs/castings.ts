@@ -128,8 +128,8 @@ export const CASTINGS_JOBS: readonly Job[] = [
     cautions: ['cracked-casting'], source: 'page-frame',
   },
   {
-    id: 'nameplate.clear', title: 'Free marks, seams and oil holes from paint', part: 'nameplate', families: EVERY, stage: 1,
-    words: 'Scrape and wire-brush paint from oil holes, shim gaps, seams and marks; photograph; repaint around them.',
+    id: 'nameplate.clear', title: 'Scrape off the paint that hides something', part: 'nameplate', families: EVERY, stage: 1, namesWhatFor: true,
+    words: 'Scrape and wire-brush the paint off what it hides, and off nothing else; photograph it; repaint around it.',
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [],

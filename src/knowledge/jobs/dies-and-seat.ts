@@ -1,21 +1,35 @@
 import { EVERY } from '../families.ts';
 import type { Job } from '../job.ts';
 
+/** A key is driven, and a new one filed, last: to the die that stays, in a seat that is not touched again. */
+const DIES_BEFORE_KEYS: Job['after'] = [
+  { job: 'dies.new-upper', because: 'a key is filed to its own die: the new die comes first', atSameEnd: true },
+  { job: 'dies.new-lower', because: 'a key is filed to its own die: the new die comes first', atSameEnd: true },
+  { job: 'dies.grind-pair', because: 'the dies come out to be ground, and are keyed once, when they come back' },
+  { job: 'dies.dress', because: 'the dies come out to be dressed, and are keyed once, when they come back' },
+];
+
+/** A die is cut to the seat and the flanks that stay. */
+const SEAT_BEFORE_DIE: Job['after'] = [
+  { job: 'dovetail.file-flanks', because: 'the foot of the die is cut to the finished flanks', atSameEnd: true },
+  { job: 'dovetail.machine-flanks', because: 'the foot of the die is cut to the finished flanks', atSameEnd: true },
+];
+
 /** Jobs for dies, keys and seat. */
 export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
-    id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2,
+    id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2, end: 'lower',
     words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points.',
-    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
     cheaper: 'A bedded steel shim until there is time; it curls within hours of heavy work.',
   },
   {
-    id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2,
+    id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2, end: 'lower',
     words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways.',
-    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }, { job: 'seat.grind-with-plate-jig', on: ['seat'] }],
     hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
     parts: [],
@@ -24,9 +38,9 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cheaper: 'A guided plate jig with an abrasive disc, 8 to 12 hours of careful work.',
   },
   {
-    id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2,
+    id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2, end: 'lower',
     words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it; check with feelers.',
-    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }],
     hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
     parts: [
@@ -35,7 +49,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'eyes'], source: 'page-seat',
   },
   {
-    id: 'seat.fit-filler-plate', title: 'Make and fit a filler plate', part: 'filler-plate', families: EVERY, stage: 2,
+    id: 'seat.fit-filler-plate', title: 'Make and fit a filler plate', part: 'filler-plate', families: EVERY, stage: 2, end: 'lower',
     words: 'A flat steel plate, as thick as the depth that the seat has lost, over the full base of the die, bedded with blue and held by key or dowel.',
     after: [
       { job: 'seat.file', because: 'the plate must lie on a flat floor' },
@@ -50,7 +64,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cheaper: 'A stack of shims: it curls, rusts and works loose within hours.',
   },
   {
-    id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3,
+    id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3, end: 'lower',
     words: 'Dovetail or bolt in a steel piece for the missing wall, or cut the seat for a sow block that brings its own.',
     after: [],
     hours: { least: 8, likely: 16, most: 30 }, skill: 4, helpers: 0,
@@ -62,7 +76,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'dovetail.file-flanks', title: 'File the flanks to the key', part: 'dovetail', families: EVERY, stage: 2,
     words: 'Blue the key, file the high places of the flank until the key lies flat over its full length.',
-    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }, 
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }, 
       { job: 'seat.file', because: 'the flanks are filed to a finished floor' },
     ],
     hours: { least: 2, likely: 3, most: 5 }, skill: 2, helpers: 0,
@@ -72,7 +86,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
     words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins.',
-    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it' }],
+    after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'dovetail.file-flanks', on: ['dovetail'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
     parts: [],
@@ -90,7 +104,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'cracked-casting', 'hot-casting'], source: 'common-practice',
   },
   {
-    id: 'sow-block.put-back', title: 'Put the sow block back', part: 'sow-block', families: EVERY, stage: 2,
+    id: 'sow-block.put-back', title: 'Put the sow block back', part: 'sow-block', families: EVERY, stage: 2, end: 'lower',
     words: 'Find, make or buy the block, key it tight to the frame, and set the gap anew.',
     after: [],
     hours: { least: 6, likely: 9, most: 12 }, skill: 3, helpers: 0,
@@ -100,7 +114,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'drift'], source: 'page-seat',
   },
   {
-    id: 'sow-block.re-true', title: 'True and re-key the sow block', part: 'sow-block', families: EVERY, stage: 2,
+    id: 'sow-block.re-true', title: 'True and re-key the sow block', part: 'sow-block', families: EVERY, stage: 2, end: 'lower',
     words: 'Mill or grind top and underside flat and parallel, fit its key.',
     after: [],
     hours: { least: 4, likely: 7, most: 12 }, skill: 3, helpers: 0,
@@ -120,9 +134,11 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.dry', title: 'Dry the dovetails and keys', part: 'keys', families: EVERY, stage: 12,
-    words: 'Draw die and key, wash dovetail, die and key with solvent, wipe with a white rag until it stays white, drive again dry.',
+    words: 'With die and key drawn, wash dovetail, die and key with solvent and wipe with a white rag until it stays white; then drive them dry, once.',
     after: [
-      { job: 'keys.draw', because: 'a stuck key has to come out first' },
+      { job: 'keys.draw', because: 'a stuck key has to come out first', atSameEnd: true },
+      { job: 'dies.grind-pair', because: 'the dies are drawn once: ground while they are out, and washed of what grinding leaves' },
+      { job: 'dies.dress', because: 'the dies are drawn once: dressed while they are out, and washed of what grinding leaves' },
     ],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [],
@@ -134,6 +150,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     after: [
       { job: 'keys.dry', because: 'an oily key drives tight and walks out' },
     ],
+      ...DIES_BEFORE_KEYS,
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'common-practice',
@@ -146,6 +163,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
       { job: 'seat.fit-filler-plate', because: 'the plate lifts the die and changes the key' },
     ],
+      { job: 'keys.dry', because: 'a new key goes into a dry dovetail' },
+      ...DIES_BEFORE_KEYS,
     replaces: [{ job: 'keys.drive', on: ['keys'] }],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
@@ -160,6 +179,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
     ],
+      { job: 'keys.draw', because: 'the dies come out to be dressed' },
+      { job: 'dies.grind-pair', because: 'edges are rounded on the face that stays' },
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
       { id: 'abrasive-discs', words: 'abrasive discs', quantity: 2, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
@@ -169,19 +190,23 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Have both dies ground flat and parallel; the hard skin of worked dies is ground, not milled.',
+    words: 'With the dies out, have both ground flat and parallel; the hard skin of worked dies is ground, not milled. They stay out until their keys are driven.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
       { job: 'ways.true', because: 'a taper ground into the dies hides ways that are out' },
     ],
+      { job: 'keys.draw', because: 'the dies come out to be ground' },
+      { job: 'dies.new-upper', because: 'the pair is ground with the new die in it' },
+      { job: 'dies.new-lower', because: 'the pair is ground with the new die in it' },
+      { job: 'dies.temper', because: 'heat moves a die: it is ground afterwards' },
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 3, helpers: 0,
     parts: [],
     outside: { words: 'surface grinding, pair', price: { least: 60, likely: 150, most: 300 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram', 'drift'], source: 'page-dies',
   },
   {
-    id: 'dies.new-upper', title: 'Make or buy a new upper die', part: 'upper-die', families: EVERY, stage: 12,
+    id: 'dies.new-upper', title: 'Make or buy a new upper die', part: 'upper-die', families: EVERY, stage: 12, end: 'upper',
     words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
@@ -195,7 +220,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cheaper: 'Heavy rail or axle steel, unhardened, dressed twice a year.',
   },
   {
-    id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12,
+    id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12, end: 'lower',
     words: 'Tough steel, nearly as wide as the seat floor, height as made above the filler plate.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },

@@ -58,6 +58,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     after: [
       { job: 'bearings.clean', because: 'grit under the shaft reads as fit' },
       { job: 'shaft.turn-true', because: 'shims cannot fit a shaft that is out of round' },
+      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set' },
     ],
     hours: { least: 0.5, likely: 0.7, most: 1 }, skill: 2, helpers: 0,
     parts: [
@@ -68,7 +69,9 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   {
     id: 'bearings.even-shims', title: 'Make the shims even', part: 'bearing-caps', families: EVERY, stage: 6,
     words: 'Equal packs at both sides of each cap, anchored so that they cannot creep.',
-    after: [],
+    after: [
+      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set' },
+    ],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
     parts: [
       { id: 'cap-shims', words: 'shim stock', quantity: 1, priceEach: { least: 10, likely: 20, most: 40 }, source: 'price-guess' },
@@ -79,6 +82,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'bearings.scrape', title: 'Scrape the bearings to the shaft', part: 'main-bearings', families: EVERY, stage: 6,
     words: 'Blue the shaft, scrape high places until four fifths of the length show contact.',
     after: [
+      { job: 'bearings.clean', because: 'blue shows contact only on clean metal' },
       { job: 'shaft.turn-true', because: 'a bearing is scraped to a round shaft' },
       { job: 'bearings.pour', because: 'a new pour is scraped after it has cooled' },
     ],

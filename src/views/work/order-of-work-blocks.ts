@@ -3,6 +3,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
 import { moneySpan } from '../sentences/money-words.ts';
+import { findingNames } from './budget-blocks.ts';
 import { checkWords, insteadWords, needWords } from './need-blocks.ts';
 
 export const SKILL_WORDS = { 1: 'owner', 2: 'careful amateur', 3: 'machinist or rebuilder', 4: 'specialist' } as const;
@@ -53,7 +54,15 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
-    [job.words, job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
+    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
   ];
+}
+
+/** What it is done for, where its words leave that to the findings. */
+function whatFor(picture: Picture, knowledge: Knowledge, job: WorksheetJob): string {
+  if (knowledge.jobs.find((one) => one.id === job.job)?.namesWhatFor !== true) return '';
+  const names = findingNames(picture);
+  const named = job.cures.flatMap((key) => names.get(key) ?? []);
+  return named.length === 0 ? '' : `Here: ${named.map((name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`).join('; ')}.`;
 }
