@@ -73,9 +73,14 @@ export const PRICE_CHANGES: readonly PriceChange[] = [
     ],
   },
   {
+    id: 'spring-spent', words: 'spring spent', share: span(0.03, 0.05, 0.1), source: 'from-memory',
+    when: ['spring.crack', 'spring.set', 'spring.clash', 'spring.travel-left'].map((criterion) => ({ criterion, grade: 'limited' as const })),
+  },
+  {
     id: 'motor', words: 'motor missing or too small', share: span(0.05, 0.07, 0.1), source: 'common-practice',
     when: [{ criterion: 'motor.share', grade: 'limited' }, { criterion: 'motor.start', grade: 'limited' }],
   },
   { id: 'far-or-heavy', words: 'far away, or hard to lift out', share: span(0.05, 0.1, 0.15), source: 'common-practice', when: [] },
+  // Only while its papers are up to date: a hammer whose dated checks are overdue is documented as it once was.
   { id: 'shown-on-hot-steel', words: 'documented, and shown working on hot steel', share: span(0.1, 0.15, 0.2), adds: true, source: 'common-practice', when: [] },
 ];

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { picture, type Picture } from '../../src/derived/index.ts';
+import { picture, pictureToday, type Picture } from '../../src/derived/index.ts';
 import { readSurveyFile } from '../../src/entries/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import type { Block } from '../../src/views/report/index.ts';
@@ -35,7 +35,14 @@ test.each(HAMMERS)('a buyer can add up the sale sheet of $tag', ({ found }: { fo
   expect(money(/less than ([\d ]+)/.exec(headline)?.[1] ?? '')).toBe(total);
   // The lines between are those of the two tables above, in their order.
   const above = ['What a buyer takes off or adds', 'What a buyer takes off because'].flatMap((start) => table(blocks, start)?.rows.map((row) => money(row.cells[2] ?? '')) ?? []);
-  expect(lines.slice(1, -1)).toEqual(above);
+  expect(lines.slice(1, 1 + above.length)).toEqual(above);
+  // Nothing but what nobody checked comes after them, and it takes off: no line brings money that nothing stands for.
+  const after = rows.slice(1 + above.length, -1);
+  expect(after.map((cells) => cells[0])).toEqual(sale.notChecked.length === 0 ? [] : ['What nobody checked']);
+  for (const cells of after) expect(cells[1]).toMatch(/^−/);
+  // The base stays within its own range.
+  expect(lines[0]).toBeGreaterThan(sale.base.value.least);
+  expect(lines[0]).toBeLessThan(sale.base.value.most);
   // Without rounding the same: the lines give the middle of the range.
   expect(sale.sum.reduce((sum, line) => sum + line.amount, 0)).toBeCloseTo(sale.value.p50, 6);
   // Whatever comes right with a share names a share that stands above.
@@ -51,4 +58,25 @@ test('limits of a hammer that stands down are said to hold once that is cured, t
   const runs = pictureOf(gatesSound(new LogOf('50 lb', 'coil-and-toggle')).read('upper-die.rest-gap', '3/4 in'));
   expect(runs.duty.verdict).toBe('fit-within-limits');
   expect(said(runs)).toContain('It may run only like this:');
+});
+
+test('papers that are overdue earn nothing for being documented, and say so', () => {
+  const log = gatesSound(new LogOf('50 lb', 'coil-and-toggle')).read('running.test-bar-thickness@before', '1 in');
+  const at = (asOf: string) => {
+    const found = pictureToday(log.entries, knowledge, asOf, 1);
+    if (found === undefined) throw new Error('the case enrols no hammer');
+    return saleOf(found, knowledge);
+  };
+  const fresh = at('2026-05-13T00:00:00Z');
+  expect(fresh.changes.map((change) => change.id)).toContain('shown-on-hot-steel');
+  const old = at('2028-06-01T00:00:00Z');
+  expect(old.changes.map((change) => change.id)).not.toContain('shown-on-hot-steel');
+  expect(old.notes.join(' ')).toMatch(/adds 15 % where the papers are up to date, adds nothing here: \d+ dated checks are overdue/);
+  expect(old.value.p50).toBeLessThan(fresh.value.p50);
+});
+
+test('a spent spring takes its share off, not only the price of a spring', () => {
+  const worth = (clash: string) => saleOf(pictureOf(gatesSound(new LogOf('50 lb', 'coil-and-toggle')).look('coil-spring.clash', clash)), knowledge);
+  expect(worth('clear').changes).toEqual([]);
+  expect(worth('touch').changes.map((change) => change.id)).toEqual(['spring-spent']);
 });

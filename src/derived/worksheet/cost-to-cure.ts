@@ -4,7 +4,7 @@ import type { Span } from '../../knowledge/index.ts';
 export interface CostToCure {
   readonly job: string;
   readonly title: string;
-  /** Money and hours together, at likely values. */
+  /** Money and hours together: of a sale, what they come to where the value comes to its middle. */
   readonly amount: number;
   readonly cost: Span;
   readonly hours: Span;

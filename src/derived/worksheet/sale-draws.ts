@@ -56,25 +56,69 @@ interface Draws {
   readonly hourWorth: Span;
 }
 
-/** Draws the value with and without what nobody checked. It never falls below nought: a hammer is worth its iron at least. */
-export function drawValues({ base, shares, toCure, open, hourWorth }: Draws, seed: number, draws: number): { readonly value: Float64Array; readonly ifNoneThere: Float64Array } {
+/** What each line came to in one draw: the base, each share, each cure, what nobody checked, and what keeps it from falling below nought. */
+interface Columns {
+  readonly base: Float64Array;
+  readonly shares: readonly Float64Array[];
+  readonly cures: readonly Float64Array[];
+  readonly open: Float64Array;
+  readonly iron: Float64Array;
+}
+
+/** Each line at the middle of the value, money added or, below nought, taken off. Together they give the middle itself. */
+export interface MiddleLines {
+  readonly base: number;
+  readonly shares: readonly number[];
+  readonly cures: readonly number[];
+  readonly open: number;
+  readonly iron: number;
+}
+
+/** Draws the value with and without what nobody checked, and each line with it. It never falls below nought: a hammer is worth its iron at least. */
+export function drawValues({ base, shares, toCure, open, hourWorth }: Draws, seed: number, draws: number): { readonly value: Float64Array; readonly ifNoneThere: Float64Array; readonly columns: Columns } {
   const generator = seeded(seed, 'sale-value');
   const tables = new SpanTables();
   const score = (): number => normalQuantile(nextUniform(generator));
-  const value = new Float64Array(draws);
-  const ifNoneThere = new Float64Array(draws);
+  const column = (): Float64Array => new Float64Array(draws);
+  const value = column();
+  const ifNoneThere = column();
+  const columns: Columns = { base: column(), shares: shares.map(column), cures: toCure.map(column), open: column(), iron: column() };
   for (let index = 0; index < draws; index++) {
     const start = draw(triangular(base), generator);
-    const shared = shares.reduce((left, { share, adds }) => { const part = draw(triangular(share), generator); return left * (adds ? 1 + part : 1 - part); }, start);
+    columns.base[index] = start;
+    const shared = shares.reduce((left, { share, adds }, line) => {
+      const part = draw(triangular(share), generator);
+      columns.shares[line]![index] = adds ? left * part : -left * part;
+      return left + columns.shares[line]![index]!;
+    }, start);
     const hour = toCure.length === 0 ? 0 : draw(triangular(hourWorth), generator);
-    const cured = toCure.reduce((left, line) => {
+    const cured = toCure.reduce((left, line, place) => {
       const amount = tables.at(line.cost, score()) + tables.at(line.hours, score()) * hour;
-      return left - (line.chance === 1 || nextUniform(generator) < line.chance ? amount : 0);
+      if (line.chance < 1 && nextUniform(generator) >= line.chance) return left;
+      columns.cures[place]![index] = -amount;
+      return left - amount;
     }, shared);
     ifNoneThere[index] = Math.max(0, cured);
-    value[index] = Math.max(0, open.reduce((left, likely) => left * (1 - draw({ kind: 'triangular', least: 0, likely: 0, most: likely }, generator)), cured));
+    value[index] = Math.max(0, open.reduce((left, likely) => left * (1 - draw({ kind: 'triangular', least: 0, likely: 0, most: likely }, generator)), Math.max(0, cured)));
+    columns.open[index] = value[index]! - ifNoneThere[index]!;
+    columns.iron[index] = ifNoneThere[index]! - cured;
   }
-  return { value, ifNoneThere };
+  return { value, ifNoneThere, columns };
+}
+
+/** Share of the draws on either side of the middle that say what each line comes to there. */
+const ABOUT_THE_MIDDLE = 0.1;
+
+/**
+ * What each line comes to where the value comes to its middle: the mean over the draws about it. What those miss of the
+ * middle itself, a few parts in ten thousand, goes into the base.
+ * @param middle of the value, in its money
+ */
+export function linesAtTheMiddle({ value, columns }: Pick<ReturnType<typeof drawValues>, 'value' | 'columns'>, middle: number): MiddleLines {
+  const about = Array.from(value.keys()).sort((a, b) => value[a]! - value[b]!).slice(Math.floor((0.5 - ABOUT_THE_MIDDLE) * value.length), Math.ceil((0.5 + ABOUT_THE_MIDDLE) * value.length));
+  const mean = (some: Float64Array): number => about.reduce((sum, index) => sum + some[index]!, 0) / about.length;
+  const rest = { shares: columns.shares.map(mean), cures: columns.cures.map(mean), open: mean(columns.open), iron: mean(columns.iron) };
+  return { ...rest, base: middle - [...rest.shares, ...rest.cures, rest.open, rest.iron].reduce((sum, amount) => sum + amount, 0) };
 }
 
 const triangular = ({ least, likely, most }: Span): Distribution => (least < most ? { kind: 'triangular', least, likely, most } : { kind: 'certain', value: likely });

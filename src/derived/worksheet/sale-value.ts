@@ -4,7 +4,7 @@ import { GRADES, HOUR_WORTH, PRICE_CHANGES, PRICE_DOUBT, SALE_CLASSES, type Pric
 import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { findingKey } from './cure-needs.ts';
-import { costsToCure, drawValues, scaled } from './sale-draws.ts';
+import { costsToCure, drawValues, linesAtTheMiddle, scaled } from './sale-draws.ts';
 import type { CostToCure, NothingOff } from './cost-to-cure.ts';
 import type { PriceBook } from './price-book.ts';
 import { rangeOf, type Range } from './spread.ts';
@@ -16,7 +16,7 @@ export interface NamedChange {
   readonly words: string;
   readonly adds: boolean;
   readonly share: Span;
-  /** Money, at likely values, taken off or added in this place of the list. */
+  /** Money taken off or added in this place of the list where the value comes to its middle. */
   readonly amount: number;
   /** Findings behind it; none for what the seller says himself. */
   readonly because: readonly string[];
@@ -25,7 +25,7 @@ export interface NamedChange {
 
 /** One line of the sum, money added or, below nought, taken off. */
 export interface SumLine {
-  readonly kind: 'base' | 'share' | 'cure' | 'doubt';
+  readonly kind: 'base' | 'share' | 'cure' | 'not-checked' | 'iron';
   readonly words: string;
   readonly amount: number;
 }
@@ -38,7 +38,7 @@ export interface SaleValue {
   readonly changes: readonly NamedChange[];
   /** Taken off after the shares, for every fault that no share covers. */
   readonly toCure: readonly CostToCure[];
-  /** How the middle of the value comes about: base, each share, each cure, and what the ranges and the unchecked do; adds up to `value.p50`. */
+  /** How the middle of the value comes about: base, each share, each cure and what nobody checked, each at what it comes to there; adds up to `value.p50`. */
   readonly sum: readonly SumLine[];
   /** Every other open finding. */
   readonly nothingOff: readonly NothingOff[];
@@ -69,7 +69,9 @@ export interface SaleOptions {
 export function saleValue(known: Known, findings: readonly Finding[], worksheet: SoldAs, seed: number, options: SaleOptions = {}): SaleValue {
   const { prices: book } = worksheet;
   const base = baseOf(known, book);
-  const own = [...(options.farOrHeavy === true ? ['far-or-heavy'] : []), ...((options.shownOnHotSteel ?? wasShown(known)) ? ['shown-on-hot-steel'] : [])];
+  const shown = options.shownOnHotSteel ?? wasShown(known);
+  const lapsed = shown && (worksheet.overdue ?? []).length > 0;
+  const own = [...(options.farOrHeavy === true ? ['far-or-heavy'] : []), ...(shown && !lapsed ? ['shown-on-hot-steel'] : [])];
   const found = PRICE_CHANGES.flatMap((change) => {
     const because = findings.filter((finding) => brings(known, change, finding)).map(findingKey);
     return because.length > 0 || own.includes(change.id) ? [{ change, because }] : [];
@@ -82,26 +84,25 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
   });
   const draws = Math.max(100, Math.round(options.draws ?? 10_000));
   const drawn = drawValues({ base: base.value, shares: found.map(({ change }) => ({ share: change.share, adds: change.adds === true })), toCure, open: open.map((one) => one.share.likely), hourWorth: scaled(HOUR_WORTH, book.unitWorth) }, seed, draws);
-  let left = base.value.likely;
-  const changes = found.map(({ change, because }): NamedChange => {
-    const next = left * (change.adds === true ? 1 + change.share.likely : 1 - change.share.likely);
-    const amount = Math.abs(next - left);
-    left = next;
-    return { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount, because, source: change.source };
-  });
-  const paid = paidFor(known, book);
   const value = rangeOf([drawn.value], draws);
-  const lines: readonly SumLine[] = [
-    { kind: 'base', words: base.words, amount: base.value.likely },
+  const lines = linesAtTheMiddle(drawn, value.p50);
+  const changes = found.map(({ change, because }, index): NamedChange => (
+    { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount: Math.abs(lines.shares[index] ?? 0), because, source: change.source }));
+  const cures = toCure.map((line, index): CostToCure => ({ ...line, amount: -(lines.cures[index] ?? 0) }));
+  const paid = paidFor(known, book);
+  const sum: readonly SumLine[] = [
+    { kind: 'base', words: base.words, amount: lines.base },
     ...changes.map((change): SumLine => ({ kind: 'share', words: change.words, amount: change.adds ? change.amount : -change.amount })),
-    ...toCure.map((line): SumLine => ({ kind: 'cure', words: line.title, amount: -line.amount })),
+    ...cures.map((line): SumLine => ({ kind: 'cure', words: line.title, amount: -line.amount })),
+    ...(open.length === 0 ? [] : [{ kind: 'not-checked', words: 'what nobody checked', amount: lines.open } as const]),
+    ...(lines.iron > 0 ? [{ kind: 'iron', words: 'it is worth its iron at least', amount: lines.iron } as const] : []),
   ];
-  const sum: readonly SumLine[] = [...lines, { kind: 'doubt', words: 'what the ranges and what nobody checked do to it', amount: value.p50 - lines.reduce((total, line) => total + line.amount, 0) }];
   return {
-    currency: book.currency, base, changes, toCure, nothingOff, sum, value, ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
+    currency: book.currency, base, changes, toCure: cures, nothingOff, sum, value, ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
     notes: [
       ...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.',
       ...(toCure.length === 0 ? [] : [`Hours to cure are reckoned at ${whole(HOUR_WORTH.least, book)} to ${whole(HOUR_WORTH.most, book)} an hour, likely ${whole(HOUR_WORTH.likely, book)}: what they are worth to a buyer who does the work himself; from memory.`]),
+      ...(lapsed ? [`Shown on hot steel, which adds ${Math.round(SHOWN.likely * 100)} % where the papers are up to date, adds nothing here: ${worksheet.overdue?.length === 1 ? 'one dated check is overdue' : `${worksheet.overdue?.length} dated checks are overdue`}.`] : []),
       'Fresh paint adds nothing here: it hides what a buyer pays for.',
     ],
   };
@@ -111,7 +112,11 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
 export interface SoldAs {
   readonly jobs: readonly WorksheetJob[];
   readonly prices: PriceBook;
+  /** Dated checks that are overdue: papers that are out of date document nothing. */
+  readonly overdue?: readonly string[];
 }
+
+const SHOWN: Span = PRICE_CHANGES.find((change) => change.id === 'shown-on-hot-steel')?.share ?? { least: 0, likely: 0, most: 0 };
 
 const whole = (units: number, book: PriceBook): string => `${Math.round(units * book.unitWorth)} ${book.currency === 'unit' ? 'units' : book.currency}`;
 

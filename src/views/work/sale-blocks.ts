@@ -48,19 +48,18 @@ const SUM_WORDS = { share: 'share', cure: 'to put right' } as const;
 /** The sum line by line in whole money, each line with what is left, so that a buyer can add it up; the last line is what is said above. */
 function sumTable({ sum, currency, value }: SaleValue): Block {
   const said = rounded(value.p50);
+  const whole = (amount: number): number => Math.sign(amount) * Math.round(Math.abs(amount));
+  // The base carries all roundings, so that the printed lines give the printed end.
+  const amounts = sum.map((line) => (line.kind === 'base' ? said - sum.filter((one) => one !== line).reduce((total, one) => total + whole(one.amount), 0) : whole(line.amount)));
   let left = 0;
-  const rows = sum.map((line): TableRow => {
-    // The base is printed as above; the last line carries all roundings, so that the printed lines give the printed end.
-    const amount = line.kind === 'doubt' ? said - left : line.kind === 'base' ? rounded(line.amount) : Math.sign(line.amount) * Math.round(Math.abs(line.amount));
+  const rows = sum.map((line, index): TableRow => {
+    const amount = amounts[index] ?? 0;
     left += amount;
-    const words = line.kind === 'base' ? `Base, likely: ${line.words}` : line.kind === 'doubt' ? doubtWords(amount) : `${capital(line.words)} (${SUM_WORDS[line.kind]})`;
+    const words = line.kind === 'base' ? `Base, the middle of it: ${line.words}` : line.kind === 'share' || line.kind === 'cure' ? `${capital(line.words)} (${SUM_WORDS[line.kind]})` : capital(line.words);
     return { cells: [words, line.kind === 'base' ? exactMoney(amount, currency) : `${amount < 0 ? '−' : '+'} ${exactMoney(Math.abs(amount), currency)}`, exactMoney(left, currency)] };
   });
-  return { kind: 'table', caption: 'How it adds up, each at its likely figure', columns: ['What', 'Money', 'Left'], rows: [...rows, { cells: ['As it stands, as likely more as less', '', exactMoney(left, currency)] }] };
+  return { kind: 'table', caption: 'How it adds up: each line at what it comes to about the middle of its range, which lies above its likely figure where the range reaches further up than down', columns: ['What', 'Money', 'Left'], rows: [...rows, { cells: ['As it stands, as likely more as less', '', exactMoney(left, currency)] }] };
 }
-
-const doubtWords = (amount: number): string =>
-  amount < 0 ? 'The ranges reach further down than up, and what nobody checked takes off something' : 'The ranges reach further up than down';
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 const lowered = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
