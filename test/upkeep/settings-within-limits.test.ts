@@ -36,7 +36,8 @@ test('no more speed is asked of a motor that is overloaded: the sheet says leave
 /** A hammer that runs slower than the maker's 325 a minute, on a motor of 10 A. */
 const slow = (amperes: string): LogOf => new LogOf('50 lb', 'coil-and-toggle').made('running.rate', '325 rpm').read('running.rate', '260 rpm').read('motor.current', '10 A').read('motor.running-current@a', amperes).look('motor.phase', 'three');
 
-test.each([['7.9 A', 'off'], ['8.1 A', 'held'], ['11 A', 'held']])('325 for 260 a minute is a quarter more: at %s of 10 A the speed is %s', (amperes, state) => {
+// Wanted is the nearer end, 320: 10 A x 260 / 320 = 8.125 A.
+test.each([['8.1 A', 'off'], ['8.2 A', 'held'], ['11 A', 'held']])('320 for 260 a minute is 23 %% more: at %s of 10 A the speed is %s', (amperes, state) => {
   expect(line(pictureOf(slow(amperes)), 'speed').state).toBe(state);
 });
 

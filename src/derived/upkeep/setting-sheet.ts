@@ -23,7 +23,8 @@ function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): Setti
   };
   const asFound = found?.quantity;
   const dimension = target?.from?.dimension ?? target?.to?.dimension ?? asFound?.dimension;
-  const tolerance = rule.tolerance === undefined || dimension === undefined ? undefined : shopQuantity(rule.tolerance, dimension, rule.id);
+  // A speed is wanted in a range, and not above it by any tolerance.
+  const tolerance = rule.tolerance === undefined || dimension === undefined || rule.id === 'speed' ? undefined : shopQuantity(rule.tolerance, dimension, rule.id);
   const wanted = [...new Set([...missing, ...(found === undefined ? [rule.shownBy] : [])])];
   if (target === undefined) return { ...common, state: found === undefined || missing.length > 0 ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };
   if (asFound === undefined || (target.from === undefined && target.to === undefined)) return { ...common, state: found === undefined ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };

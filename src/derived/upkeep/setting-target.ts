@@ -3,7 +3,10 @@ import { placeOf } from '../../hammer/index.ts';
 import { interpolate } from '../../methods/numerics/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
-import { dieTarget, type DieEnd } from './die-target.ts';
+import type { DieEnd } from '../stack/index.ts';
+import { usualGap } from '../worksheet/index.ts';
+import { dieTarget } from './die-target.ts';
+import { pulleySentence } from './motor-pulley.ts';
 import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
 import { springTarget } from './spring-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
@@ -22,7 +25,7 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     quantity === undefined ? { missing } : { target: { from: quantity, to: quantity, basis, sentence, sources: ['common-practice'] }, missing: [] };
   switch (rule.id) {
     case 'speed':
-      return withinLimits(speedTarget(known, system), inputs);
+      return withPulley(withinLimits(speedTarget(known, rule.tolerance), inputs), known, system);
     case 'upper-die':
       return dieTargeted('upper', inputs, known) ?? either(known('upper-die.height#as-made'), 'as-made', 'The height that the die was made with, or that of the die that replaces it.', ['upper-die.height#as-made']);
     case 'lower-die':
@@ -46,14 +49,26 @@ function dieTargeted(end: DieEnd, { jobs, system = 'inch' }: SettingInputs, know
   return target === undefined ? undefined : { target, missing: [] };
 }
 
-function speedTarget(known: (key: string) => Quantity | undefined, system: PrintSystem): Targeted {
+function speedTarget(known: (key: string) => Quantity | undefined, tolerance: string | undefined): Targeted {
   const made = known('running.rate#as-made');
-  if (made !== undefined) return { target: { from: made, to: made, basis: 'as-made', sentence: `The maker’s speed, and never above it.${pulleySentence(known, made, system)}`, sources: ['common-practice'] }, missing: [] };
+  if (made !== undefined) {
+    // Never above the maker's speed, so that what is near enough lies below it alone.
+    const range = { from: { ...made, value: made.value - shopQuantity(tolerance ?? '0 rpm', 'rotation', 'speed').value, uncertainty: 0 }, to: { ...made, uncertainty: 0 } };
+    return { target: { ...range, basis: 'as-made', sentence: 'Up to the maker’s speed, and never above it.', sources: ['common-practice'] }, missing: [] };
+  }
   const working = known('class.working-rate');
   const greatest = known('class.rate');
   if (working === undefined || greatest === undefined) return { missing: ['running.rate#as-made'] };
   const start = { ...greatest, value: greatest.value * 0.8, uncertainty: 0 };
-  return { target: { from: start, to: { ...greatest, value: greatest.value * 0.85, uncertainty: 0 }, basis: 'usual', sentence: `The maker’s speed is not known: start 15 to 20 % under the greatest that is usual for the class.${pulleySentence(known, start, system)}`, sources: ['common-practice'] }, missing: ['running.rate#as-made'] };
+  const range = { from: start, to: { ...greatest, value: greatest.value * 0.85, uncertainty: 0 } };
+  return { target: { ...range, basis: 'usual', sentence: 'The maker’s speed is not known: start 15 to 20 % under the greatest that is usual for the class.', sources: ['common-practice'] }, missing: ['running.rate#as-made'] };
+}
+
+/** With the motor pulley that gives the speed wanted. */
+function withPulley(targeted: Targeted, known: (key: string) => Quantity | undefined, system: PrintSystem): Targeted {
+  const { target } = targeted;
+  if (target?.from === undefined || target.to === undefined) return targeted;
+  return { ...targeted, target: { ...target, sentence: `${target.sentence}${pulleySentence(known, { from: target.from, to: target.to }, system)}` } };
 }
 
 /** A speed is never wanted above what the limits card allows. */
@@ -61,19 +76,9 @@ function withinLimits(targeted: Targeted, { findings = [], system = 'inch' }: Se
   const { target } = targeted;
   const greatest = findings.flatMap((finding) => finding.limits).filter((limit) => limit.kind === 'greatest-speed').flatMap((limit) => limit.quantity ?? []).sort((a, b) => a.value - b.value)[0];
   if (target?.to === undefined || greatest === undefined || target.to.value <= greatest.value) return targeted;
-  const within = (end: Quantity | undefined): Quantity | undefined => (end === undefined ? undefined : { ...end, value: Math.min(end.value, greatest.value) });
-  const from = within(target.from);
+  // The range keeps its width, or there would be no speed to hit.
+  const from = target.from === undefined ? undefined : { ...target.from, value: greatest.value - (target.to.value - target.from.value) };
   return { ...targeted, target: { ...target, ...(from === undefined ? {} : { from }), to: { ...target.to, value: greatest.value }, sentence: `${target.sentence} The limits card allows no more than ${printQuantity(greatest, system, 'down')}.` } };
-}
-
-/** The motor pulley that gives the rate, where motor and driven pulley are known. */
-function pulleySentence(known: (key: string) => Quantity | undefined, rate: Quantity, system: PrintSystem): string {
-  const driven = known('pulley.diameter')?.value;
-  const speed = known('motor.speed')?.value;
-  const slip = known('practice.belt-slip')?.value ?? 0;
-  if (driven === undefined || speed === undefined || !(speed > 0)) return '';
-  const pulley: Quantity = { dimension: 'length', value: (driven * rate.value) / (speed * (1 - slip)), uncertainty: 0 };
-  return ` The motor pulley for it is ${printQuantity(pulley, system, 'down')} where the belt runs.`;
 }
 
 const plateSentence = (plate: Quantity | undefined, system: PrintSystem): string =>

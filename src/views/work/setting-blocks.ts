@@ -6,7 +6,7 @@ import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keysWords } from './key-words.ts';
 
 const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
-const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'set', off: 'to be set', good: 'leave it', held: 'leave it for now', 'not-known': 'not known', look: 'try it' };
+const STATE: Readonly<Record<SettingLine['state'], string>> = { set: 'in order, leave it', off: 'to be set', good: 'leave it', held: 'leave it for now', 'not-known': 'not known', look: 'try it' };
 
 /** The lines of the sheet for a picture. */
 export const settingLines = (picture: Picture): readonly SettingLine[] => settingSheet({
