@@ -22,6 +22,8 @@ export interface Budget {
   readonly reckon?: 'likely' | 'most';
   /** What is wanted: the best duty that it reaches (unless said), or only what makes the hammer run at all, and no more. */
   readonly wanted?: 'best duty' | 'safe to run';
+  /** Jobs that are bought already and stay bought, each itself or what does in its place: where one sum follows on another. */
+  readonly keeping?: readonly string[];
 }
 
 /** What to do first with a budget, and what it buys in duty. */
@@ -132,8 +134,9 @@ function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
     if (bars === 'stand-down') stands.down = true;
     if (bars === 'limited') stands.limited = true;
   }
+  const safe = withSafetyFirst(open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })), safetyNeeds(sheet, SAFE_TO_TOUCH), safetyNeeds(sheet, SAFETY_FIRST));
   return {
-    jobs: withSafetyFirst(open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })), safetyNeeds(sheet, SAFE_TO_TOUCH), safetyNeeds(sheet, SAFETY_FIRST)),
+    jobs: withSafetyFirst(safe, [], keptNeeds(sheet, budget.keeping ?? [])),
     cures, fixed: trial === undefined ? { cost: 0, hours: 0 } : small(trial), floor, stands,
     budget: Math.floor(budget.money * HUNDREDTHS + 1e-6), hoursBudget: budget.hours === undefined ? Number.POSITIVE_INFINITY : Math.floor(budget.hours * HUNDREDTHS + 1e-6),
   };
@@ -154,19 +157,32 @@ const safetyNeeds = (sheet: Sheet, criteria: readonly string[]): readonly Pick<C
 
 const safetyJobs = (sheet: Sheet): readonly number[] => [...new Set(safetyNeeds(sheet, SAFETY_FIRST).flatMap((one) => [...one.jobs, ...(one.oneOf ?? []).flat()]))];
 
+/** What is bought already, as needs that every other job waits for: the job itself, or one that makes it pointless wherever it is asked for. */
+const keptNeeds = (sheet: Sheet, keeping: readonly string[]): readonly Pick<Cure, 'jobs' | 'oneOf'>[] => keeping.flatMap((id) => {
+  const serving = servingFor(sheet, id);
+  return serving.length === 0 ? [] : [serving.length === 1 ? { jobs: serving } : { jobs: [], oneOf: [serving] }];
+});
+
+/** A job and those that do in its place on every part for which it is asked, as indices; none where it is not open. */
+function servingFor(sheet: Sheet, id: string): readonly number[] {
+  const self = placeOf(sheet, id);
+  if (self.length === 0) return [];
+  const parts = [...partsAsking(sheet, id)];
+  const others = parts.length === 0 ? [] : sheet.knowledge.jobs.filter((one) => parts.every((part) => insteadOf(id, part, sheet.knowledge).includes(one)));
+  return [...self, ...others.flatMap((one) => placeOf(sheet, one.id))];
+}
+
+const partsAsking = (sheet: Sheet, id: string): ReadonlySet<string> => new Set(sheet.findings.filter((finding) => isFault(finding) && (finding.ownCures ?? finding.cures).includes(id)).map((finding) => finding.part));
+
 /**
  * What a job waits for, of what findings ask for: the job itself, or one that does in its place on every part for which it
  * is asked. A job that is only another way is waited for where it is chosen, and is no reason to choose it.
  */
 function waitsOf(sheet: Sheet, job: WorksheetJob): Pick<ChoiceProblem['jobs'][number], 'after' | 'afterOneOf'> {
   const lists = job.after.flatMap((before): readonly (readonly number[])[] => {
-    const parts = new Set(sheet.findings.filter((finding) => isFault(finding) && (finding.ownCures ?? finding.cures).includes(before)).map((finding) => finding.part));
     const self = placeOf(sheet, before);
-    if (self.length === 0) return [];
-    if (parts.size === 0) return sheet.open[self[0]!]?.number === 0 ? [] : [self];
-    const first = [...parts][0] ?? '';
-    const others = insteadOf(before, first, sheet.knowledge).filter((one) => [...parts].every((part) => insteadOf(before, part, sheet.knowledge).includes(one)));
-    return [[...self, ...others.flatMap((one) => placeOf(sheet, one.id))]];
+    if (self.length === 0 || (partsAsking(sheet, before).size === 0 && sheet.open[self[0]!]?.number === 0)) return [];
+    return [servingFor(sheet, before)];
   });
   return { after: lists.flatMap((serving) => (serving.length === 1 ? serving : [])), afterOneOf: lists.filter((serving) => serving.length > 1) };
 }

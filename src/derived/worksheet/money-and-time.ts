@@ -95,12 +95,14 @@ export function moneyAndTime(worksheet: Worksheet, knowledge: Knowledge, seed: n
     });
     days[draw] = planDays(planned, crew.hands);
   }
+  /** Names the job where a thing is bought only for what may be needed: what is found sound may still be in doubt. */
+  const onlyIf = (words: string, uses: readonly number[]): string => (uses.some((index) => index < asked.length) ? words : `${words}, if it is needed: ${[...new Set(uses.map((index) => jobs[index]!.title))].join('; ')}`);
   const helped = asked.filter((job) => job.helpers > 0);
   return {
     currency: worksheet.currency ?? 'unit', draws, seed, cost: rangeOf(costs, draws), hours: rangeOf(hours, draws), days: rangeOf([days], draws),
     costDrivers: driversOf(costs, jobs.map((job) => ({ id: job.job, words: job.title })), draws),
-    boughtDrivers: driversOf(things, bought, draws),
-    hourDrivers: driversOf(hours, jobs.map((job) => ({ id: job.job, words: job.title })), draws),
+    boughtDrivers: driversOf(things, bought.map((thing) => ({ id: thing.id, words: onlyIf(thing.words, thing.uses.map((use) => use.job)) })), draws),
+    hourDrivers: driversOf(hours, jobs.map((job, index) => ({ id: job.job, words: index < asked.length ? job.title : `${job.title}, if it is needed` })), draws),
     critical: criticalPathOf(asked, crew),
     doubtful: jobs.flatMap((job, index) => (job.need === undefined ? [] : [{ job: job.job, title: job.title, chance: job.need.chance, cost: meanOf(costs[index]!), hours: meanOf(hours[index]!), asked: index < asked.length }])),
     crew, byOthers: asked.filter((job) => job.skill > crew.skill).map(({ job, title, skill }) => ({ job, title, skill })),

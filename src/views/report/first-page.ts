@@ -1,6 +1,6 @@
 import { isOpen, reasonSentence, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { moneySpan } from '../sentences/money-words.ts';
-import { hoursWords, partName, VERDICT_WORDS } from '../sentences/words.ts';
+import { addedHours, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
 import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import type { Block } from './block.ts';
@@ -37,7 +37,7 @@ export function firstPage(picture: Picture): readonly Block[] {
     { kind: 'heading', level: 2, text: 'What it would take' },
     jobs.length === 0
       ? { kind: 'paragraph', text: duty.verdict === 'not-known-yet' ? 'Not known yet: no work follows from what was read so far, and much of it was not looked at.' : 'Nothing beyond oil and the usual round.' }
-      : { kind: 'paragraph', text: `${jobs.length === 1 ? 'One job' : `${jobs.length} jobs`}, ${urgent.length === 0 ? 'none' : String(urgent.length)} of them for a limit or a stop: ${hoursWords(worksheet.hours)}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
+      : { kind: 'paragraph', text: `${jobs.length === 1 ? 'One job' : `${jobs.length} jobs`}, ${urgent.length === 0 ? 'none' : String(urgent.length)} of them for a limit or a stop: ${addedHours(jobs.map((job) => job.hours))}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
       ...(duty.verdict === 'stand-down' ? [{ kind: 'paragraph', text: 'While something stops it, whatever needs it to run waits until that is cured.' } as const] : []),

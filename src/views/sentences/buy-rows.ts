@@ -1,8 +1,8 @@
-import type { BuyLine, HeardPrice, PrintSystem, Worksheet } from '../../derived/index.ts';
+import { isOpen, type BuyLine, type HeardPrice, type PrintSystem, type Worksheet } from '../../derived/index.ts';
 import { formatQuantity, quantity } from '../../methods/quantity/index.ts';
 import { inSystem } from './in-system.ts';
 import { exactMoney, moneySpan } from './money-words.ts';
-import { hoursWords, quantityWords } from './words.ts';
+import { addedHours, quantityWords } from './words.ts';
 
 /** How many of a line, in the reader's own units where it is bought by the length. */
 export function countWords({ quantity: counted }: BuyLine, system: PrintSystem): string {
@@ -28,6 +28,6 @@ export function waitWords({ kind, wait, waitHeard }: BuyLine): string {
   return waitHeard ? `${days(wait.likely)}, as said` : `${days(wait.likely)}, up to ${Math.round(wait.most)}, as a rule`;
 }
 
-/** The sums of the open jobs, least, likely and most each added up: the same sentence on every paper. */
-export const sumsSentence = ({ hours, cost, currency = 'unit' }: Worksheet): string =>
-  `The open jobs added up: ${hoursWords(hours)} of work; parts and outside work ${moneySpan(cost, currency)}. Least and most are sums; everything rarely goes wrong at once.`;
+/** The sums of the open jobs, least, likely and most each added up, hours as each job prints them: the same sentence on every paper. */
+export const sumsSentence = ({ jobs, cost, currency = 'unit' }: Worksheet): string =>
+  `The open jobs added up: ${addedHours(jobs.filter(isOpen).map((job) => job.hours))} of work; parts and outside work ${moneySpan(cost, currency)}. Least and most are sums; everything rarely goes wrong at once.`;

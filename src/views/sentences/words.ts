@@ -22,7 +22,23 @@ export const atWords = (at: string | undefined): string => (at === undefined ? '
 export const hoursWords = (span: Span): string => spanWords(span, timeWords);
 
 /** One time of work: `35 min`, `5.5 h`. */
-export const timeWords = (hours: number): string => (hours < 1.25 ? `${Math.max(5, Math.round(hours * 12) * 5)} min` : `${round2(hours)} h`);
+export const timeWords = (hours: number): string => (hours < SHORT ? `${printedMinutes(hours)} min` : `${printedMinutes(hours) / 60} h`);
+
+/** Below this many hours a time is printed in minutes. */
+const SHORT = 1.25;
+
+/** A time of work as it is printed, in minutes. */
+const printedMinutes = (hours: number): number => (hours < SHORT ? Math.max(5, Math.round(hours * 12) * 5) : round2(hours) * 60);
+
+/** Times of work added up as each of them is printed, so that whoever adds up a column finds the same: `44 h 45 min to 120 h, likely 75 h 45 min`. */
+export function addedHours(spans: readonly Span[]): string {
+  const sum = (end: keyof Span): number => spans.reduce((total, span) => total + printedMinutes(span[end]), 0);
+  const print = (minutes: number): string => {
+    const hours = Math.floor(minutes / 60);
+    return hours === 0 || minutes % 60 === 0 ? (hours === 0 ? `${minutes} min` : `${hours} h`) : `${hours} h ${minutes % 60} min`;
+  };
+  return sum('least') === sum('most') ? print(sum('likely')) : `${print(sum('least'))} to ${print(sum('most'))}, likely ${print(sum('likely'))}`;
+}
 
 function spanWords(span: Span, print: (value: number) => string): string {
   if (span.least === span.most) return print(span.likely);

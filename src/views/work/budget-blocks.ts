@@ -69,14 +69,20 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
   const rows = steps.map((use, index): TableRow => {
     const held = new Set(steps[index - 1]?.jobs ?? []);
     const fresh = use.jobs.filter((job) => !held.has(job)).map((job) => names.get(job) ?? job);
-    const left = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
     const then = dutyThen(use);
-    return { condition: DUTY_CONDITION[then.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), `${VERDICT_WORDS[then.verdict]}${limitCount(then)}${then.verdict === use.duty.after.verdict ? '' : ', if the trial or a look holds'}`, `${index === 0 ? fresh.join('; ') : `also ${fresh.join('; ')}`}${left.length === 0 ? '' : `; without ${left.join('; ')}`}`] };
+    return { condition: DUTY_CONDITION[then.verdict], cells: [moneyWords(use.cost, currency), workHours(use.hours), `${VERDICT_WORDS[then.verdict]}${limitCount(then)}${then.verdict === use.duty.after.verdict ? '' : ', if the trial or a look holds'}`, doneWords(names, use, held, fresh)] };
   });
   return [
     { kind: 'heading', level: 2, text: 'What money buys' },
-    { kind: 'table', caption: 'The best choice of jobs for more and more money, at likely prices', columns: ['Money', 'Work', 'Verdict then', 'What is done'], rows },
+    { kind: 'table', caption: 'What to do first with more and more money, at likely prices; each row keeps what the rows above it have bought', columns: ['Money', 'Work', 'Verdict then', 'What is done'], rows },
   ];
+}
+
+/** What a row does: the first alone, each other on top of those above; a job that another makes pointless is named with it. */
+function doneWords(names: ReadonlyMap<string, string>, use: BestUse, held: ReadonlySet<string>, fresh: readonly string[]): string {
+  const gone = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
+  const words = fresh.join('; ');
+  return `${held.size === 0 ? words : `All of the above, and: ${lowered(words)}`}${gone.length === 0 ? '' : `. Not wanted then, because of these: ${gone.map(lowered).join('; ')}`}.`;
 }
 
 const limitCount = (after: BestUse['duty']['after']): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);

@@ -2,6 +2,7 @@ import { isOpen, type MoneyAndTime, type Picture } from '../../derived/index.ts'
 import type { Block } from '../report/block.ts';
 import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
 import { sumsSentence } from '../sentences/buy-rows.ts';
+import { chanceWords } from './chance-words.ts';
 import { rangeDrawing, type DrawnWidth } from './range-drawing.ts';
 
 /** Most drivers that are named; what they leave over is summed up. */
@@ -17,11 +18,21 @@ export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnW
     { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
     ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentences.join(' '), caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
     ...sentences.map((text) => ({ kind: 'paragraph', text }) as const),
-    { kind: 'paragraph', text: `${sumsSentence(picture.worksheet)} The middle of the draws above may lie a little higher: work overruns by more than it saves, and what may be needed counts by its chance.` },
+    { kind: 'paragraph', text: `${sumsSentence(picture.worksheet)} The middle of the draws above may lie a little higher: work overruns by more than it saves.${mayBeWords(picture, money)}` },
     ...[...money.notes, ...(money.currency === 'unit' ? ['A unit is about one US dollar; prices differ from place to place.'] : [])].map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     ...(money.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: money.problems } as const]),
   ];
 }
+
+/** What the draws count beyond the sum of the open jobs, and what that does to their upper end. */
+function mayBeWords({ worksheet }: Picture, money: MoneyAndTime): string {
+  const mayBe = worksheet.mayBe ?? [];
+  if (mayBe.length === 0) return '';
+  const higher = [...(money.cost.p90 > worksheet.cost.most ? ['money'] : []), ...(money.hours.p90 > worksheet.hours.most ? ['hours'] : [])].join(' and ');
+  return ` The draws count by its chance what only may be needed, and the sum leaves it out: ${mayBe.map((job) => `${lowered(job.title)}, ${chanceWords(job.need.chance)}`).join('; ')}.${higher === '' ? '' : ` That is why nine in ten lies above the most of the sum here, in ${higher}.`}`;
+}
+
+const lowered = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 /** What makes the money and the hours uncertain. */
 export function spreadBlocks(picture: Picture, money: MoneyAndTime): readonly Block[] {
