@@ -1,4 +1,4 @@
-import { partsFor } from '../hammer/index.ts';
+import { partsFor, saysLeftOut } from '../hammer/index.ts';
 import type { Finding } from './condition/index.ts';
 import type { Known } from './survey/index.ts';
 
@@ -20,7 +20,9 @@ export function notCheckedOf(known: Known, findings: readonly Finding[]): readon
   const rows = partsFor(known.identity.family).flatMap((part) => {
     const open = findings.filter((finding) => finding.part === part.id && finding.grade === 'not-known');
     const wholly = !touched.has(part.id);
-    if (open.length === 0 && !wholly) return [];
+    const leftOut = saysLeftOut(part.id, known.looks) !== undefined || findings.some((finding) => finding.part === part.id) && findings.every((finding) => finding.part !== part.id || finding.grade === 'does-not-apply');
+    // What the hammer has not got, or what no rule asks for here, is nothing to check.
+    if (open.length === 0 && (!wholly || leftOut)) return [];
     return [{ part: part.id, name: part.name.us, wholly, criteria: open.map((finding) => finding.criterion), titles: open.map((finding) => finding.title), gate: open.some((finding) => finding.gate) }];
   });
   return rows.sort((a, b) => Number(b.gate) - Number(a.gate));

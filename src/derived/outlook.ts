@@ -1,5 +1,6 @@
 import type { Estimate } from '../methods/chance/index.ts';
 import { heatOfTestBar, workOutCapacity } from './capacity/index.ts';
+import { oilingLimit } from './duty/index.ts';
 import { workOutGround } from './ground/index.ts';
 import type { Ledger } from './ledger.ts';
 import { motionWithDoubt, specOfSurvey, type MotionDoubt, type Spread, type SurveySpec } from './motion/index.ts';
@@ -45,6 +46,6 @@ export function outlook(picture: Picture, seed: number): Outlook {
   workOutMoving(ledger, known, seed);
   workOutGround(ledger, known, seed);
   workOutPower(ledger, known, seed);
-  workOutOiling(ledger, known);
-  return { values: Object.fromEntries(ledger.values), motion, survey, oiling: oilingRound(known) };
+  workOutOiling(ledger, known, oilingLimit(picture.duty));
+  return { values: Object.fromEntries(ledger.values), motion, survey, oiling: oilingRound(known, undefined, oilingLimit(picture.duty)) };
 }

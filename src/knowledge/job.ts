@@ -48,6 +48,11 @@ export interface Job {
   readonly namesWhatFor?: true;
   /** Jobs that this one makes pointless on these parts, wherever both are asked for: a bearing poured anew needs no shims taken out. */
   readonly replaces?: readonly { readonly job: string; readonly on: readonly string[] }[];
+  /**
+   * Given for a job that is nothing without its part: on a hammer that has not got the part, these do the same, those of them on
+   * parts that it has. A belt under an idler is adjusted at the idler. Left out for a job that fits the part itself.
+   */
+  readonly otherwise?: readonly string[];
   /** Hours for a 50 lb class hammer; greater classes scale. */
   readonly hours: Span;
   /** 1 owner, 2 careful amateur, 3 machinist or rebuilder, 4 specialist. */

@@ -8,6 +8,8 @@ export interface OilPoint {
   /** part id of the vocabulary */
   readonly part: string;
   readonly families: readonly LinkageFamily[];
+  /** only where this look has one of these answers */
+  readonly onlyWhere?: { readonly look: string; readonly answers: readonly string[] };
   /** holes or surfaces, so many times the drops */
   readonly count: number;
   /** drops each time, least and most */
@@ -42,6 +44,7 @@ export const OIL_POINTS: readonly OilPoint[] = [
   { id: 'helve-pivots', words: 'helve pivots, left and right', part: 'helve', families: ['helve'], count: 2, drops: [3, 6], every: QUARTER_TO_HALF_HOUR, grades: [68, 100, 150], what: TACKY, look: 'oil-ways.open@linkage-pins', note: 'slow and heavily loaded: the thicker grades', source: 'common-practice' },
   { id: 'rod-pin', words: 'upper end of the rod', part: 'connecting-rod', families: ['bow-spring', 'helve'], count: 1, drops: [2, 4], every: QUARTER_TO_HALF_HOUR, grades: BEARING, what: PLAIN, source: 'common-practice' },
   { id: 'ways', words: 'ram ways, both sides, top of stroke', part: 'ways', families: GUIDED, count: 2, drops: [4, 8], every: QUARTER_HOUR, grades: [46, 68, 100], what: TACKY, look: 'oil-ways.open@ways', note: 'sparingly near the dies: dovetails stay dry', source: 'common-practice' },
+  { id: 'idler', words: 'idler pulley on its pin', part: 'belt-idler', onlyWhere: { look: 'belt-idler.fitted', answers: ['yes'] }, families: EVERY, count: 1, drops: [2, 4], every: QUARTER_TO_HALF_HOUR, grades: BEARING, what: PLAIN, note: 'keep oil off the belt: the belt is the clutch', source: 'common-practice' },
   { id: 'clutch-pulley', words: 'clutch pulley bush', part: 'clutch-pulley', families: EVERY, count: 1, drops: [2, 4], every: QUARTER_TO_HALF_HOUR, grades: BEARING, what: PLAIN, look: 'oil-ways.open@clutch-pulley', source: 'common-practice' },
   { id: 'clutch-facing', words: 'clutch facing', part: 'clutch-facing', families: EVERY, count: 1, drops: [1, 3], grades: [10, 15, 22], what: 'thin oil, a few drops, so that it slips and does not grab; never tacky oil', note: 'owners differ over oil on leather; not on a dry lining', source: 'common-practice' },
   { id: 'shipper', words: 'shipper saddle and yoke pins', part: 'shipper', families: EVERY, count: 3, drops: [1, 2], grades: [32, 46, 68], what: PLAIN, source: 'common-practice' },

@@ -3,3 +3,4 @@ export * from './limit.ts';
 export { judge } from './judge.ts';
 export { sayWhere } from './say-where.ts';
 export { idleOverrides } from './overrides.ts';
+export { curesHere } from './cures-here.ts';

@@ -1,4 +1,4 @@
-import { answerWords } from '../../hammer/index.ts';
+import { answerWords, saysLeftOut } from '../../hammer/index.ts';
 import { GRADES, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenRule } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known, KnownLook } from '../survey/index.ts';
@@ -13,6 +13,8 @@ import { settleCures } from './settle-cures.ts';
 import { lookedCloser, staleSince } from './stale.ts';
 import { bothSides } from './other-rule.ts';
 import { sayAtOdds } from './at-odds.ts';
+import { askOnlyHere } from './cures-here.ts';
+import { leaveOutPouring } from './nobody-pours.ts';
 import { shownReading, sureWordsFor } from './shown.ts';
 import type { PrintSystem } from '../print-system.ts';
 
@@ -30,22 +32,26 @@ export function judge(bench: Bench): readonly Finding[] {
   const findings = bench.knowledge.criteria
     .filter((criterion) => criterion.families.includes(family))
     .flatMap((criterion) => judgeCriterion(bench, criterion));
-  return sayAtOdds(settleCures(findings, bench.knowledge.jobs), bench);
+  const here = leaveOutPouring(askOnlyHere(findings, bench.known.looks, bench.knowledge.jobs), bench.known);
+  return sayAtOdds(settleCures(here, bench.knowledge.jobs), bench);
 }
 
 function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] {
-  const where = criterion.onlyWhere;
+  const { rule, onlyWhere: where } = criterion;
+  const leftOut = saysLeftOut(criterion.part, bench.known.looks);
+  // The look that says so is judged all the same: it may be wrong that the part is not there.
+  if (leftOut !== undefined && !(rule.kind === 'seen' && rule.look === leftOut)) return [doesNotApply(criterion, `not on this hammer: ${answerWords(leftOut, bench.known.looks[leftOut]?.answer ?? '')}`)];
   if (where !== undefined) {
     const look = bench.known.looks[where.look];
     if (look === undefined) return [unknown(criterion, undefined, [where.look], 'Whether it applies is not known yet.')];
     if (!where.answers.includes(look.answer)) return [doesNotApply(criterion, `not on this hammer: ${answerWords(look.key, look.answer)}`)];
   }
-  const { rule } = criterion;
   return rule.kind === 'measured' ? judgeMeasured(bench, criterion, rule) : judgeSeen(bench, criterion, rule);
 }
 
 function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): readonly Finding[] {
-  return expectedPlaces(bench.values, rule.value).map((at) => {
+  // A place that is itself a part, such as a bearing at the clutch pulley, is there only where the part is.
+  return expectedPlaces(bench.values, rule.value).filter((at) => at === undefined || saysLeftOut(at, bench.known.looks) === undefined).map((at) => {
     const key = valueKey(rule.value, at);
     const value = bench.values.get(key);
     if (value === undefined) return unknown(criterion, at, [key], 'Not measured.');

@@ -37,6 +37,9 @@ export function mergeLimits(findings: readonly Finding[]): readonly Limit[] {
   return [...byKind.values()];
 }
 
+/** s between two oilings that the limits allow at the most; undefined where no limit speaks of it. */
+export const oilingLimit = ({ limits }: Pick<Duty, 'limits'>): number | undefined => limits.find((limit) => limit.kind === 'oil-every')?.quantity?.value;
+
 function stricter(held: Limit, other: Limit): Limit {
   const because = [...new Set([...held.because, ...other.because])];
   const a = held.quantity?.value;

@@ -1,2 +1,2 @@
 export * from './duty.ts';
-export { dutyOf, mergeLimits, reasonSentence } from './duty-of.ts';
+export { dutyOf, mergeLimits, oilingLimit, reasonSentence } from './duty-of.ts';

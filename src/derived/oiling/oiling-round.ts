@@ -1,4 +1,4 @@
-import { partOf, type LinkageFamily } from '../../hammer/index.ts';
+import { partOf, saysLeftOut, type AnswersOf, type LinkageFamily } from '../../hammer/index.ts';
 import { oilFlow, type IsoGrade } from '../../methods/power/index.ts';
 import type { Known } from '../survey/index.ts';
 import { OIL_POINTS, type OilPoint } from './oil-points.ts';
@@ -43,6 +43,12 @@ const range = ([least, most]: readonly [number, number]): string => (least === m
 /** s between two oilings as words. */
 const interval = (point: OilPoint): string => (point.every === undefined ? 'before each session' : `every ${range([point.every[0] / MINUTE, point.every[1] / MINUTE])} min of running`);
 
+/** Whether this hammer has the part, and what else the point asks for. */
+const isHere = ({ part, onlyWhere }: OilPoint, looks: AnswersOf): boolean => saysLeftOut(part, looks) === undefined && (onlyWhere === undefined || onlyWhere.answers.includes(looks[onlyWhere.look]?.answer ?? ''));
+
+/** A point as often as it is usual, or as the limit asks where that is sooner. */
+const within = (point: OilPoint, limit: number | undefined): OilPoint => (point.every === undefined || limit === undefined ? point : { ...point, every: [Math.min(point.every[0], limit), Math.min(point.every[1], limit)] });
+
 /** Oil that a point takes, m³/s of running: least drops at the longest interval, most at the shortest. */
 function flowOf(point: OilPoint): { readonly least: number; readonly most: number } {
   if (point.every === undefined) return { least: 0, most: 0 };
@@ -52,12 +58,15 @@ function flowOf(point: OilPoint): { readonly least: number; readonly most: numbe
 /**
  * The oiling round of a hammer: points by family, what to put where, how much and how often.
  * @param known the hammer as known, for its family and for the oil ways that were probed; or a family alone
+ * Points on parts that it has not got are left out.
  * @param temperature K of the bearings running, where it was measured
+ * @param limit s between two oilings that the limits allow at the most: no point waits longer while it stands
  */
-export function oilingRound(known: Pick<Known, 'identity' | 'looks'> | LinkageFamily, temperature = HAND_WARM): OilingRound {
+export function oilingRound(known: Pick<Known, 'identity' | 'looks'> | LinkageFamily, temperature = HAND_WARM, limit?: number): OilingRound {
   const family = typeof known === 'string' ? known : known.identity.family;
   const looks = typeof known === 'string' ? {} : known.looks;
-  const points = OIL_POINTS.filter((point) => point.families.includes(family)).map((point): RoundPoint => {
+  const points = OIL_POINTS.filter((point) => point.families.includes(family) && isHere(point, looks)).map((one): RoundPoint => {
+    const point = within(one, limit);
     const answer = point.look === undefined ? undefined : looks[point.look]?.answer;
     const grade = gradeFor(point.grades, temperature);
     return {

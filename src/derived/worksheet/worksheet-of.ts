@@ -1,5 +1,5 @@
 import { TRIAL_JOB, type Knowledge } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { curesHere, type Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { mayBeNeeded, jobsAsked, WEIGHT, type Chosen } from './asked-jobs.ts';
 import { usableCauses, type Cause } from './cause.ts';
@@ -26,7 +26,7 @@ export interface WorksheetOptions extends MoneyOptions {
  * @param options currency and rates for the sums of money, and causes of a diagnosis
  */
 export function worksheetOf(known: Known, findings: readonly Finding[], knowledge: Knowledge, options: WorksheetOptions = {}): Worksheet {
-  const { causes, problems } = usableCauses([...causesOfReadings(findings, knowledge), ...(options.causes ?? [])], knowledge);
+  const { causes, problems } = usableCauses([...causesOfReadings(findings, knowledge).map((cause) => ({ ...cause, jobs: curesHere(known.looks, knowledge.jobs)(cause.jobs) })).filter((cause) => cause.jobs.length > 0), ...(options.causes ?? [])], knowledge);
   const noted = [...(known.notCounted ?? []), ...problems];
   const asked = withRoom(known, findings, knowledge, jobsAsked(known, findings, knowledge, causes, noted));
   const mayBe = mayBeNeeded(known, knowledge, causes, asked);

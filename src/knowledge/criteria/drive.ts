@@ -154,7 +154,7 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '1.3', grade: 'watch', stands: 'just under' }, { given: '1.4', grade: 'watch', stands: 'at' }, { given: '1.5', grade: 'sound', stands: 'just over' }, { given: '0.9', grade: 'limited', stands: 'just under' }, { given: '1', grade: 'limited', stands: 'at' }, { given: '1.1', grade: 'watch', stands: 'just over' }],
   },
   {
-    id: 'converter.unbalance', title: 'Voltage unbalance', question: 'Are the three legs alike under load?', part: 'phase-converter', rows: [47], families: EVERY,
+    id: 'converter.unbalance', title: 'Voltage unbalance', question: 'Are the three legs alike under load?', part: 'motor', rows: [47], families: EVERY,
     onlyWhere: { look: 'motor.phase', answers: ['three', 'three-from-converter'] },
     rule: { kind: 'measured', value: 'drive.voltage-unbalance', worse: 'more', steps: [
       { grade: 'watch', from: '2 %', source: 'nema-mg-1', because: 'Above 1 % a motor is derated.' },

@@ -7,7 +7,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.creep', title: 'Ram with the treadle up', question: 'Does the ram stay still with the treadle up?', part: 'running', rows: [28, 29, 31], families: EVERY,
     rule: { kind: 'seen', look: 'running.creep', answers: {
       still: { grade: 'sound', because: 'Stays still.', source: 'common-practice' },
-      drifts: { grade: 'watch', because: 'A little drift that stops is common; look at clutch and bush.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.adjust'] },
+      drifts: { grade: 'watch', because: 'A little drift that stops is common; look at the clutch, be it facing or belt.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.adjust'] },
       creeps: { grade: 'stand-down', because: 'A ram that creeps or drops by itself takes a hand.', source: 'common-practice', cures: ['clutch.adjust', 'shipper.free'] },
     } },
     gate: true, minutes: 5, cures: ['clutch.adjust', 'clutch-pulley.ease', 'shipper.free', 'return-spring.renew'], cautions: ['block-ram', 'hands-out'],
@@ -17,7 +17,7 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.release', title: 'Strokes after release', question: 'How many strokes does it make after the treadle is let go?', part: 'running', rows: [28, 33, 34], families: EVERY,
     rule: { kind: 'measured', value: 'running.release-strokes', worse: 'more', steps: [
       { grade: 'watch', from: '5', source: 'page-clutch', because: 'Without a brake a few strokes are normal.', cures: ['clutch.adjust'] },
-      { grade: 'limited', from: '10', source: 'common-practice', because: 'It runs on: clutch dry, tight or flooded, bush worn or return weak.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'second-person', sentence: 'A second person stands at the isolator.' }], cures: ['clutch.wash', 'clutch.adjust'] },
+      { grade: 'limited', from: '10', source: 'common-practice', because: 'It runs on: clutch dry, tight or flooded, or its belt dragging; bush worn or return weak.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'second-person', sentence: 'A second person stands at the isolator.' }], cures: ['clutch.wash', 'clutch.adjust'] },
     ] },
     gate: false, minutes: 3, cures: ['clutch.adjust', 'clutch.wash', 'return-spring.renew'], cautions: ['stand-aside'],
     examples: [{ given: '4', grade: 'sound', stands: 'just under' }, { given: '5', grade: 'watch', stands: 'at' }, { given: '6', grade: 'watch', stands: 'just over' }, { given: '9', grade: 'watch', stands: 'just under' }, { given: '10', grade: 'limited', stands: 'at' }, { given: '11', grade: 'limited', stands: 'just over' }],
@@ -63,9 +63,9 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.chatter', title: 'Clutch taking up', question: 'Does the clutch take up smoothly?', part: 'running', rows: [28], families: EVERY,
     rule: { kind: 'seen', look: 'running.chatter', answers: {
       smooth: { grade: 'sound', because: 'Smoothly.', source: 'common-practice' },
-      chatters: { grade: 'watch', because: 'Dry or glazed facing, cone out of line, or slack linkage.', source: 'page-clutch', cures: ['clutch.wash', 'clutch.adjust'] },
+      chatters: { grade: 'watch', because: 'Facing or belt dry or glazed, cone or idler out of line, or slack linkage.', source: 'page-clutch', cures: ['clutch.wash', 'clutch.adjust'] },
       grabs: { grade: 'limited', because: 'A grabbing clutch throws the ram at the first touch.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }], cures: ['clutch.wash', 'clutch.adjust'] },
-      slips: { grade: 'watch', because: 'Flooded, glazed, or at the end of its adjustment.', source: 'common-practice', cures: ['clutch.wash', 'clutch.adjust'] },
+      slips: { grade: 'watch', because: 'Facing or belt oily, glazed, or at the end of its adjustment.', source: 'common-practice', cures: ['clutch.wash', 'clutch.adjust'] },
     } },
     gate: false, minutes: 3, cures: ['clutch.wash', 'clutch.adjust', 'clutch.reline'], cautions: ['stand-aside'],
     examples: [{ given: 'smooth', grade: 'sound', stands: 'plain' }, { given: 'chatters', grade: 'watch', stands: 'plain' }, { given: 'grabs', grade: 'limited', stands: 'plain' }, { given: 'slips', grade: 'watch', stands: 'plain' }],
@@ -102,8 +102,8 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.oil', title: 'Oil while running', question: 'Does oil reach every joint and stay off the dies?', part: 'running', rows: [39], families: EVERY,
     rule: { kind: 'seen', look: 'running.oil', answers: {
       flings: { grade: 'sound', because: 'A little is flung from every joint.', source: 'page-bearings' },
-      dry: { grade: 'limited', because: 'A joint stays dry.', source: 'common-practice', limits: [{ kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
-      'on-dies': { grade: 'watch', because: 'Oil on its way to the dovetail: wipe, oil less at the ways, look at the keys.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
+      dry: { grade: 'limited', because: 'A joint stays dry.', source: 'common-practice', limits: [{ kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['oil-ways.clear'] },
+      'on-dies': { grade: 'watch', because: 'Oil on its way to the dovetail: wipe, oil less at the ways, look at the keys.', source: 'common-practice', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['keys.dry'] },
     } },
     gate: false, minutes: 3, cures: ['oil-ways.clear', 'keys.dry'], cautions: ['dry-dovetail'],
     examples: [{ given: 'flings', grade: 'sound', stands: 'plain' }, { given: 'dry', grade: 'limited', stands: 'plain' }, { given: 'on-dies', grade: 'watch', stands: 'plain' }],

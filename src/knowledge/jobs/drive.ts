@@ -30,7 +30,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     after: [
       { job: 'drive.set-speed', because: 'the belt is cut to the pulleys that stay' },
     ],
-    replaces: [{ job: 'belt.dress', on: ['belt'] }],
+    replaces: [{ job: 'belt.dress', on: ['belt', 'running'] }],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
       { id: 'flat-belt', words: 'flat belt 3 in', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
@@ -53,6 +53,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     after: [
       { job: 'belt.renew', because: 'the idler is set to the belt that stays' },
     ],
+    otherwise: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'pinch'], source: 'page-drive',
@@ -102,6 +103,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     id: 'converter.enlarge', title: 'Fit a larger converter', part: 'phase-converter', families: EVERY, stage: 15,
     words: 'Idler motor 1.5 to 2 times the hammer’s motor, panel and run capacitors to balance the legs.',
     after: [],
+    otherwise: [],
     hours: { least: 3, likely: 5, most: 8 }, skill: 4, helpers: 0,
     parts: [
       { id: 'rotary-converter', words: 'rotary converter and panel', quantity: 1, priceEach: { least: 600, likely: 850, most: 1200 }, source: 'price-guess' },
@@ -116,6 +118,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     after: [
       { job: 'converter.enlarge', because: 'the legs are balanced on the converter that stays' },
     ],
+    otherwise: ['electrics.make-safe'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 4, helpers: 0,
     parts: [
       { id: 'run-capacitors', words: 'run capacitors', quantity: 3, priceEach: { least: 10, likely: 18, most: 30 }, source: 'price-guess' },
@@ -126,6 +129,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     id: 'tyre.renew', title: 'Renew the tyre and roller', part: 'tyre-wheel', families: EVERY, stage: 15,
     words: 'New tyre of the same size, firm, roller trued or renewed, pressure set.',
     after: [],
+    otherwise: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 1, helpers: 0,
     parts: [
       { id: 'tyre', words: 'tyre', quantity: 1, priceEach: { least: 60, likely: 110, most: 200 }, source: 'price-guess' },

@@ -148,6 +148,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shaft.turn-true', because: 'the bush is made to the finished shaft' },
       { job: 'bearings.pour', because: 'the pulley is bushed on a shaft that runs true' },
     ],
+    otherwise: [],
     hours: { least: 3, likely: 5, most: 8 }, skill: 3, helpers: 1,
     parts: [
       { id: 'pulley-bush', words: 'bronze sleeve, or babbitt', quantity: 1, priceEach: { least: 40, likely: 110, most: 220 }, source: 'price-guess' },
@@ -159,6 +160,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'clutch-pulley.ease', title: 'Ease a tight clutch pulley', part: 'clutch-pulley', families: EVERY, stage: 7,
     words: 'Clean the bore and oil way, scrape or ream until 10 to 15 thou are there.',
     after: [],
+    otherwise: ['idler.set'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram', 'babbitt-lead'], source: 'common-practice',
@@ -167,6 +169,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'clutch.wash', title: 'Wash the clutch and oil it anew', part: 'clutch-facing', families: EVERY, stage: 8,
     words: 'Wash facing and cone with solvent, dry, rough up the glaze lightly by hand and wet, then a few drops of thin oil.',
     after: [],
+    otherwise: ['belt.dress', 'tyre.renew'],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram', 'solvent', 'asbestos'], source: 'page-clutch',
@@ -180,6 +183,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shipper.free', because: 'a binding yoke wears a new facing on one side' },
     ],
     replaces: [{ job: 'clutch.wash', on: ['clutch-facing'] }],
+    otherwise: ['belt.renew', 'tyre.renew'],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 1,
     parts: [
       { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, unit: 'set', priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
@@ -198,6 +202,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'keys.renew', because: 'the clutch is tried running, and nothing runs with a loose key' },
       { job: 'return-spring.renew', because: 'a lazy return looks like a tight clutch' },
     ],
+    otherwise: ['idler.set', 'tyre.renew'],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram'], source: 'page-clutch',
@@ -206,6 +211,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'clutch.test-for-asbestos', title: 'Have the facing tested', part: 'clutch-facing', families: EVERY, stage: 1,
     words: 'A damp sample in a closed bag to a laboratory; until then treat it as asbestos.',
     after: [],
+    otherwise: [],
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
     parts: [],
     outside: { words: 'laboratory, one sample', price: { least: 40, likely: 60, most: 120 }, source: 'price-guess' },
@@ -215,6 +221,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'shipper.free', title: 'Free the yoke and shipper', part: 'shipper', families: EVERY, stage: 8,
     words: 'Take the rod off, clean, straighten or bush, oil; do not tighten the saddle-pin slot.',
     after: [],
+    otherwise: ['idler.set'],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
     parts: [
       { id: 'yoke-pins', words: 'pins and bushes', quantity: 1, priceEach: { least: 10, likely: 25, most: 50 }, source: 'price-guess' },
@@ -227,6 +234,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     after: [
       { job: 'shipper.free', because: 'the yoke must stand straight before its saddle is fitted' },
     ],
+    otherwise: [],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
       { id: 'babbitt', words: 'babbitt', quantity: 1, unit: 'lb', priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },

@@ -1,4 +1,5 @@
 import { bearingTemperature, oilingRound, type OilingRound, type RoundPoint } from '../../derived/oiling/index.ts';
+import { oilingLimit } from '../../derived/duty/index.ts';
 import type { PrintSystem } from '../../derived/index.ts';
 import { elevation } from '../elevation/elevation.ts';
 import type { Block, TableRow } from '../report/block.ts';
@@ -20,7 +21,7 @@ export interface NumberedPoint extends RoundPoint {
 /** The round of this hammer with its numbers, at the temperature that was felt or measured at its bearings. */
 export function numberedRound({ picture, outlook }: Pick<OutlookGround, 'picture' | 'outlook'>): { readonly round: OilingRound; readonly points: readonly NumberedPoint[] } {
   const temperature = bearingTemperature({ family: picture.known.identity.family, values: new Map(Object.entries(outlook.values)) });
-  const round = oilingRound(picture.known, temperature);
+  const round = oilingRound(picture.known, temperature, oilingLimit(picture.duty));
   return { round, points: round.points.map((one, index) => ({
     ...one, number: index + 1,
     drops: `${one.point.count === 1 ? '' : `${one.point.count} × `}${span(one.point.drops)} drops`,

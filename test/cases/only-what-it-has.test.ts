@@ -1,0 +1,90 @@
+import { describe, expect, it, test } from 'vitest';
+import { picture } from '../../src/derived/index.ts';
+import { oilingRound } from '../../src/derived/oiling/index.ts';
+import { settingSheet } from '../../src/derived/upkeep/index.ts';
+import { saysLeftOut } from '../../src/hammer/index.ts';
+import { knowledge } from '../../src/knowledge/index.ts';
+import { handOverSheet, type SheetId } from '../../src/views/work/index.ts';
+import { EXAMPLE_PICTURES } from './example-pictures.ts';
+import { LogOf } from './log-of.ts';
+
+const CLUTCH = ['clutch-facing', 'clutch-pulley', 'shipper'];
+const jobOf = (id: string) => knowledge.jobs.find((job) => job.id === id);
+
+/** A helve whose slack belt is the clutch, everything else not looked at. */
+function slackBelt(...looks: readonly (readonly [string, string])[]) {
+  const log = new LogOf('150 lb', 'helve');
+  log.look('drive-line.kind', 'idler-belt').look('belt-idler.fitted', 'yes').look('clutch-facing.kind', 'none');
+  for (const [look, answer] of looks) log.look(look, answer);
+  const found = picture(log.entries, knowledge, '2027-01-01T00:00:00Z', 1);
+  if (found === undefined) throw new Error('no hammer');
+  return found;
+}
+
+describe.each(EXAMPLE_PICTURES)('$tag', ({ found, entries }) => {
+  const { looks } = found.known;
+  const leftOut = (part: string): boolean => saysLeftOut(part, looks) !== undefined;
+
+  it('asks for no job that is nothing without a part that it has not got', () => {
+    const wrong = [...found.worksheet.jobs, ...(found.worksheet.mayBe ?? [])].filter((one) => jobOf(one.job)?.otherwise !== undefined && leftOut(one.part));
+    expect(wrong.map((one) => one.job)).toEqual([]);
+  });
+
+  it('asks nobody to check a part that it has not got', () => {
+    expect(found.notChecked.filter((row) => leftOut(row.part)).map((row) => row.part)).toEqual([]);
+  });
+
+  it('has a finding on such a part only where the look itself is judged', () => {
+    const judged = found.findings.filter((one) => leftOut(one.part) && one.grade !== 'does-not-apply');
+    expect(judged.filter((one) => !one.from.includes(saysLeftOut(one.part, looks) ?? '')).map((one) => one.criterion)).toEqual([]);
+  });
+
+  it('has no point of the oiling round and no setting on such a part', () => {
+    expect(oilingRound(found.known).points.filter((one) => leftOut(one.point.part)).map((one) => one.point.id)).toEqual([]);
+    expect(settingSheet({ known: found.known, values: found.values }).filter((line) => leftOut(line.id === 'clutch' ? 'clutch-pulley' : line.id)).map((line) => line.id)).toEqual([]);
+  });
+
+  it('prints no paper that speaks of facing, cone or clutch pulley where there is none', () => {
+    if (!leftOut('clutch-facing')) return;
+    for (const id of ['worksheet', 'order', 'settings', 'upkeep'] as const satisfies readonly SheetId[]) {
+      const words = JSON.stringify(handOverSheet(id, { picture: found, entries, knowledge }).blocks);
+      expect(words.match(/[^".]*(?:cone with solvent|clutch pulley|clutch facing)[^".]*/giu) ?? [], id).toEqual([]);
+    }
+  });
+
+  it('speaks of a new pour only where one is asked for or was looked at', () => {
+    const asked = found.worksheet.jobs.some((one) => one.job === 'bearings.pour') || Object.keys({ ...looks, ...found.known.history }).some((key) => key.startsWith('pouring.'));
+    expect(found.findings.some((one) => one.part === 'pouring' && one.grade === 'not-known') && !asked).toBe(false);
+  });
+});
+
+describe('a belt that is the clutch', () => {
+  const cures = (found: ReturnType<typeof slackBelt>, criterion: string) => found.findings.find((one) => one.criterion === criterion)?.cures;
+
+  test('is cleaned and its idler set where it slips, grabs or lets the ram creep', () => {
+    expect(cures(slackBelt(['running.chatter', 'slips']), 'running.chatter')).toEqual(['belt.dress', 'idler.set']);
+    expect(cures(slackBelt(['running.chatter', 'grabs']), 'running.chatter')).toEqual(['belt.dress', 'idler.set']);
+    expect(cures(slackBelt(['running.creep', 'creeps']), 'running.creep')).toEqual(['idler.set']);
+  });
+
+  test('has parts of a clutch that are not there, unless somebody saw a facing all the same', () => {
+    const { looks } = slackBelt().known;
+    expect(CLUTCH.filter((part) => saysLeftOut(part, looks) === undefined)).toEqual([]);
+    expect(saysLeftOut('clutch-facing', { 'drive-line.kind': { answer: 'idler-belt' }, 'clutch-facing.kind': { answer: 'leather' } })).toBeUndefined();
+    expect(saysLeftOut('clutch-facing', {})).toBeUndefined();
+  });
+
+  test('is oiled at the pin of its idler, and set there', () => {
+    const { known, values } = slackBelt();
+    expect(oilingRound(known).points.map((one) => one.point.id)).toContain('idler');
+    expect(settingSheet({ known, values }).map((line) => line.id)).toContain('idler');
+  });
+});
+
+test('what does in the place of another job is a job, on a part of every family that has the other', () => {
+  for (const job of knowledge.jobs) for (const id of job.otherwise ?? []) {
+    const other = jobOf(id);
+    expect(other, `${job.id}: ${id}`).toBeDefined();
+    expect(job.families.filter((family) => other?.families.includes(family) !== true), `${job.id}: ${id}`).toEqual([]);
+  }
+});
