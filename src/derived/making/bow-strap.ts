@@ -1,5 +1,6 @@
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
+import { bowDraw, strapLonger } from '../linkage/bow-draw.ts';
 import { printQuantity } from '../print-system.ts';
 import { estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { jointPinSize } from './joint-pins.ts';
@@ -28,7 +29,10 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
   const [shorter] = lengths;
   const width = reader.need('bow-spring.strap-width');
   const thick = reader.need('bow-spring.strap-thickness');
-  const between = shorter?.figure ?? reader.need('bow-spring.strap-length@left');
+  const old = shorter?.figure ?? reader.need('bow-spring.strap-length@left');
+  const drawn = bowDraw((key) => reader.find(key)?.quantity);
+  const longer = drawn === undefined ? 0 : strapLonger(drawn);
+  const between = old === undefined ? undefined : longer === 0 ? old : reckon('length', [old], (length) => length! + longer);
   if (between === undefined || width === undefined || thick === undefined) return reader.notKnown(KIND, TITLE);
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
   const pin = context.alsoMade.has('bow-eye-pin') ? jointPinSize('bow-eye-pin', values, context)?.diameter : undefined;
@@ -42,7 +46,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
   const edge = margin === undefined ? undefined : { ...margin, quantity: { ...margin.quantity, uncertainty: 0 } };
   const whole = edge === undefined ? undefined : reckon('length', [between, edge], (apart, out) => apart! + 2 * out!);
   const dimensions: MakingDimension[] = [
-    sized('between', 'hole to hole', { ...between, estimate: between.estimate }, plusMinus(2 * SIXTY_FOURTH), lengths.length > 1 ? 'the shorter of the old straps, which has stretched less; both new ones alike' : 'as the old strap; both new ones alike'),
+    sized('between', 'hole to hole', { ...between, estimate: between.estimate }, plusMinus(2 * SIXTY_FOURTH), `${lengths.length > 1 ? 'the shorter of the old straps, which has stretched less' : 'as the old strap'}${longer === 0 ? '' : `, and ${print(longer)} more, by which the bow was drawn in too far (own reckoning)`}; both new ones alike`),
     ...(whole === undefined ? [] : [sized('length', 'length over all', { ...whole, estimate: false }, plusMinus(0), 'follows from hole to hole and what is left beyond the holes')]),
     sized('width', 'width', width, plusMinus(2 * SIXTY_FOURTH), 'as the old strap'),
     sized('thickness', 'thickness', thick, plusMinus(4 * SIXTY_FOURTH), 'as the old strap; of the nearest belting that is sold'),

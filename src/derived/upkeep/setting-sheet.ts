@@ -40,14 +40,17 @@ function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): Setti
   return held.length > 0 ? { ...near, state: 'held', held, change: off } : { ...near, state: 'off', change: off };
 }
 
-/** Of several places on the part the one read highest is shown: it is the one that has to come within the target. */
+/** Settings of which the place read lowest has to come within the target. */
+const LOWEST_COUNTS: readonly string[] = ['cushions', 'straps'];
+
+/** Of several places on the part the one read highest is shown, or lowest where less is worse: it is the one that has to come within the target. */
 function foundOf({ known, values, system = 'inch' }: SettingInputs, rule: SettingRule): SettingLine['asFound'] {
   const keys = Object.keys(values).filter((key) => (key === rule.shownBy || key.startsWith(`${rule.shownBy}@`)) && !key.includes('#'));
   const read = keys.flatMap((key) => {
     const value = values[key];
     return value?.outcome.state === 'known' && value.standing !== 'assumed' ? [{ key, quantity: value.outcome.quantity, words: value.asWritten === undefined ? printQuantity(value.outcome.quantity, system) : writtenIn(value.outcome.quantity, value.asWritten, system) }] : [];
   });
-  const [first] = read.sort((a, b) => b.quantity.value - a.quantity.value);
+  const [first] = read.sort((a, b) => (LOWEST_COUNTS.includes(rule.id) ? a.quantity.value - b.quantity.value : b.quantity.value - a.quantity.value));
   if (first !== undefined) return first;
   const look = known.looks[rule.shownBy];
   return look === undefined ? undefined : { key: look.key, words: answerWords(look.key, look.answer) };

@@ -4,6 +4,8 @@ import { interpolate } from '../../methods/numerics/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import type { DieEnd } from '../stack/index.ts';
+import { bowTarget, strapTarget } from './bow-target.ts';
+import { cushionTarget } from './cushion-target.ts';
 import { usualGap } from '../worksheet/index.ts';
 import { dieTarget } from './die-target.ts';
 import { pulleySentence } from './motor-pulley.ts';
@@ -33,6 +35,14 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     case 'gap':
       return gapTarget(inputs, known);
     case 'spring':
+    case 'straps':
+      return strapTarget(known, system);
+    case 'bow':
+      return bowTarget(known, system);
+    case 'cushions':
+      return cushionTarget(inputs, known);
+    case 'height-screws':
+      return { target: { basis: 'usual', sentence: 'free to turn and locked, both alike', sources: [rule.source] }, missing: [] };
       return springTarget(inputs, known);
     case 'throw': {
       const made = known('crank.throw#as-made');
