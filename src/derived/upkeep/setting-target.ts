@@ -35,6 +35,7 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
     case 'gap':
       return gapTarget(inputs, known);
     case 'spring':
+      return springTarget(inputs, known);
     case 'straps':
       return strapTarget(known, system);
     case 'bow':
@@ -43,7 +44,6 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
       return cushionTarget(inputs, known);
     case 'height-screws':
       return { target: { basis: 'usual', sentence: 'free to turn and locked, both alike', sources: [rule.source] }, missing: [] };
-      return springTarget(inputs, known);
     case 'throw': {
       const made = known('crank.throw#as-made');
       return made !== undefined ? either(made, 'as-made', 'The throw that it was made with.', []) : either(known('crank.throw'), 'worked-out', 'As found: it is left alone unless speed, gap and spring are right and the blow is still wrong.', ['crank.throw']);
