@@ -17,7 +17,7 @@ export function shownReading(value: Value, system: PrintSystem): string {
 
 /** A figure as it was written and its doubt behind it, in the unit that both are in: `85 ± 10 %`, not `85 % (90 ± 10 %)`. */
 function withItsDoubt(asWritten: string, printed: string): string | undefined {
-  const written = /^([−-]?\d[\d ,./]*?) ?(\p{L}+|%|°)$/u.exec(asWritten);
+  const written = /^([−-]?\d[\d ,./]*?) ?([\p{L}°]+|%)$/u.exec(asWritten);
   const doubt = / ± (\S+(?: \d+\/\d+)?) (\S+)$/u.exec(printed);
   if (written?.[2] === 'in' && doubt?.[2] === 'thou' && asWritten.includes('/')) return `${asWritten} ± ${doubt[1]} thou`;
   return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${asCoarse(doubt[1] ?? '', written[1] ?? '')} ${doubt[2]}`;

@@ -28,7 +28,7 @@ export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
 }
 // Share of the em that a capital of the typeface is high.
 #let capital = 0.668
-#let high(size) = str(calc.round(size.pt() * capital * 0.3528, digits: 1)) + " mm"
+#let high(size) = if data.paper == "us-letter" { str(calc.round(size.pt() * capital / 72, digits: 2)) + " in" } else { str(calc.round(size.pt() * capital * 0.3528, digits: 1)) + " mm" }
 #let habits(size, items) = if items.len() > 0 {
   set text(size: size, weight: "bold")
   block(above: 5mm, width: 100%, stroke: (top: thin), inset: (top: 3.5mm), grid(columns: (1fr, 1fr), column-gutter: 7mm, ..range(2).map(side => list(marker: "–", indent: 0mm, body-indent: 0.35em, spacing: 0.6em, ..items.slice(side * calc.ceil(items.len() / 2), if side == 0 { calc.ceil(items.len() / 2) } else { items.len() }).map(one => list.item(one))))))

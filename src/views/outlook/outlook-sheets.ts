@@ -26,7 +26,7 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
   return [
     ...standingWords(ground),
     answer,
-    ...list('Measure or look first', measureFirst.map(say), true),
+    ...list('Measure or look first', measureFirst.map((one) => capital(say(one)).replace(/\?"\.$/u, '?"')), true),
     ...body(),
     ...list('Taken and not read', assumed.map(say)), ...(assumedTable === undefined ? [] : [assumedTable]), ...list('How far to trust it', doubt.map(say)),
     { kind: 'heading', level: 2, text: 'Cautions' },
@@ -35,6 +35,8 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
     { kind: 'paragraph', tone: 'small', text: `Sources: ${[...new Set([...sources, ...told.map((one) => one.source)])].map(title).join('; ')}.` },
   ];
 }
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 /** Nobody may read a sheet on work as leave to work. */
 function standingWords({ picture }: OutlookGround): readonly Block[] {

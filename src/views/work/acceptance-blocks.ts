@@ -21,7 +21,7 @@ export function acceptanceBlocks(picture: Picture, expected?: ExpectedBlow): rea
   const { verdict, sentence, points, since } = acceptanceOf(picture, expected);
   return [
     { kind: 'heading', level: 2, text: 'Acceptance of the last trial' },
-    { kind: 'verdict', words: VERDICT[verdict], sentence, condition: MARK[verdict], sureWords: since === undefined ? 'No job was finished yet, so everything in the log counts.' : `Only what was entered since the last finished job, on ${since.slice(0, 10)}, counts.` },
+    { kind: 'verdict', words: VERDICT[verdict], sentence: sentence.startsWith(`${VERDICT[verdict]}. `) ? sentence.slice(VERDICT[verdict].length + 2) : sentence, condition: MARK[verdict], sureWords: since === undefined ? 'No job was finished yet, so everything in the log counts.' : `Only what was entered since the last finished job, on ${since.slice(0, 10)}, counts.` },
     { kind: 'table', caption: 'Points of the trial', columns: ['Result', 'Point', 'Why', 'Shown'], rows: points.map((point) => ({
       cells: [STATE[point.state], point.title, `${point.reason}${point.missing.length === 0 ? '' : ` To be entered${waitsForRun(picture, point.missing) ? ' when it may run again' : ''}: ${keysWords(point.missing)}.`}`, point.shown],
     })) },
