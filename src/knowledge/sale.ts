@@ -77,7 +77,7 @@ export const PRICE_CHANGES: readonly PriceChange[] = [
     when: ['spring.crack', 'spring.set', 'spring.clash', 'spring.travel-left'].map((criterion) => ({ criterion, grade: 'limited' as const })),
   },
   {
-    id: 'motor', words: 'motor missing or too small', share: span(0.05, 0.07, 0.1), source: 'common-practice',
+    id: 'motor', words: 'motor too small for it, or none that starts it', share: span(0.05, 0.07, 0.1), source: 'common-practice',
     when: [{ criterion: 'motor.share', grade: 'limited' }, { criterion: 'motor.start', grade: 'limited' }],
   },
   { id: 'far-or-heavy', words: 'far away, or hard to lift out', share: span(0.05, 0.1, 0.15), source: 'common-practice', when: [] },

@@ -8,7 +8,7 @@ import { hasReader, readPdf, textOf } from './read-pdf.ts';
 const readers = hasReader('pdftotext', 'qpdf');
 const flat = (text: string): string => text.replace(/\s+/gu, '');
 
-const block = (text: string): TitleBlock => ({ tag: text, hammerClass: text, sheet: text, date: text, by: text, verdict: text, log: text, invented: true });
+const block = (text: string): TitleBlock => ({ tag: text, hammerClass: text, sheet: text, date: text, made: text, by: text, verdict: text, log: text, invented: true });
 
 /** One text in every place where a person's words can stand. */
 const treeOf = (text: string): ReportTree => ({

@@ -28,7 +28,7 @@ test.skipIf(!hasReader('pdftotext')).each(FIVE)('no paper of $name ends with a p
 }, 240_000);
 
 test.skipIf(!hasReader('pdftotext'))('a paper that runs over by a line is set closer, or wider, so that its last page holds more than a few', async () => {
-  const block = { tag: 'T', hammerClass: '50 lb', sheet: 'S', date: '2026-01-01', by: 'A', verdict: 'Fit', log: 'l', invented: true };
+  const block = { tag: 'T', hammerClass: '50 lb', sheet: 'S', date: '2026-01-01', made: '2026-02-01', by: 'A', verdict: 'Fit', log: 'l', invented: true };
   const sheet = (count: number): ReportTree => ({ title: 't', titleBlock: block, blocks: [{ kind: 'heading', level: 1, text: 'Heading' }, ...Array.from({ length: count }, (_, index) => ({ kind: 'paragraph', text: `Line ${index}.` }) as const)] });
   const full = async (count: number): Promise<readonly number[]> => linesOf(await reportPdf(sheet(count), { paper: 'letter' }), 'letter');
   let most = 20;

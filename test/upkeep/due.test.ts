@@ -79,15 +79,39 @@ test('what is dated goes into the calendar, the overdue on the day of asking, an
   ]);
 });
 
-test('an inspection record names machine, date and person, what was found, and what was not touched', () => {
+test('an inspection record holds all that still counts with its days, and that of a day only what was done then', () => {
   const log = wornHammer();
   log.look('keys.secure', 'tight');
   later(log, '2026-07-01');
   const found = pictureOf(log);
   const record = inspectionRecord(found.known, found.findings, found.duty);
   expect(record).toMatchObject({ machine: { tag: 'CASE', id: found.known.hammer }, date: '2026-07-01', by: ['A. Quill'], source: 'osha-1910-218' });
-  expect(record?.lines).toEqual([{ what: 'Hold of dies and keys', shown: 'both dies tight', grade: 'sound', gate: true }]);
-  expect(record?.gatesNotChecked).toContain('frame.crack');
+  // The short visit does not push the full one out: each matter with its own days, those of safety first.
+  expect(record?.lines.find((line) => line.what === 'Hold of dies and keys')).toEqual({ what: 'Hold of dies and keys', shown: 'both dies tight', grade: 'sound', gate: true, days: ['2026-07-01'] });
+  expect(record?.lines.find((line) => line.what === 'Crack in the frame')?.days).toEqual(['2026-05-12']);
+  expect(record?.lines.map((line) => line.gate)).toEqual([...(record?.lines ?? [])].map((line) => line.gate).sort((a, b) => Number(b) - Number(a)));
+  expect(record?.visits.map((visit) => visit.date)).toEqual(['2026-05-12', '2026-07-01']);
+  expect(record?.gatesNotChecked).not.toContain('frame.crack');
+  const unsettled = found.findings.filter((finding) => finding.gate && finding.grade === 'not-known').map((finding) => finding.criterion);
+  expect(record?.gatesNotChecked.map((key) => key.split('@')[0])).toEqual(unsettled);
+  const ofDay = inspectionRecord(found.known, found.findings, found.duty, '2026-07-01');
+  expect(ofDay?.lines).toEqual([{ what: 'Hold of dies and keys', shown: 'both dies tight', grade: 'sound', gate: true, days: ['2026-07-01'] }]);
+  expect(ofDay?.gatesNotChecked).toContain('frame.crack');
   expect(inspectionRecord(found.known, found.findings, found.duty, '2026-05-12')?.lines.length).toBeGreaterThan(20);
   expect(inspectionRecord(found.known, found.findings, found.duty, '2020-01-01')).toBeUndefined();
+});
+
+test('what is overdue stands in the calendar on the day of asking, with the day it was due', () => {
+  const asOf = '2028-06-01T00:00:00Z';
+  const found = pictureOf(wornHammer());
+  const plan = upkeepPlan(found.known, wornHammer().entries, asOf);
+  const events = upkeepEvents(plan, { id: found.known.hammer, tag: 'CASE' }, asOf);
+  const late = plan.items.filter((item) => item.state === 'overdue' && item.dueOn !== undefined && item.dueOn < '2028-06-01');
+  expect(late.length).toBeGreaterThan(1);
+  for (const item of late) {
+    const event = events.find((one) => one.uid.includes(`-${item.task}@`));
+    expect(event).toMatchObject({ date: '2028-06-01', summary: `CASE: ${item.title}, overdue since ${item.dueOn}` });
+    expect(event?.description).toContain(`Overdue since ${item.dueOn}.`);
+  }
+  for (const item of plan.items.filter((one) => one.state === 'ahead')) expect(events.find((one) => one.uid.includes(`-${item.task}@`))?.summary ?? '').not.toContain('overdue');
 });

@@ -32,7 +32,7 @@ export function againstRules(input: GroundInput, blockMass: number | undefined):
   if (blockMass !== undefined && input.kind !== 'timber') {
     const ratio = blockMass / input.anvilMass.value;
     put('block-over-anvil-code', 'block at least three times the anvil', ratio, limits.blockOverAnvil, 'ratio', limits.source);
-    put('block-over-anvil-handbook', 'block three to five times the anvil', ratio, 3, 'ratio', 'Barkan, and Prakash and Puri, from memory');
+    put('block-over-anvil-handbook', 'block three to five times the anvil, or more', ratio, 3, 'ratio', 'Barkan, and Prakash and Puri, from memory');
   }
   if (input.thickness !== undefined && (input.kind === 'own-block' || input.kind === 'slab')) {
     put('thickness-practice', 'twelve to eighteen inches under a small hammer', input.thickness, SMALL_BLOCK, 'length', 'read on public pages; practice, not law');

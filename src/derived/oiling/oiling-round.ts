@@ -88,9 +88,9 @@ const sum = (parts: readonly { readonly least: number; readonly most: number }[]
 function firstOf({ point, way }: RoundPoint): readonly string[] {
   switch (way) {
     case 'blocked':
-      return [`Open the oil way first: ${point.words} is blocked.`];
+      return [`Open the blocked oil way first: ${point.words}.`];
     case 'greased':
-      return [`Wash the grease out first: ${point.words} is packed.`];
+      return [`Wash the grease out first: ${point.words}.`];
     case 'none':
       return [`No oil hole at ${point.words}: oil it from outside, where the joint opens, or have one drilled.`];
     default:

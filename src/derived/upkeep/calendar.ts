@@ -33,13 +33,17 @@ export function calendarText(events: readonly CalendarEvent[], stamp: string): s
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-/** The dated part of an upkeep plan as events; what is overdue falls on the day of asking. */
+/** The dated part of an upkeep plan as events; what is overdue stands on the day of asking, so that it reminds, and names the day it was due. */
 export function upkeepEvents(plan: UpkeepPlan, hammer: { readonly id: string; readonly tag: string }, asOf: string): readonly CalendarEvent[] {
   const today = asOf.slice(0, 10);
   return plan.items.flatMap((item) => {
     if (item.state === 'each-session' || (item.dueOn === undefined && item.state !== 'overdue')) return [];
     const date = item.dueOn === undefined || item.dueOn < today ? today : item.dueOn;
-    return [{ uid: `${hammer.id}-${item.task}@tupwise.invalid`, date, summary: `${hammer.tag}: ${item.title}`, description: `${item.words}\n${item.because}`, remindDaysBefore: 7 }];
+    const since = item.state !== 'overdue' ? '' : item.dueOn !== undefined && item.dueOn < today ? `overdue since ${item.dueOn}` : 'overdue by its hours of running';
+    return [{
+      uid: `${hammer.id}-${item.task}@tupwise.invalid`, date, summary: `${hammer.tag}: ${item.title}${since === '' ? '' : `, ${since}`}`,
+      description: `${since === '' ? '' : `${since.charAt(0).toUpperCase()}${since.slice(1)}.\n`}${item.words}\n${item.because}`, remindDaysBefore: 7,
+    }];
   });
 }
 

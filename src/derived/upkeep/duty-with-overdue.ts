@@ -15,8 +15,12 @@ export function dutyWithOverdue(duty: Duty, known: Known, entries: readonly Entr
   const overdue = upkeepPlan(known, entries, asOf).items.filter((item) => item.state === 'overdue').map((item) => item.title);
   if (overdue.length === 0) return duty;
   if (duty.verdict !== 'fit' && duty.verdict !== 'fit-within-limits') return { ...duty, overdue };
+  return { ...duty, overdue, sentence: `${duty.sentence.replace(/^(Fit(?: within limits)?):/, '$1 by what was read:')} ${overdueSentence(overdue)}` };
+}
+
+/** The overdue checks in one sentence: the first by name, the others counted. @param overdue their titles, at least one */
+export function overdueSentence(overdue: readonly string[]): string {
   const named = overdue.slice(0, NAMED).map((title) => `${title.charAt(0).toLowerCase()}${title.slice(1)}`).join('; ');
   const more = overdue.length > NAMED ? `; and ${overdue.length - NAMED} more` : '';
-  const said = `${overdue.length === 1 ? 'One dated check is' : `${overdue.length} dated checks are`} overdue: ${named}${more}.`;
-  return { ...duty, overdue, sentence: `${duty.sentence.replace(/^(Fit(?: within limits)?):/, '$1 by what was read:')} ${said}` };
+  return `${overdue.length === 1 ? 'One dated check is' : `${overdue.length} dated checks are`} overdue: ${named}${more}.`;
 }

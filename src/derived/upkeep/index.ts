@@ -1,5 +1,5 @@
 export { upkeepPlan, type DueItem, type UpkeepPlan } from './due.ts';
-export { dutyWithOverdue } from './duty-with-overdue.ts';
+export { dutyWithOverdue, overdueSentence } from './duty-with-overdue.ts';
 export { calendarText, upkeepEvents, type CalendarEvent } from './calendar.ts';
 export { wearForecast, type WearForecast, type WearReading } from './wear-forecast.ts';
 export { wearOf, type Wear, type WearStep } from './wear-of.ts';

@@ -84,7 +84,7 @@ const ABOUT: Readonly<Record<string, AboutPart>> = {
   },
   'coil-spring': {
     sits: 'Between the upper ends of the toggle arms.',
-    danger: 'A breaking spring leaves at head height. Its preload must be let off before anything is opened.',
+    danger: 'A breaking spring flies off at head height. Its preload must be let off before anything is opened.',
   },
   'spring-bolt': {
     sits: 'Through the spring, drawing the arm ends together.',
@@ -104,7 +104,7 @@ const ABOUT: Readonly<Record<string, AboutPart>> = {
   },
   'bow-spring': {
     sits: 'Above the ram: a pack of leaves clipped in the middle to the rod, its ends strapped to the ram.',
-    danger: 'A leaf that breaks leaves at head height; the whole preload sits in the straps.',
+    danger: 'A leaf that breaks flies off at head height; the whole preload sits in the straps.',
   },
   helve: {
     sits: 'The pivoted beam: head and upper die at one end, the drive at the other, cushions beside it.',

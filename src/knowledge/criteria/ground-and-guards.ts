@@ -120,7 +120,7 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'guards.belt', answers: {
       guarded: { grade: 'sound', because: 'Guarded.', source: 'osha-1910-219' },
       part: { grade: 'limited', because: 'Part of it is in reach of a sleeve.', source: 'osha-1910-219', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
-      open: { grade: 'limited', because: 'Belt and pulleys are in reach of a sleeve.', source: 'osha-1910-219', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }] },
+      open: { grade: 'limited', because: 'Belt and pulleys are in reach of a sleeve.', source: 'osha-1910-219', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'named-operator', sentence: 'Only the operator named on the limits card.' }] },
     } },
     gate: false, minutes: 1, cures: ['guards.belt'], cautions: ['pinch'],
     examples: [{ given: 'guarded', grade: 'sound', stands: 'plain' }, { given: 'part', grade: 'limited', stands: 'plain' }, { given: 'open', grade: 'limited', stands: 'plain' }],

@@ -186,7 +186,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'coil-spring.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
       suspected: { grade: 'stand-down', because: 'A doubtful line on a spring counts as a crack.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A cracked spring breaks, and leaves at head height.', source: 'common-practice' },
+      present: { grade: 'stand-down', because: 'A cracked spring breaks, and its pieces fly off at head height.', source: 'common-practice' },
     } },
     gate: true, minutes: 3, cures: ['spring.renew'], cautions: ['spring-unload', 'stand-aside'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],
@@ -384,7 +384,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     rule: { kind: 'seen', look: 'bow-spring.crack', answers: {
       none: { grade: 'sound', because: 'Looked at clean, and nothing found.', source: 'common-practice' },
       suspected: { grade: 'stand-down', because: 'A doubtful line on a leaf counts as a crack.', source: 'common-practice' },
-      present: { grade: 'stand-down', because: 'A cracked leaf leaves at head height.', source: 'common-practice' },
+      present: { grade: 'stand-down', because: 'A cracked leaf flies off at head height.', source: 'common-practice' },
     } },
     gate: true, minutes: 4, cures: ['bow.replace-leaf'], cautions: ['spring-unload', 'stand-aside'],
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }],

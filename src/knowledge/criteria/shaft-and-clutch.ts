@@ -289,7 +289,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'treadle.control', title: 'Control by the treadle', question: 'Does the speed follow the foot?', part: 'treadle', rows: [32], families: EVERY,
     rule: { kind: 'seen', look: 'treadle.control', answers: {
       smooth: { grade: 'sound', because: 'Follows the foot.', source: 'common-practice' },
-      jumpy: { grade: 'limited', because: 'The blow comes harder than was meant.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }] },
+      jumpy: { grade: 'limited', because: 'The blow comes harder than was meant.', source: 'common-practice', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on the limits card.' }] },
       floppy: { grade: 'watch', because: 'Worn pivots and saddle.', source: 'common-practice', cures: ['treadle.bush'] },
     } },
     gate: false, minutes: 3, cures: ['treadle.bush', 'clutch.adjust'], cautions: [],

@@ -22,7 +22,7 @@ export const markHtml = (condition: Condition): string => `<span class="mark ${c
 
 export function titleBlockHtml(block: TitleBlock): string {
   const cells: readonly (readonly [string, string])[] = [
-    ['Hammer', block.tag], ['Class', block.hammerClass], ['Sheet', block.sheet], ['Date', block.date], ['By', block.by], ['Verdict', block.verdict], ['Log', block.log],
+    ['Hammer', block.tag], ['Class', block.hammerClass], ['Sheet', block.sheet], ['Last look', block.date], ['Paper made', block.made], ['By', block.by], ['Verdict', block.verdict], ['Log', block.log],
   ];
   return `<footer class="title-block">${block.invented ? '<div class="invented"><span>Note</span><b>Invented hammer</b></div>' : ''}${cells.map(([label, text]) => `<div><span>${label}</span><b>${escapeHtml(text)}</b></div>`).join('')}</footer>`;
 }

@@ -37,8 +37,8 @@ export const SHEET_LAYOUT = String.raw`
     set block(spacing: 0pt)
     grid(columns: (1.5fr, 0.8fr, 1.3fr, 0.7fr), inset: (x: 2mm, y: 1.4mm), stroke: (x, y) => (left: if x > 0 { thin }),
       cell("Hammer", b.tag), cell("Class", b.hammerClass), cell("Sheet", b.sheet), cell("Page", pages))
-    grid(columns: (0.9fr, 1.3fr, 1.3fr, 1.2fr), inset: (x: 2mm, y: 1.4mm), stroke: (x, y) => (left: if x > 0 { thin }, top: thin),
-      cell("Date", b.date), cell("By", b.by), cell("Verdict", b.verdict), cell("Log", b.log))
+    grid(columns: (0.9fr, 0.9fr, 1.2fr, 1.3fr, 1.1fr), inset: (x: 2mm, y: 1.4mm), stroke: (x, y) => (left: if x > 0 { thin }, top: thin),
+      cell("Last look", b.date), cell("Paper made", b.made), cell("By", b.by), cell("Verdict", b.verdict), cell("Log", b.log))
     if b.invented { block(width: 100%, inset: (x: 2mm, y: 1mm), stroke: (top: thin), spacing: 0pt, text(size: 8pt, weight: "bold", "Invented hammer: made up to show the program at work.")) }
   })
 }

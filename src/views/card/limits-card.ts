@@ -1,7 +1,8 @@
-import { valueKey, type Limit, type Picture } from '../../derived/index.ts';
+import { overdueSentence, valueKey, type Limit, type Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { atWords, VERDICT_WORDS } from '../sentences/words.ts';
+import { treadWords } from '../sentences/tread-words.ts';
 import { reasonWords } from '../report/first-page.ts';
 import { titleBlock } from '../report/report-tree.ts';
 import type { TitleBlock } from '../report/block.ts';
@@ -40,11 +41,15 @@ export function limitsCard(picture: Picture): LimitsCard {
   const running = duty.verdict === 'fit' || duty.verdict === 'fit-within-limits';
   const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   const judged = picture.findings.filter((finding) => finding.grade !== 'does-not-apply').length;
+  // On the card itself the card that others name is this one.
+  const say = (limit: Limit): string => inSystem(limit.sentence, picture.system).replace('the limits card', 'this card');
+  const tread = running ? treadWords(duty.limits) : undefined;
+  const overdue = duty.overdue === undefined || duty.overdue.length === 0 || (running && duty.limits.length === 0) ? [] : [overdueSentence(duty.overdue)];
   const settle = duty.missing.map((one) => one.title);
   return {
-    habits: running ? duty.limits.filter(isHabit).map((limit) => inSystem(limit.sentence, picture.system)) : duty.verdict === 'not-known-yet' ? settle : [],
+    habits: running ? duty.limits.filter(isHabit).map(say) : duty.verdict === 'not-known-yet' ? settle : [],
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
-    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map((limit) => inSystem(limit.sentence, picture.system))) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => shortReason(picture, reason))] : ['Do not run until this is settled:', ...settle],
-    always: [...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') && running ? ['Operator: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
+    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map(say)) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => shortReason(picture, reason))] : ['Do not run until this is settled:', ...settle],
+    always: [...overdue, ...(tread === undefined ? [] : [tread]), ...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') && running ? ['Operator: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }

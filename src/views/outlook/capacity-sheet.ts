@@ -121,7 +121,7 @@ function blowBlocks({ outlook: { values }, picture: { system } }: OutlookGround,
       ['Cools between two blows', `${kelvins(coolingBetweenBlows.byAir)} by air, ${kelvins(coolingBetweenBlows.byDies)} by the dies; the blow itself warms it by ${kelvins(coolingBetweenBlows.byWork)}`],
     ] },
     { kind: 'table', caption: `Two published laws of hot steel side by side, at the best estimates, on a ${system === 'inch' ? '1 in' : '25.4 mm'} square bar`, dense: true, columns: ['Law', 'Stress', 'By a blow', 'Largest bar', 'How far it was read'], rows: capacity.byLaw.map((law) => ({
-      cells: [law.law, law.blow.state === 'known' ? shownRough(law.blow.stress, 'pressure', system) : `no figure: ${shortNumbers(law.blow.because)}`, law.blow.state === 'known' ? shownPlain(law.blow.share, 'ratio', system, { unit: 'percent', resolution: 0.001 }) : '', law.largestBar.state === 'known' ? shownPlain(law.largestBar.size, 'length', system, { resolution: system === 'inch' ? 0.0254 / 8 : 0.001 }) : `no figure: ${shortNumbers(law.largestBar.because)}`, law.standing],
+      cells: [law.law, law.blow.state === 'known' ? shownRough(law.blow.stress, 'pressure', system) : `no figure on this bar: ${shortNumbers(law.blow.because)}`, law.blow.state === 'known' ? shownPlain(law.blow.share, 'ratio', system, { unit: 'percent', resolution: 0.001 }) : '', law.largestBar.state === 'known' ? shownPlain(law.largestBar.size, 'length', system, { resolution: system === 'inch' ? 0.0254 / 8 : 0.001 }) : `no figure: ${shortNumbers(law.largestBar.because)}`, law.standing],
     })) },
   ];
 }

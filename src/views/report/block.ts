@@ -26,7 +26,11 @@ export interface TitleBlock {
   readonly tag: string;
   readonly hammerClass: string;
   readonly sheet: string;
+  /** Day of the last look, year, month, day. */
   readonly date: string;
+  /** Day for which the paper was made. */
+  readonly made: string;
+  /** Who looked last. */
   readonly by: string;
   readonly verdict: string;
   readonly log: string;

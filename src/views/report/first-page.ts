@@ -1,7 +1,9 @@
-import { isOpen, reasonSentence, type Picture, type PrintSystem } from '../../derived/index.ts';
+import { isOpen, overdueSentence, reasonSentence, type Picture, type PrintSystem } from '../../derived/index.ts';
 import { moneySpan } from '../sentences/money-words.ts';
 import { addedHours, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
+import { makerWords } from '../sentences/maker-words.ts';
+import { treadWords } from '../sentences/tread-words.ts';
 import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import type { Block } from './block.ts';
 
@@ -12,7 +14,7 @@ export function firstPage(picture: Picture): readonly Block[] {
   const facts: (readonly [string, string])[] = [
     ['Hammer', `${identity.tag}${identity.name === undefined ? '' : `, ${identity.name}`}`],
     ['Ram class and linkage', `${identity.ramClass.asWritten}, ${FAMILY_WORDS[identity.family]}`],
-    ...(identity.maker === undefined ? [] : [['Maker, serial, year', [identity.maker, identity.serial, identity.year].filter((one) => one !== undefined).join(', ')] as const]),
+    ...(identity.maker === undefined ? [] : [['Maker, serial, year', makerWords(identity)] as const]),
     ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
     ['Seen on', picture.known.visits.map((visit) => `${visit.date} by ${visit.by.join(', ')}`).join('; ')],
   ];
@@ -24,9 +26,11 @@ export function firstPage(picture: Picture): readonly Block[] {
     ...(identity.invented === true ? [{ kind: 'paragraph', tone: 'small', text: 'Invented hammer, maker, place and people: made up to show the program at work.' } as const] : []),
     { kind: 'facts', rows: facts },
     { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION_OF[duty.verdict], sureWords: duty.sureWords },
+    ...overdueBlocks(picture),
     ...(duty.limits.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: duty.verdict === 'stand-down' ? 'Limits that hold once what stops it is cured' : 'Limits' } as const,
       { kind: 'list', ordered: false, items: duty.limits.map((limit) => say(limit.sentence)) } as const,
+      ...(treadWords(duty.limits) === undefined ? [] : [{ kind: 'paragraph', tone: 'small', text: `${treadWords(duty.limits)} (Common practice, no source.)` } as const]),
     ]),
     { kind: 'heading', level: 2, text: duty.verdict === 'fit' ? 'What speaks for it' : 'Why' },
     { kind: 'list', ordered: true, items: [...duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)), ...onceCured(picture)] },
@@ -45,6 +49,10 @@ export function firstPage(picture: Picture): readonly Block[] {
     ]),
   ];
 }
+
+/** What is overdue, where the verdict does not say it already: of a hammer that may not run it says only why. */
+export const overdueBlocks = ({ duty }: Pick<Picture, 'duty'>): readonly Block[] =>
+  (duty.overdue === undefined || duty.overdue.length === 0 || duty.sentence.includes('overdue') ? [] : [{ kind: 'paragraph', tone: 'next', text: overdueSentence(duty.overdue) }]);
 
 /** A reason with the reader's own units before those in which the reading was written. */
 export const reasonWords = (sentence: string, system: PrintSystem): string =>

@@ -38,7 +38,7 @@ export function reportTree(picture: Picture, knowledge: Knowledge, options: Repo
     ...toldBlocks(picture),
     ...cautionBlocks(picture, knowledge),
     ...provenanceBlocks(picture, knowledge, options.program),
-    ...measurementBlocks(picture),
+    ...measurementBlocks(picture, options.outlook?.values),
   ];
   return { title: `${identity.tag}: what it is like, what it may do, what it needs`, titleBlock: titleBlock(picture, 'Report'), blocks: blocksInSystem(blocks, picture.system) };
 }
@@ -58,7 +58,7 @@ export function titleBlock(picture: Picture, sheet: string): TitleBlock {
   const { identity, visits } = picture.known;
   const last = visits.at(-1);
   return {
-    tag: identity.tag, hammerClass: identity.ramClass.asWritten, sheet, date: last?.date ?? picture.provenance.asOf.slice(0, 10), by: last?.by.join(', ') ?? '',
+    tag: identity.tag, hammerClass: identity.ramClass.asWritten, sheet, date: last?.date ?? 'nobody yet', made: picture.provenance.asOf.slice(0, 10), by: last?.by.join(', ') ?? '',
     verdict: VERDICT_WORDS[picture.duty.verdict], log: picture.provenance.logHash.slice(0, 12), invented: identity.invented === true,
   };
 }

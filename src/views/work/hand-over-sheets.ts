@@ -27,7 +27,7 @@ export const SHEET_TITLES: Readonly<Record<SheetId, { readonly title: string; re
   parts: { title: 'Parts to make', words: 'What has a drawing, and what has none and why. For the machinist.' },
   order: { title: 'Order sheet', words: 'Springs, stock and everything that the jobs use up, with prices and waiting. For whoever orders.' },
   upkeep: { title: 'Upkeep', words: 'What is due and when, wear with its forecast, and whether the last trial accepts the hammer.' },
-  inspection: { title: 'Inspection record', words: 'What was looked at on the last visit, with room for the signature. Kept with the machine.' },
+  inspection: { title: 'Inspection record', words: 'Everything that was looked at or measured and still counts, with its days and room for the signature. Kept with the machine.' },
   sale: { title: 'Sale sheet', words: 'What it would fetch as it stands, with what a buyer takes off. For owner and buyer.' },
 };
 

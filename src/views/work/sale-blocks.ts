@@ -1,6 +1,8 @@
 import type { Picture, SaleValue } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
+import { overdueBlocks } from '../report/first-page.ts';
+import { makerWords } from '../sentences/maker-words.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { hoursWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION } from './ladder-blocks.ts';
@@ -86,10 +88,11 @@ export function saleSheetBlocks(picture: Picture, sale: SaleValue): readonly Blo
   return [
     { kind: 'facts', rows: [
       ['Hammer', `${identity.tag}${identity.name === undefined ? '' : `, ${identity.name}`}`], ['Ram class', identity.ramClass.asWritten],
-      ...(identity.maker === undefined ? [] : [['Maker, serial, year', [identity.maker, identity.serial, identity.year].filter((one) => one !== undefined).join(', ')] as const]),
+      ...(identity.maker === undefined ? [] : [['Maker, serial, year', makerWords(identity)] as const]),
       ...(identity.place === undefined ? [] : [['Stands at', identity.place] as const]),
     ] },
     { kind: 'verdict', words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: DUTY_CONDITION[duty.verdict], sureWords: duty.sureWords },
+    ...overdueBlocks(picture),
     ...(duty.limits.length === 0 ? [] : [
       { kind: 'paragraph', text: LIMITS_HOLD[duty.verdict] } as const,
       { kind: 'list', ordered: false, items: duty.limits.map((limit) => inSystem(limit.sentence, picture.system)) } as const,

@@ -5,7 +5,7 @@ import type { Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
 import { onceItMayRun } from '../sentences/when-it-may-run.ts';
-import { keyWords, keysWords } from './key-words.ts';
+import { keyWords, keysNamed, keysWords } from './key-words.ts';
 
 const HOUR = 3_600;
 const STATE: Readonly<Record<DueItem['state'], string>> = { overdue: 'overdue', due: 'due', ahead: 'ahead', 'each-session': 'each session' };
@@ -20,12 +20,13 @@ export const calendarOf = (picture: Picture, entries: readonly Entry[]): string 
 export function dueBlocks(picture: Picture, entries: readonly Entry[]): readonly Block[] {
   const plan = planOfUpkeep(picture, entries);
   const { oldest, on, because } = plan.nextSurvey;
+  const oldestNamed = keysNamed(oldest);
   return [
     { kind: 'heading', level: 2, text: 'What is due' },
     { kind: 'table', caption: `As of ${picture.provenance.asOf.slice(0, 10)}, with ${hoursOf(picture.known.hoursRun)} run in all${plan.usePerDay === undefined ? '; how much it is used the log does not tell yet' : `, ${plan.usePerDay * 7 < HOUR / 2 ? 'less than half an hour' : `about ${hoursOf(plan.usePerDay * 7)}`} a week`}`, columns: ['What', 'When', 'Why then', 'What to do'], rows: plan.items.map((item) => ({
       cells: [item.title, `${STATE[item.state]}${item.dueOn === undefined ? '' : `, ${item.dueOn}`}${item.timeLeft === undefined || item.timeLeft <= 0 || item.state === 'overdue' ? '' : `, ${hoursOf(item.timeLeft)} of running left`}`, item.because, item.words],
     })) },
-    { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${oldest.slice(0, 6).map((key) => onceItMayRun(picture, [key], keyWords(key))).join('; ')}${oldest.length > 6 ? `; and ${oldest.length - 6} more` : ''}.`}` },
+    { kind: 'paragraph', text: `Next full measuring ${on}: ${because}${oldest.length === 0 ? '' : ` Oldest by then: ${oldestNamed.slice(0, 6).map((one) => onceItMayRun(picture, one.keys, one.words)).join('; ')}${oldestNamed.length > 6 ? `; and ${oldestNamed.length - 6} more` : ''}.`}` },
   ];
 }
 
@@ -98,21 +99,23 @@ export function looksBlocks(picture: Picture, entries: readonly Entry[]): readon
   ];
 }
 
-/** Record of the last inspection, with room for the signature. */
+/** Record of everything inspected that still counts, with room for the signature. */
 export function inspectionBlocks(picture: Picture, knowledge: Knowledge): readonly Block[] {
   const record = inspectionRecord(picture.known, picture.findings, picture.duty);
   if (record === undefined) return [];
   const titles = new Map(picture.findings.map((finding) => [finding.criterion, finding.title]));
   const jobs = new Map(knowledge.jobs.map((job) => [job.id, job.title]));
   return [
-    { kind: 'heading', level: 2, text: 'Record of the last inspection' },
+    { kind: 'heading', level: 2, text: 'Record of what was inspected and still counts' },
     { kind: 'facts', rows: [
       ['Machine', [record.machine.tag, record.machine.name, record.machine.serial === undefined ? undefined : `serial ${record.machine.serial}`, record.machine.place].filter((one) => one !== undefined).join(', ')],
-      ['Machine id', record.machine.id], ['Date', record.date], ['By', record.by.join(', ')], ['Run so far', hoursOf(record.hoursRun)], ['Verdict', record.verdict],
-      ...(record.jobsDone.length === 0 ? [] : [['Work done that day', record.jobsDone.map((one) => `${jobs.get(one.job) ?? one.job} (${one.by})`).join('; ')] as const]),
-      ['Safety matters not touched', record.gatesNotChecked.length === 0 ? 'none' : [...new Set(record.gatesNotChecked.map((key) => titles.get(key.split('@')[0] ?? key) ?? key))].join('; ')],
+      ['Machine id', record.machine.id], ['Last visit', `${record.date}, ${record.by.join(', ')}`],
+      ['Inspected', record.visits.length === 0 ? 'nothing that still counts' : record.visits.map((one) => `${one.date} by ${one.by.join(', ')}: ${one.matters === 1 ? 'one matter' : `${one.matters} matters`}`).join('; ')],
+      ['Run so far', hoursOf(record.hoursRun)], ['Verdict', record.verdict],
+      ...(record.jobsDone.length === 0 ? [] : [['Work done', record.jobsDone.map((one) => `${jobs.get(one.job) ?? one.job} (${one.by})`).join('; ')] as const]),
+      ['Safety matters that nobody settled', record.gatesNotChecked.length === 0 ? 'none' : [...new Set(record.gatesNotChecked.map((key) => titles.get(key.split('@')[0] ?? key) ?? key))].join('; ')],
     ] },
-    { kind: 'table', caption: 'Looked at or measured on that day, as it counts today', columns: ['What', 'Found', 'Grade'], rows: record.lines.map((line) => ({ cells: [`${line.what}${line.gate ? ' (safety)' : ''}`, line.shown, line.grade] })) },
+    { kind: 'table', caption: 'Looked at or measured, with the days on which it was, as it counts today; matters of safety first', columns: ['What', 'Found', 'Grade', 'On'], rows: record.lines.map((line) => ({ cells: [`${line.what}${line.gate ? ' (safety)' : ''}`, line.shown, line.grade, line.days.join(', ')] })) },
     { kind: 'paragraph', text: 'Signature: ______________________________     Date: ______________' },
     { kind: 'paragraph', tone: 'small', text: `Kept with the machine. ${knowledge.sources.find((one) => one.id === record.source)?.title ?? record.source}` },
   ];
