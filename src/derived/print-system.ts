@@ -18,6 +18,15 @@ export function printQuantity(quantity: Quantity, system: PrintSystem, rounding:
   return formatQuantity({ dimension: 'length', value: steps * step, uncertainty: 0 }, { system, doubt: false, resolution: step });
 }
 
+/** Share of the largest bar for steady work up to which a bar is called small: common practice, no source. */
+export const SMALL_BAR = 0.5;
+
+/** The side of a bar as stock is sold that is not above a size, m: eighths, and quarters from two inches; whole millimetres, fives from 20, tens from 50. */
+export function shopBar(size: number, system: PrintSystem): number {
+  const step = system === 'inch' ? (size >= 2 * 0.0254 ? 0.0254 / 4 : 0.0254 / 8) : size >= 0.05 ? 0.01 : size >= 0.02 ? 0.005 : 0.001;
+  return Math.floor(size / step + 1e-6) * step;
+}
+
 const INCH_UNITS = /(?:^|[\d\s])(?:in|inch|inches|thou|mil|ft|lb|lbf|hp|psi|ksi|oz)\b|°F|["”]|\d\/\d/;
 const METRIC_UNITS = /(?:^|[\d\s])(?:mm|cm|m|kg|g|N|kN|kW|W|MPa|bar)\b|°C/;
 

@@ -9,6 +9,7 @@ export type { StressAt, StressLaw } from './hot-stress.ts';
 export { dentingWork, energyFor, strike } from './strike.ts';
 export type { Stroke, Struck } from './strike.ts';
 export { largestBar } from './largest-bar.ts';
+export { steadyBar, type SteadyBar } from './steady-bar.ts';
 export type { BarFound } from './largest-bar.ts';
 export { blowsOfHeat, heatParts, heatTime } from './heat-of-bar.ts';
 export type { Heat, HeatParts } from './heat-of-bar.ts';

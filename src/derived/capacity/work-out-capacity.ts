@@ -46,8 +46,8 @@ export interface CapacitySettings {
 
 /**
  * What the blow does to hot steel: reduction, blows in a heat, largest bar, and the strike test read back as energy. The largest bar by the
- * work takes the place of the plain rule of the class where ram, rate, throw and dies were read on this hammer; else the rule stands.
- * Both are always there side by side. To be called after `workOutBlow`.
+ * work takes the place of the plain rule of the class where it is the lesser, and ram, rate, throw and dies were read on this hammer; else
+ * the rule stands: the lesser of the two is what a paper may promise. Both are always there side by side. To be called after `workOutBlow`.
  */
 export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): void {
   if (settings.impactSpeed !== undefined) putOfMotion(ledger, { key: 'capacity.impact-speed', title: 'impact speed of the ram', dimension: 'velocity' }, settings.impactSpeed);
@@ -69,7 +69,8 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
     ...(narrow ? { warning: 'Thicker than the narrower die is wide: it dents the skin of such a bar and leaves its middle.' } : {}),
   }, figure((one) => one.largestBar));
   const read = ['ram.mass', 'running.rate|drive.rate', 'crank.throw', UPPER, LOWER].every((keys) => firstKnown(ledger, keys).value?.outcome.state === 'known');
-  if (read && byWork.outcome.state === 'known') {
+  const byClass = knownNumber(ledger, 'capacity.largest-bar-by-class');
+  if (read && byWork.outcome.state === 'known' && (byClass === undefined || byWork.outcome.quantity.value < byClass)) {
     put(ledger, { ...byWork, key: 'capacity.largest-bar', title: 'largest bar for steady work', from: ['capacity.largest-bar-by-work', 'capacity.largest-bar-by-class'] });
   }
   workOut(ledger, {

@@ -1,7 +1,7 @@
 import type { LimitRule } from '../../knowledge/index.ts';
 import { readQuantity, type Dimension, type Quantity } from '../../methods/quantity/index.ts';
 import type { Value } from '../value.ts';
-import { printQuantity, type PrintSystem } from '../print-system.ts';
+import { printQuantity, shopBar, SMALL_BAR, type PrintSystem } from '../print-system.ts';
 import type { Limit } from './limit.ts';
 
 const DIMENSIONS: Readonly<Partial<Record<LimitRule['kind'], Dimension>>> = {
@@ -17,10 +17,19 @@ const NO_THICKNESS = 0.0005;
  * @returns undefined where the figure says that nothing needs forbidding: a least work thickness of nothing is no limit
  */
 export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit | undefined {
+  if (rule.kind === 'light-work-only') return lightWork(values, rule, finding, system);
   const quantity = quantityOf(values, rule);
   if (rule.kind === 'least-work-thickness' && quantity !== undefined && quantity.value < NO_THICKNESS) return undefined;
   const figure = quantity === undefined ? 'a figure not known yet' : printQuantity(quantity, system, rule.kind.startsWith('least') ? 'up' : rule.kind.startsWith('greatest') ? 'down' : 'nearest');
   return { kind: rule.kind, sentence: rule.sentence.replaceAll('{value}', figure), because: [finding], ...(quantity === undefined ? {} : { quantity }) };
+}
+
+/** A bar that nobody gave a size is as small as everybody likes: light work says up to which. */
+function lightWork(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit {
+  const largest = values.get('capacity.largest-bar')?.outcome;
+  if (largest?.state !== 'known') return { kind: rule.kind, sentence: rule.sentence, because: [finding] };
+  const quantity: Quantity = { dimension: 'length', value: shopBar(largest.quantity.value * SMALL_BAR, system), uncertainty: 0 };
+  return { kind: rule.kind, sentence: rule.sentence.replace('small bars', `bars up to ${printQuantity(quantity, system)}`), because: [finding], quantity };
 }
 
 function quantityOf(values: ReadonlyMap<string, Value>, rule: LimitRule): Quantity | undefined {

@@ -1,4 +1,4 @@
-import { capacityInputOf, capacityOf, type Capacity, type Ranged } from '../../derived/capacity/index.ts';
+import { capacityInputOf, capacityOf, steadyBar, type Capacity, type Ranged } from '../../derived/capacity/index.ts';
 import type { PrintSystem, Value } from '../../derived/index.ts';
 import { CRUSHER_METALS } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
@@ -71,16 +71,19 @@ export function capacitySheet(ground: OutlookGround): SheetParts {
 function answerOf({ picture, outlook: { values } }: OutlookGround, capacity: Capacity | undefined): SheetParts['answer'] {
   const { duty, system } = picture;
   const largest = values['capacity.largest-bar'];
+  const [byWork, byClass] = ['capacity.largest-bar-by-work', 'capacity.largest-bar-by-class'].map((key) => shownOutcome(values[key], system));
   const missing = missingOf(picture, READ.map(([key]) => key).filter((key) => key !== 'running.test-bar-thickness' && key !== 'anvil.mass'));
   const estimate = missing.length > 0 || largest?.outcome.state !== 'known';
-  const bar = largest?.outcome.state === 'known' ? formatQuantity(largest.outcome.quantity, { system }) : undefined;
+  const steady = steadyBar(values, duty.limits, system);
+  const side = (size: number): string => `${shownPlain(size, 'length', system)} square`;
+  const ready = duty.verdict !== 'stand-down' && duty.verdict !== 'not-known-yet';
   const held = duty.limits.filter((limit) => ['greatest-bar', 'greatest-work-thickness', 'least-work-thickness', 'greatest-tread', 'light-work-only', 'flat-dies-only'].includes(limit.kind)).map((limit) => inSystem(limit.sentence, system));
   const does = capacity === undefined ? [] : [`A full blow takes ${shownRange(capacity.reductionHot, 'ratio', system, 'percent')} off the thickness of a ${system === 'inch' ? '1 in' : '25.4 mm'} square bar, and one heat holds about ${capacity.blowsPerHeat.state === 'known' ? `${Math.round(capacity.blowsPerHeat.low)} to ${Math.round(capacity.blowsPerHeat.high)}` : 'as many as are wanted'} full blows.`];
   return {
     kind: 'answer', estimate,
-    words: bar === undefined ? 'Largest bar: not known yet' : duty.verdict === 'stand-down' || duty.verdict === 'not-known-yet' ? `None today. Once it may run: ${bar} square` : `Largest bar for steady work: ${bar} square`,
-    sentence: [...does, ...(held.length === 0 ? [] : [`By its limits: ${held.join(' ')}`])].join(' '),
-    rests: largest?.outcome.state === 'known' ? `${estimate ? 'It rests on figures that nobody read on this hammer' : 'From ram, rate, throw and dies as read, through the simulated motion of this hammer'}; in brackets the interval that holds it in 95 of a hundred.` : 'Too little was read on this hammer to work it out.',
+    words: steady === undefined ? 'Largest bar: not known yet' : !ready ? `None today. Once it may run: ${side(steady.within)}` : steady.within < steady.cured ? `Largest bar for steady work today: ${side(steady.within)}` : `Largest bar for steady work: ${side(steady.within)}`,
+    sentence: [...(steady === undefined || steady.within === steady.cured ? [] : [`With everything cured that limits it: ${side(steady.cured)}.`]), ...does, ...(held.length === 0 ? [] : [`By its limits: ${held.join(' ')}`])].join(' '),
+    rests: largest?.outcome.state === 'known' ? `${estimate ? 'It rests on figures that nobody read on this hammer' : 'From ram, rate, throw and dies as read, through the simulated motion of this hammer'}: ${byWork} by what the blow does, ${byClass} by the rule of its class; the lesser of them, rounded down to what is sold.` : 'Too little was read on this hammer to work it out.',
   };
 }
 

@@ -5,9 +5,13 @@ import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
 
-/** Everything that was read, and everything worked out from it: the last pages, to look things up in. */
-export function measurementBlocks(picture: Picture): readonly Block[] {
-  const values = Object.values(picture.values);
+/**
+ * Everything that was read, and everything worked out from it: the last pages, to look things up in.
+ * @param further values of the outlook: what they say of the blow goes before the quick estimate of the picture, so that one hammer has one blow
+ */
+export function measurementBlocks(picture: Picture, further: Picture['values'] = {}): readonly Block[] {
+  const shown: Picture = { ...picture, values: Object.fromEntries(Object.entries(picture.values).map(([key, value]) => [key, key.startsWith('capacity.') ? (further[key] ?? value) : value])) };
+  const values = Object.values(shown.values);
   const readings = inSurveyOrder(values.filter((value) => value.evidence.length > 0 && value.standing !== 'as-made' && value.formula === undefined));
   const made = inSurveyOrder(values.filter((value) => value.standing === 'as-made'));
   const worked = values.filter((value) => value.standing === 'worked-out' && value.outcome.state === 'known');
@@ -16,7 +20,7 @@ export function measurementBlocks(picture: Picture): readonly Block[] {
     { kind: 'table', caption: 'As written by whoever took them; ± is the half-width of a 95 % interval', columns: ['What', 'As written', 'Taken as', 'How known, and when'], rows: readings.map((value) => readingRow(picture, value)), dense: true },
     ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'Taken as', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', takenAs(picture, value), value.words ?? ''] })), dense: true } as const]),
     { kind: 'heading', level: 2, text: 'Worked out from them' },
-    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(picture, value.key), inSystem(value.formula ?? '', picture.system)] })), dense: true },
+    { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(shown, value.key), inSystem(value.formula ?? '', picture.system)] })), dense: true },
   ];
 }
 
