@@ -91,6 +91,7 @@ export type LimitKind =
   | 'second-person'
   | 'double-hearing-protection'
   | 'guard-first'
+  | 'guard-kept'
   | 'not-unattended';
 
 /** A restriction that a finding puts on use. */
@@ -100,6 +101,13 @@ export interface LimitRule {
   readonly value?: { readonly fixed: ShopText } | { readonly from: string };
   /** The sentence for the limits card; `{value}` is replaced by the figure. */
   readonly sentence: string;
+}
+
+/** What a limit turns into where a look has one of these answers. */
+export interface TurnedLimit {
+  readonly from: LimitKind;
+  readonly where: { readonly look: string; readonly answers: readonly string[] };
+  readonly to: LimitRule;
 }
 
 /** A worked example that the tests run: given this, the grade must be that. */

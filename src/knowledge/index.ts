@@ -2,6 +2,8 @@ export * from './criterion.ts';
 export * from './job.ts';
 export * from './practice.ts';
 export * from './classes.ts';
+export { cautionsFor } from './cautions-here.ts';
+export { TURNED_LIMITS } from './limits-turned.ts';
 export { forJudging } from './for-judging.ts';
 export { knowledge } from './knowledge.ts';
 export * from './money.ts';

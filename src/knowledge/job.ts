@@ -36,6 +36,8 @@ export interface Job {
   readonly title: string;
   /** What is done, in two or three sentences. */
   readonly words: string;
+  /** Said instead on hammers of these families. */
+  readonly wordsFor?: Readonly<Partial<Record<LinkageFamily, string>>>;
   readonly part: string;
   readonly families: readonly LinkageFamily[];
   /** Place in the datum chain: 0 make it safe to work on, 1 level the machine ... 16 trial. Lower comes first. */

@@ -15,7 +15,7 @@ export interface UpkeepTask {
 export const UPKEEP_TASKS: readonly UpkeepTask[] = [
   { id: 'keys-and-bolts', title: 'Keys, dies and bolts', words: 'Ram blocked: tap each die and key, try every nut of dies, guide, caps and foot.', eachSession: true, doneBy: { looks: ['keys.secure', 'hold-down-bolts.state'] }, source: 'common-practice' },
   { id: 'oil-round', title: 'Oil round', words: 'Every point of the oiling round, as many drops and as often as it says; never the dovetails, and no belt.', eachSession: true, doneBy: {}, source: 'common-practice' },
-  { id: 'look-over', title: 'Look over after 50 hours or half a year', words: 'Keys, bolts, pins, spring, facing, oil ways and guards, with the power locked off.', hours: 50, months: 6, doneBy: { looks: ['keys.secure', 'hold-down-bolts.state', 'oil-ways.open', 'spring-bolt.lock'] }, source: 'common-practice' },
+  { id: 'look-over', title: 'Look over after 50 hours or half a year', words: 'Keys, bolts, pins, what springs, clutch, oil ways and guards, with the power locked off.', hours: 50, months: 6, doneBy: { looks: ['keys.secure', 'hold-down-bolts.state', 'oil-ways.open', 'spring-bolt.lock'] }, source: 'common-practice' },
   { id: 'dress-dies', title: 'Dress the dies', words: 'Faces flat and edges round again; measure the heights before and after.', months: 6, doneBy: { jobs: ['dies.dress', 'dies.grind-pair', 'dies.new-upper', 'dies.new-lower'] }, source: 'page-dies' },
 ];
 

@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { picture } from '../../src/derived/index.ts';
+import { oilingLimit } from '../../src/derived/duty/index.ts';
 import { oilingRound } from '../../src/derived/oiling/index.ts';
 import { settingSheet } from '../../src/derived/upkeep/index.ts';
 import { saysLeftOut } from '../../src/hammer/index.ts';
@@ -87,4 +88,50 @@ test('what does in the place of another job is a job, on a part of every family 
     expect(other, `${job.id}: ${id}`).toBeDefined();
     expect(job.families.filter((family) => other?.families.includes(family) !== true), `${job.id}: ${id}`).toEqual([]);
   }
+});
+
+describe('the guard', () => {
+  const FIT = 'Fit the guard in front of the linkage before anybody else comes near.';
+  const KEEP = 'Keep the guard on; nobody stands in front of it while it runs.';
+  const clash = (guard: string) => picture(new LogOf('50 lb', 'coil-and-toggle').look('guards.front', guard).look('coil-spring.clash', 'touch').entries, knowledge, '2027-01-01T00:00:00Z', 1)?.duty.limits.map((limit) => limit.sentence) ?? [];
+
+  it('is to be fitted where it is missing, and kept on where it is there', () => {
+    expect(clash('missing-alone')).toContain(FIT);
+    expect(clash('fitted')).toContain(KEEP);
+    expect(clash('fitted')).not.toContain(FIT);
+  });
+
+  test.each(EXAMPLE_PICTURES)('of $tag is never asked for where it stands, nor lifted in words', ({ found, entries }) => {
+    const fitted = found.known.looks['guards.front']?.answer === 'fitted';
+    expect(found.duty.limits.some((limit) => limit.kind === (fitted ? 'guard-first' : 'guard-kept'))).toBe(false);
+    expect(JSON.stringify(handOverSheet('worksheet', { picture: found, entries, knowledge }).blocks)).not.toMatch(/No longer: [^"]*Keep the guard on/u);
+  });
+});
+
+describe('a helve', () => {
+  test('is never told of a spring’s preload or of setting a spring', () => {
+    for (const { found, entries } of EXAMPLE_PICTURES.filter((one) => one.found.known.identity.family === 'helve')) {
+      expect(found.worksheet.jobs.flatMap((job) => job.cautions)).not.toContain('spring-unload');
+      expect(found.findings.flatMap((finding) => finding.cautions)).not.toContain('spring-unload');
+      for (const id of ['worksheet', 'order', 'settings', 'upkeep', 'inspection'] as const satisfies readonly SheetId[]) {
+        const words = JSON.stringify(handOverSheet(id, { picture: found, entries, knowledge }).blocks);
+        // Its treadle has a return spring, and rubber springs back.
+        expect(words.match(/[^".]*(?<!return |bow-)\bspring\b[^".]*/giu) ?? [], id).toEqual([]);
+      }
+    }
+  });
+});
+
+describe.each(EXAMPLE_PICTURES)('oil on $tag', ({ found }) => {
+  test('is never put on less often than the strictest limit in force allows', () => {
+    const limit = Math.min(...found.findings.flatMap((finding) => finding.limits).filter((one) => one.kind === 'oil-every').map((one) => one.quantity?.value ?? Number.POSITIVE_INFINITY));
+    const round = oilingRound(found.known, undefined, oilingLimit(found.duty));
+    for (const { point } of round.points) expect(point.every?.[1] ?? 0, point.id).toBeLessThanOrEqual(limit);
+    if (limit === 600) expect(round.card).toContain('Every 10 min of running:');
+  });
+
+  test('dovetails are dried only where oil was seen on its way to them', () => {
+    const oily = found.known.looks['keys.dovetail-oil']?.answer !== 'dry' || found.known.looks['running.oil']?.answer === 'on-dies';
+    expect(found.worksheet.jobs.some((job) => job.job === 'keys.dry') && !oily).toBe(false);
+  });
 });

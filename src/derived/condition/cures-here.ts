@@ -1,5 +1,6 @@
 import { saysLeftOut, type AnswersOf } from '../../hammer/index.ts';
-import type { Job } from '../../knowledge/index.ts';
+import { cautionsFor, type Job } from '../../knowledge/index.ts';
+import type { Known } from '../survey/index.ts';
 import type { Finding } from './finding.ts';
 
 /**
@@ -13,8 +14,8 @@ export function curesHere(looks: AnswersOf, jobs: readonly Job[]): (asked: reado
   return (asked) => [...new Set(asked.flatMap((id) => (isHere(id) ? [id] : (byId.get(id)?.otherwise ?? []).filter(isHere))))];
 }
 
-/** Findings that ask only for jobs on parts that this hammer has. */
-export function askOnlyHere(findings: readonly Finding[], looks: AnswersOf, jobs: readonly Job[]): readonly Finding[] {
+/** Findings that ask only for jobs on parts that this hammer has, with the cautions of its family. */
+export function askOnlyHere(findings: readonly Finding[], { looks, identity }: Pick<Known, 'looks' | 'identity'>, jobs: readonly Job[]): readonly Finding[] {
   const here = curesHere(looks, jobs);
-  return findings.map((finding) => ({ ...finding, cures: here(finding.cures) }));
+  return findings.map((finding) => ({ ...finding, cures: here(finding.cures), cautions: cautionsFor(finding.cautions, identity.family) }));
 }

@@ -1,5 +1,5 @@
 import { answerWords, saysLeftOut } from '../../hammer/index.ts';
-import { GRADES, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenRule } from '../../knowledge/index.ts';
+import { GRADES, TURNED_LIMITS, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenRule } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known, KnownLook } from '../survey/index.ts';
 import { valueKey, type Value } from '../value.ts';
@@ -32,7 +32,7 @@ export function judge(bench: Bench): readonly Finding[] {
   const findings = bench.knowledge.criteria
     .filter((criterion) => criterion.families.includes(family))
     .flatMap((criterion) => judgeCriterion(bench, criterion));
-  const here = leaveOutPouring(askOnlyHere(findings, bench.known.looks, bench.knowledge.jobs), bench.known);
+  const here = leaveOutPouring(askOnlyHere(findings, bench.known, bench.knowledge.jobs), bench.known);
   return sayAtOdds(settleCures(here, bench.knowledge.jobs), bench);
 }
 
@@ -128,7 +128,9 @@ function blank(criterion: Criterion, at: string | undefined, grade: FindingGrade
 const unknown = (criterion: Criterion, at: string | undefined, missing: readonly string[], reason: string): Finding => blank(criterion, at, 'not-known', reason, missing);
 const doesNotApply = (criterion: Criterion, because: string, at?: string): Finding => blank(criterion, at, 'does-not-apply', because, []);
 
-const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, rule, finding, bench.system) ?? []);
+const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, turned(bench, rule), finding, bench.system) ?? []);
+
+const turned = ({ known }: Bench, rule: LimitRule): LimitRule => TURNED_LIMITS.find(({ from, where }) => from === rule.kind && where.answers.includes(known.looks[where.look]?.answer ?? ''))?.to ?? rule;
 
 function reasonFor(step: ReadStep | undefined, graded: ReturnType<typeof gradeMeasured>): string {
   const first = step?.because ?? 'Within what good practice asks.';

@@ -56,7 +56,7 @@ export function slingAdvice(input: MovingInput, whole: Stood, least: number | un
     { sentence: 'Every strap, shackle and hoist carries a rating that can be read, above the weight with its doubt; lift a finger’s breadth, stop, look, then go on.', source: PRACTICE },
     { sentence: 'Three pipes of 1 1/4 in and a pry bar roll it over a sound floor; a second person watches, nobody stands where it would fall.', source: PAGE },
     ...(least === undefined ? [] : [{ sentence: `It goes over at a lean of ${degrees(least)} or more by this estimate: keep every slope, jack and skid below ${degrees(least / 3)}, a third of it, and lower it a little on each side in turn.`, source: 'derived' }]),
-    { sentence: 'On a trailer: low, long side along the road, chained four ways at base and column, spring let off and ram blocked.', source: PRACTICE },
+    { sentence: 'On a trailer: low, long side along the road, chained four ways at base and column, ram blocked, and whatever springs let off.', source: PRACTICE },
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../methods/chance/index.ts';
+import { cautionsFor } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { InputProblem, Ranged } from '../capacity/index.ts';
 import type { PrintSystem } from '../print-system.ts';
@@ -88,6 +89,6 @@ export function movingOf(input: MovingInput, seed: number, system: PrintSystem =
       ...(input.door === undefined ? ['door width and height'] : []), ...(input.floor === undefined ? ['what the floor carries'] : []),
       'motor, bracket and treadle that stick out beyond the base',
     ],
-    cautions: ['top-heavy', 'isolate', 'block-ram', 'spring-unload', 'two-people'],
+    cautions: cautionsFor(['top-heavy', 'isolate', 'block-ram', 'spring-unload', 'two-people'], input.family),
   };
 }

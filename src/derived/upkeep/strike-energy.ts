@@ -40,7 +40,7 @@ export function strikeEnergy(inputs: AcceptanceInputs, since: string | undefined
   if (expected === undefined) return { ...common, state: 'not-done', reason: 'Read back; what its motion lets expect is not reckoned here.', shown, missing: [] };
   const wanted = `its motion as set lets expect ${figure(expected.middle)}, nine in ten between ${figure(expected.low)} and ${figure(expected.high)}`;
   const less = chanceLess(energy, expected);
-  if (less < UNLIKELY) return { ...common, state: 'red', reason: `Weaker than ${wanted}. Look at speed, belt slip, clutch and spring before anything else is blamed.`, shown, missing: [] };
+  if (less < UNLIKELY) return { ...common, state: 'red', reason: `Weaker than ${wanted}. Look at speed, belt slip, clutch and what springs before anything else is blamed.`, shown, missing: [] };
   if (less > 1 - UNLIKELY) return { ...common, state: 'green', reason: `Stronger than ${wanted}: rather was the test not as said. Had only half the length lain under the dies, the energy would be about half.`, shown, missing: [] };
   return { ...common, state: 'green', reason: `As strong as it should be: ${wanted}.`, shown, missing: [] };
 }

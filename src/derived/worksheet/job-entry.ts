@@ -1,4 +1,4 @@
-import type { Knowledge } from '../../knowledge/index.ts';
+import { cautionsFor, type Knowledge } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { Chosen } from './asked-jobs.ts';
 import { classFactor } from './class-factor.ts';
@@ -30,10 +30,10 @@ export function jobEntry({ known, knowledge, book, all }: Bench, chosen: Chosen,
   const cost = costOf(book, job, hours);
   const need = needOf(chosen.causes);
   return {
-    job: job.id, number, title: job.title, words: job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,
+    job: job.id, number, title: job.title, words: job.wordsFor?.[known.identity.family] ?? job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
     after, stage: job.stage,
-    hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: job.cautions,
+    hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: cautionsFor(job.cautions, known.identity.family),
     state: chosen.state, ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
     ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }), ...(need === undefined || chosen.state === 'started' || !isOpen(chosen) ? {} : { need }),
   };

@@ -199,7 +199,7 @@ const ABOUT: Readonly<Record<string, AboutPart>> = {
     danger: 'A slab that breaks lets the hammer tip; a thin one shakes the house.',
   },
   guards: {
-    sits: 'In front of linkage and spring, round the belt, behind the dies.',
+    sits: 'In front of the moving linkage, round the belt, behind the dies.',
     danger: 'Without one a breaking spring, pin or key goes straight at whoever stands in front.',
   },
   'whole-machine': {

@@ -77,7 +77,7 @@ export const GROUND_AND_GUARDS: readonly Part[] = [
     id: 'guards', rows: [40], name: { us: 'guards', uk: 'guards' }, group: 'ground-and-guards', families: EVERY,
     places: [],
     looks: [
-      { id: 'guards.front', question: 'Is there a guard in front of linkage and spring?', how: 'Look from where people stand: steel mesh or polycarbonate sheet at head height, fixed.', at: [],
+      { id: 'guards.front', question: 'Is there a guard in front of the linkage?', how: 'Look from where people stand: steel mesh or polycarbonate sheet at head height, fixed.', at: [],
         answers: [
           { id: 'fitted', words: 'fitted and fixed' },
           { id: 'missing-alone', words: 'missing, nobody but the operator comes near' },

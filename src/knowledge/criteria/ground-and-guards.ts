@@ -106,11 +106,11 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
     examples: [{ given: 'no', grade: 'sound', stands: 'plain' }, { given: 'felt', grade: 'watch', stands: 'plain' }, { given: 'complaint', grade: 'watch', stands: 'plain' }],
   },
   {
-    id: 'guards.front', title: 'Guard in front of linkage and spring', question: 'Is there a guard between linkage and people?', part: 'guards', rows: [40], families: EVERY,
+    id: 'guards.front', title: 'Guard in front of the linkage', question: 'Is there a guard between linkage and people?', part: 'guards', rows: [40], families: EVERY,
     rule: { kind: 'seen', look: 'guards.front', answers: {
       fitted: { grade: 'sound', because: 'Fitted and fixed.', source: 'common-practice' },
-      'missing-alone': { grade: 'limited', because: 'Only the operator stands in front, and stands aside.', source: 'page-safety', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'named-operator', sentence: 'Only the operator named on this card.' }] },
-      'missing-public': { grade: 'stand-down', because: 'No guard between a spring at head height and other people.', source: 'page-safety' },
+      'missing-alone': { grade: 'limited', because: 'Only the operator stands in front, and stands aside.', source: 'page-safety', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }, { kind: 'named-operator', sentence: 'Only the operator named on the limits card.' }] },
+      'missing-public': { grade: 'stand-down', because: 'No guard between the moving linkage at head height and other people.', source: 'page-safety' },
     } },
     gate: true, minutes: 1, cures: ['guards.front'], cautions: ['stand-aside'],
     examples: [{ given: 'fitted', grade: 'sound', stands: 'plain' }, { given: 'missing-alone', grade: 'limited', stands: 'plain' }, { given: 'missing-public', grade: 'stand-down', stands: 'plain' }],

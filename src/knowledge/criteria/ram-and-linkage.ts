@@ -195,7 +195,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.travel-left', title: 'Spring travel left', question: 'How much travel is left before the coils touch?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.travel-left-share', worse: 'less', steps: [
       { grade: 'watch', from: '20 %', source: 'derived', because: '15 to 20 % of the travel from free to solid should be left.', cures: ['spring.set-tension'] },
-      { grade: 'limited', from: '15 %', source: 'derived', because: 'The coils come close to touching: coils that strike one another break, whatever the wire stands.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
+      { grade: 'limited', from: '15 %', source: 'derived', because: 'The coils come close to touching: coils that strike one another break, whatever the wire stands.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     ] },
     gate: false, minutes: 15, cures: ['spring.renew', 'spring.set-tension'], cautions: ['stand-aside', 'spring-unload'],
     examples: [{ given: '19 %', grade: 'watch', stands: 'just under' }, { given: '20 %', grade: 'watch', stands: 'at' }, { given: '21 %', grade: 'sound', stands: 'just over' }, { given: '14 %', grade: 'limited', stands: 'just under' }, { given: '15 %', grade: 'limited', stands: 'at' }, { given: '16 %', grade: 'watch', stands: 'just over' }],
@@ -204,7 +204,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.clash', title: 'Coils touching', question: 'Do the coils touch when it runs?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'seen', look: 'coil-spring.clash', answers: {
       clear: { grade: 'sound', because: 'The paint between the coils is untouched.', source: 'common-practice' },
-      touch: { grade: 'limited', because: 'Coils that touch break the spring.', source: 'page-linkage', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
+      touch: { grade: 'limited', because: 'Coils that touch break the spring.', source: 'page-linkage', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     } },
     gate: false, minutes: 10, cures: ['spring.set-tension', 'spring.renew'], cautions: ['stand-aside', 'spring-unload'],
     examples: [{ given: 'clear', grade: 'sound', stands: 'plain' }, { given: 'touch', grade: 'limited', stands: 'plain' }],
@@ -213,7 +213,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.set', title: 'Length lost for good', question: 'How much of its length has the spring lost for good?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'spring.set-share', worse: 'more', steps: [
       { grade: 'watch', from: '2 %', source: 'common-practice', because: 'It has begun to take a set.', cures: [] },
-      { grade: 'limited', from: '3 %', source: 'common-practice', because: 'A spring that has lost 3 % has been overloaded: replace it.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }] },
+      { grade: 'limited', from: '3 %', source: 'common-practice', because: 'A spring that has lost 3 % has been overloaded: replace it.', limits: [{ kind: 'greatest-tread', value: { fixed: '75 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }] },
     ] },
     gate: false, minutes: 15, cures: ['spring.renew'], cautions: ['spring-unload'],
     examples: [{ given: '1.9 %', grade: 'sound', stands: 'just under' }, { given: '2 %', grade: 'watch', stands: 'at' }, { given: '2.1 %', grade: 'watch', stands: 'just over' }, { given: '2 %', grade: 'watch', stands: 'just under' }, { given: '3 %', grade: 'limited', stands: 'at' }, { given: '4 %', grade: 'limited', stands: 'just over' }],
@@ -222,7 +222,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring.pits', title: 'Rust pits in the spring', question: 'How deep are the rust pits?', part: 'coil-spring', rows: [19], families: COIL,
     rule: { kind: 'measured', value: 'coil-spring.pit-depth', worse: 'more', steps: [
       { grade: 'watch', from: '0.005 in', source: 'common-practice', because: 'Every pit is where a crack starts.', cures: [] },
-      { grade: 'limited', from: '0.020 in', source: 'common-practice', because: 'Pits this deep are cracks in the making.', limits: [{ kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
+      { grade: 'limited', from: '0.020 in', source: 'common-practice', because: 'Pits this deep are cracks in the making.', limits: [{ kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     ] },
     gate: false, minutes: 5, cures: ['spring.renew'], cautions: ['stand-aside'],
     examples: [{ given: '0.004 in', grade: 'sound', stands: 'just under' }, { given: '0.005 in', grade: 'watch', stands: 'at' }, { given: '0.006 in', grade: 'watch', stands: 'just over' }, { given: '0.019 in', grade: 'watch', stands: 'just under' }, { given: '0.020 in', grade: 'limited', stands: 'at' }, { given: '0.021 in', grade: 'limited', stands: 'just over' }],
@@ -261,7 +261,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'spring-bolt.lock', title: 'Lock of the spring nut', question: 'Is the spring nut locked?', part: 'spring-bolt', rows: [20], families: COIL,
     rule: { kind: 'seen', look: 'spring-bolt.lock', answers: {
       locked: { grade: 'sound', because: 'Locked.', source: 'common-practice' },
-      'not-locked': { grade: 'limited', because: 'A nut that backs off changes the blow, and then lets the spring go.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }] },
+      'not-locked': { grade: 'limited', because: 'A nut that backs off changes the blow, and then lets the spring go.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }] },
     } },
     gate: false, minutes: 1, cures: ['spring.lock-nut'], cautions: ['stand-aside'],
     examples: [{ given: 'locked', grade: 'sound', stands: 'plain' }, { given: 'not-locked', grade: 'limited', stands: 'plain' }],
@@ -401,7 +401,7 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
     id: 'bow.clip', title: 'Clip of the bow', question: 'Is the clip tight?', part: 'bow-spring', rows: [49], families: BOW,
     rule: { kind: 'seen', look: 'bow-spring.clip', answers: {
       tight: { grade: 'sound', because: 'Tight.', source: 'common-practice' },
-      slack: { grade: 'limited', because: 'Leaves that shift break at the clip, and the blow runs wild.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of linkage and spring before anybody else comes near.' }] },
+      slack: { grade: 'limited', because: 'Leaves that shift break at the clip, and the blow runs wild.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'guard-first', sentence: 'Fit the guard in front of the linkage before anybody else comes near.' }] },
     } },
     gate: false, minutes: 3, cures: ['bow.tighten-clip'], cautions: ['spring-unload', 'stand-aside'],
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'slack', grade: 'limited', stands: 'plain' }],

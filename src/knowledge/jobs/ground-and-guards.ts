@@ -4,7 +4,7 @@ import type { Job } from '../job.ts';
 /** Jobs for ground, guards and the machine as a whole. */
 export const GROUND_AND_GUARDS_JOBS: readonly Job[] = [
   {
-    id: 'guards.front', title: 'Fit a guard in front of linkage and spring', part: 'guards', families: EVERY, stage: 15,
+    id: 'guards.front', title: 'Fit a guard in front of the linkage', part: 'guards', families: EVERY, stage: 15,
     words: 'Steel mesh or polycarbonate sheet at head height, fixed, hinged for oiling.',
     after: [],
     hours: { least: 2, likely: 4, most: 6 }, skill: 2, helpers: 0,
@@ -54,6 +54,10 @@ export const GROUND_AND_GUARDS_JOBS: readonly Job[] = [
   {
     id: 'trial.find-second-sound', title: 'Find the second sound', part: 'running', families: EVERY, stage: 16,
     words: 'One change at a time: bolt down, slack the spring half a turn, count the rate, measure the gap, oil the pins; record each.',
+    wordsFor: {
+      'bow-spring': 'One change at a time: bolt down, count the rate, measure the gap and the draw of the bow, oil clip and eyes; record each.',
+      helve: 'One change at a time: bolt down, count the rate, measure the gap, look at the cushions, oil the pivots; record each.',
+    },
     after: [
       { job: 'bolts.tighten', because: 'a loose hammer double-beats whatever else is done' },
       { job: 'spring.set-tension', because: 'the spring is set before its effect is judged' },

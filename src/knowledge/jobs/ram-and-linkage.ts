@@ -310,7 +310,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     parts: [
       { id: 'helve-beam', words: 'seasoned beam', quantity: 1, priceEach: { least: 120, likely: 280, most: 600 }, source: 'price-guess', leadDays: { least: 7, likely: 30, most: 90 } },
     ],
-    cautions: ['isolate', 'block-ram', 'top-heavy'], source: 'page-other-families',
+    cautions: ['isolate', 'block-ram', 'beam-propped', 'top-heavy'], source: 'page-other-families',
     cheaper: 'Iron bands over the crack only hide it.',
   },
   {
@@ -323,7 +323,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     parts: [
       { id: 'head-bolts', words: 'bolts and lock nuts, set', quantity: 1, unit: 'set', priceEach: { least: 25, likely: 60, most: 120 }, source: 'price-guess' },
     ],
-    cautions: ['isolate', 'block-ram'], source: 'page-other-families',
+    cautions: ['isolate', 'block-ram', 'beam-propped'], source: 'page-other-families',
   },
   {
     id: 'helve.renew-cushions', title: 'Renew the cushions', part: 'helve', families: HELVE, stage: 10,
@@ -333,7 +333,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     parts: [
       { id: 'cushions', words: 'rubber cushions, set', quantity: 1, unit: 'set', priceEach: { least: 30, likely: 80, most: 180 }, source: 'price-guess' },
     ],
-    cautions: ['isolate', 'block-ram'], source: 'page-other-families',
+    cautions: ['isolate', 'block-ram', 'beam-propped'], source: 'page-other-families',
   },
   {
     id: 'helve.bush-pivot', title: 'Bush the pivot', part: 'helve', families: HELVE, stage: 10,
@@ -343,7 +343,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     parts: [
       { id: 'pivot-bushes', words: 'bushes and pins, set', quantity: 1, unit: 'set', priceEach: { least: 80, likely: 180, most: 350 }, source: 'price-guess' },
     ],
-    cautions: ['isolate', 'block-ram', 'top-heavy'], source: 'common-practice',
+    cautions: ['isolate', 'block-ram', 'beam-propped', 'top-heavy'], source: 'common-practice',
   },
   {
     id: 'helve.free-screws', title: 'Free the height screws', part: 'helve', families: HELVE, stage: 10,
@@ -352,6 +352,14 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     hours: { least: 0.5, likely: 1.5, most: 4 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram'], source: 'page-other-families',
+  },
+  {
+    id: 'rod.make-room', title: 'Move the ram up, clear of the new stack', part: 'connecting-rod', families: EVERY, stage: 2,
+    words: 'Before it is first barred over: shorten the rod, or raise the head of a helve, by as much as the dies come nearer. Then a whole turn by hand, and the dies do not meet.',
+    after: [],
+    hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
+    parts: [],
+    cautions: ['isolate', 'block-ram', 'spring-unload', 'dies-meet'], source: 'common-practice',
   },
   {
     id: 'rod.set-gap', title: 'Set the gap with the rod', part: 'connecting-rod', families: EVERY, stage: 13,
@@ -363,6 +371,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { job: 'dies.new-upper', because: 'never adjust the rod to cure a weak blow before the die heights are right' },
       { job: 'dies.new-lower', because: 'never adjust the rod to cure a weak blow before the die heights are right' },
       { job: 'rod.renew', because: 'the gap is set with the rod that stays' },
+      { job: 'rod.make-room', because: 'the ram is moved roughly first, and the gap is set when the dies are in' },
     ],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
     parts: [],

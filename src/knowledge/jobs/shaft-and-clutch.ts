@@ -208,7 +208,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram'], source: 'page-clutch',
   },
   {
-    id: 'clutch.test-for-asbestos', title: 'Have the facing tested', part: 'clutch-facing', families: EVERY, stage: 1,
+    id: 'clutch.test-for-asbestos', title: 'Have the facing tested', part: 'clutch-facing', families: EVERY, stage: 0,
     words: 'A damp sample in a closed bag to a laboratory; until then treat it as asbestos.',
     after: [],
     otherwise: [],

@@ -1,6 +1,6 @@
 import type { Picture } from '../../derived/index.ts';
 import type { PartToMake } from '../../derived/making/index.ts';
-import { knowledge } from '../../knowledge/index.ts';
+import { cautionsFor, knowledge } from '../../knowledge/index.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import { tableSize } from './size-words.ts';
@@ -10,7 +10,7 @@ const HEAD = 'strong';
 
 /** Everything behind a part's figures: warnings first, what must still be measured, why each size, disputes, cautions, sources. */
 export function accountParagraphs(picture: Picture, part: PartToMake): readonly Paragraph[] {
-  const cautions = part.cautions.flatMap((id) => knowledge.cautions.find((one) => one.id === id) ?? []);
+  const cautions = cautionsFor(part.cautions, picture.known.identity.family).flatMap((id) => knowledge.cautions.find((one) => one.id === id) ?? []);
   const sources = part.sources.flatMap((id) => knowledge.sources.find((one) => one.id === id) ?? []);
   const say = (words: string): string => inSystem(words, picture.system);
   return [

@@ -33,7 +33,8 @@ function mayRun(duty: Duty): string {
 
 /** What a step does to the limits, in words; while it may not run, they only wait. */
 export function changeWords(before: Duty, after: Duty): string {
-  const gone = before.limits.filter((limit) => !after.limits.some((other) => other.kind === limit.kind));
+  // That nobody stands before the guard is never lifted in words: a guard stays on.
+  const gone = before.limits.filter((limit) => limit.kind !== 'guard-kept' && !after.limits.some((other) => other.kind === limit.kind));
   const other = after.limits.filter((limit) => { const held = before.limits.find((one) => one.kind === limit.kind); return held === undefined || held.sentence !== limit.sentence; });
   const runs = after.verdict === 'fit' || after.verdict === 'fit-within-limits';
   const words = [
