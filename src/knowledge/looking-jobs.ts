@@ -3,3 +3,7 @@ export const LOOKING_JOBS: readonly string[] = ['frame.dye-test', 'frame.have-re
 
 /** The job that proves all others; it cures nothing itself. */
 export const TRIAL_JOB = 'trial.run';
+
+/** The job that moves the ram out of the way of a stack that grows, and the one that sets the gap at the end. */
+export const ROOM_JOB = 'rod.make-room';
+export const GAP_JOB = 'rod.set-gap';

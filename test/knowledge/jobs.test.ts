@@ -101,7 +101,7 @@ describe('jobs', () => {
     expect(waits('rod.set-gap')).toEqual(expect.arrayContaining(['spring.renew', 'drive.set-speed', 'seat.fit-filler-plate', 'dies.new-upper', 'dies.new-lower']));
     expect(waits('guide.shim')).toEqual(expect.arrayContaining(['ways.polish', 'ram.build-up']));
     expect(waits('clutch.reline')).toEqual(expect.arrayContaining(['clutch-pulley.bush', 'shaft.set-end-float']));
-    expect(waits('dies.new-lower')).toContain('seat.fit-filler-plate');
+    expect(waits('dies.new-lower')).toEqual(expect.arrayContaining(['seat.fit-filler-plate', 'rod.make-room']));
     expect(waits('bearings.pour')).toEqual(expect.arrayContaining(['base.level', 'frame.stitch', 'shaft.turn-true']));
     expect(waits('brake.fit')).toContain('clutch.adjust');
   });
@@ -109,7 +109,8 @@ describe('jobs', () => {
   it('are all cures of something, or named as what may be chosen besides', () => {
     const cures = new Set(knowledge.criteria.flatMap((criterion) => criterion.cures));
     const besides = jobs.map((job) => job.id).filter((id) => !cures.has(id)).sort();
-    expect(besides).toEqual(['bow.renew-spring', 'trial.run']);
+    // Room for a higher stack is asked for by the jobs that raise it, and not by a finding.
+    expect(besides).toEqual(['bow.renew-spring', 'rod.make-room', 'trial.run']);
   });
 });
 

@@ -38,7 +38,8 @@ test('a rate leads over a third money where no direct one was heard; without any
   const without = book([...prices, price('money.eur', 11.5, 'SEK')]);
   expect(eachOf(without, 'flat-belt')).toBeUndefined();
   expect(without.problems).toEqual(['Left out of the sums, which are in USD: flat belt 3 in at 300 SEK. No rate joins the two; enter one as a price of money.sek, or ask for the sums in SEK. Until then the range stands instead']);
-  expect(worksheetOf(knownOf(...prices), worn.findings, knowledge).jobs.length).toBe(worn.worksheet.jobs.length);
+  // The same log without a price: it holds no readings, so that nothing is known of its gap, unlike the worn hammer's.
+  expect(worksheetOf(knownOf(...prices), worn.findings, knowledge).jobs.length).toBe(worksheetOf(knownOf(), worn.findings, knowledge).jobs.length);
 });
 
 test('the estimates too are turned by a rate, and a rate of nought or below is passed over', () => {
@@ -99,7 +100,7 @@ test('a foreign price without a rate never takes the sums over; it is left out b
   expect(eachOf(asked, 'flat-belt')).toBe(2_400);
   expect(asked.notes.join()).toContain('added to SEK one for one');
   const sheet = worksheetOf(knownOf(price('flat-belt', 2_400, 'SEK')), worn.findings, knowledge);
-  expect(sheet.jobs.length).toBe(worn.worksheet.jobs.length);
+  expect(sheet.jobs.length).toBe(worksheetOf(knownOf(), worn.findings, knowledge).jobs.length);
   expect(sheet.cost).toEqual(worn.worksheet.cost);
 });
 

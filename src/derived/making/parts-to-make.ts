@@ -11,6 +11,7 @@ import { makeCountershaftDriven, makeCountershaftDriver, wantsCountershaft } fro
 import { makeCrankPin } from './crank-pin.ts';
 import { makeLowerDie, makeUpperDie } from './die-blank.ts';
 import type { Values } from './figure.ts';
+import { gapLines } from './gap-lines.ts';
 import { makeFillerPlate } from './filler-plate.ts';
 import { makeGuideShims } from './guide-shims.ts';
 import { makeHelveCushions } from './helve-cushion.ts';
@@ -77,7 +78,8 @@ export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
 export function partsToMake(ground: MakingGround): readonly Making[] {
   const kinds = partsNeeded(ground);
   const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)) };
-  const drawn = (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => MAKERS[kind](ground.values, ground.known, context));
+  const minded = gapLines(ground, new Set(openJobs(ground)));
+  const drawn = (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => minded(MAKERS[kind](ground.values, ground.known, context)));
   return [...drawn, ...byPattern(openJobs(ground)).map((one) => (one.state === 'by-pattern' ? { ...one, because: inShopUnits(one.because, ground.system) } : one))];
 }
 

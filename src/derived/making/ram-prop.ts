@@ -34,8 +34,8 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
   const { prop } = choice;
   const side = chosen(prop.side, 'length', 'osha-table-o-11');
   const dimensions: MakingDimension[] = [
-    sized('length', 'length', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in (6 mm): it goes in with the crank at the top and leaves no room to fall`),
-    sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: hardwood ${prop.name} for a hammer of up to ${printQuantity({ dimension: 'mass', value: Math.round(prop.hammerMass), uncertainty: 0 }, context.system)}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
+    sized('length', 'length, for today’s dies', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in (6 mm): it goes in with the crank at the top and leaves no room to fall`),
+    sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: hardwood ${prop.name} for a hammer of up to ${printQuantity({ dimension: 'mass', value: prop.hammerMass, uncertainty: 0 }, context.system).replace(/(\d)(\d{3}) lb/, '$1,$2 lb')}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
   ];
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Sound straight-grained hardwood, dry: oak, ash, hickory or maple; no knot, no shake, no pith', hardness: 'Does not apply', mass: prop.side ** 2 * length.quantity.value * STOCK_DENSITIES.oak, dimensions,

@@ -19,10 +19,13 @@ export function calledGood(findings: readonly Finding[], rule: SettingRule, chan
   return found.length > 0 && found.every((finding) => finding.grade === 'sound');
 }
 
-/** What stands in the way of a change, by the limits that the judgement imposes; nothing where it may be made. */
-export function heldBy(inputs: SettingInputs, rule: SettingRule, asFound: Quantity, change: number): readonly string[] {
+/**
+ * What stands in the way of a change, by the limits that the judgement imposes; nothing where it may be made.
+ * @param rise how much height the open jobs give back to the stack, m: with the dies closed the linkage stands that much higher over its guide
+ */
+export function heldBy(inputs: SettingInputs, rule: SettingRule, asFound: Quantity, change: number, rise = 0): readonly string[] {
   if (LOADING.includes(rule.id) && change > 0) return [...motorHolds(inputs, (asFound.value + change) / asFound.value), ...bearersHold(inputs.findings ?? [])];
-  if (rule.id === 'gap') return gapHolds(inputs, change);
+  if (rule.id === 'gap') return gapHolds(inputs, change, rise);
   return [];
 }
 
@@ -47,7 +50,7 @@ function bearersHold(findings: readonly Finding[]): readonly string[] {
 const atLeast = (finding: Finding, grade: (typeof GRADES)[number]): boolean => GRADES.findIndex((one) => one === finding.grade) >= GRADES.indexOf(grade);
 
 /** A narrower gap is a longer rod, which needs thread and brings the linkage down on its guide; a helve has its height screws. */
-function gapHolds({ known, values, system = 'inch' }: SettingInputs, change: number): readonly string[] {
+function gapHolds({ known, values, system = 'inch' }: SettingInputs, change: number, rise: number): readonly string[] {
   const number = (key: string): number | undefined => {
     const outcome = values[key]?.outcome;
     return outcome?.state === 'known' ? outcome.quantity.value : undefined;
@@ -56,7 +59,8 @@ function gapHolds({ known, values, system = 'inch' }: SettingInputs, change: num
   if (known.identity.family === 'helve') return known.looks['helve.height-screws']?.answer === 'stuck' ? ['The height screws are stuck: free them first.'] : [];
   if (change >= 0) return [];
   const thread = number('connecting-rod.thread-left');
-  const clearance = number('stack.linkage-clearance');
+  const read = number('stack.linkage-clearance');
+  const clearance = read === undefined ? undefined : read + rise;
   const least = soundClearance();
   return [
     ...(thread !== undefined && thread < -change ? [`The rod has only ${print(thread)} of thread left: height under the dies makes the gap good, not the rod.`] : []),

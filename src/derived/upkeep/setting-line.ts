@@ -36,6 +36,10 @@ export interface SettingLine {
   readonly tolerance?: Quantity;
   /** `good`: outside of what is usual, and the report calls it good all the same. `held`: what is wanted must wait for what `held` names. */
   readonly state: 'set' | 'good' | 'held' | 'off' | 'not-known' | 'look';
+  /** As it will be once the open jobs are done, with everything else left as it stands; only where they change it. */
+  readonly afterJobs?: Quantity;
+  /** What has to be done or minded before it is set, one sentence each; the open jobs ask for it. */
+  readonly first?: readonly string[];
   /** What stands in the way of the change, one sentence each; absent where nothing does. */
   readonly held?: readonly string[];
   /** Which way and how far it has to go, from what was found to the nearer end of the target; signed, SI. */

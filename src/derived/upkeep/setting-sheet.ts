@@ -1,25 +1,28 @@
-import { answerWords } from '../../hammer/index.ts';
+import { answerWords, saysLeftOut } from '../../hammer/index.ts';
 import { SETTINGS, type SettingRule } from '../../knowledge/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, writtenIn } from '../print-system.ts';
 import type { SettingInputs, SettingLine } from './setting-line.ts';
 import { calledGood, heldBy } from './setting-limits.ts';
+import { afterJobsOf } from './gap-after-jobs.ts';
 import { targetOf } from './setting-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
 
 /** The settings of re-assembly in the order in which each changes the next, one change at a time, with what to reach and how to check it. */
 export function settingSheet(inputs: SettingInputs): readonly SettingLine[] {
   const { family } = inputs.known.identity;
-  const brakeless = inputs.known.looks['brake.fitted']?.answer === 'none';
-  return SETTINGS.filter((rule) => rule.families.includes(family) && !(rule.id === 'brake' && brakeless)).map((rule, index) => lineOf(inputs, rule, index + 1));
+  const { looks } = inputs.known;
+  const applies = ({ shownBy, onlyWhere }: SettingRule): boolean => saysLeftOut(shownBy.split('.')[0] ?? '', looks) === undefined && (onlyWhere === undefined || onlyWhere.answers.includes(looks[onlyWhere.look]?.answer ?? ''));
+  return SETTINGS.filter((rule) => rule.families.includes(family) && applies(rule)).map((rule, index) => lineOf(inputs, rule, index + 1));
 }
 
 function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): SettingLine {
   const found = foundOf(inputs, rule);
   const { target, missing } = targetOf(inputs, rule);
+  const after = afterJobsOf(inputs, rule, target);
   const common = {
     number, id: rule.id, title: rule.title, because: rule.because, how: rule.how, source: rule.source, ...(found === undefined ? {} : { asFound: found }),
-    ...(target === undefined ? {} : { target }),
+    ...(target === undefined ? {} : { target: after?.target ?? target }), ...(after === undefined ? {} : after.says),
   };
   const asFound = found?.quantity;
   const dimension = target?.from?.dimension ?? target?.to?.dimension ?? asFound?.dimension;
@@ -28,6 +31,12 @@ function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): Setti
   const wanted = [...new Set([...missing, ...(found === undefined ? [rule.shownBy] : [])])];
   if (target === undefined) return { ...common, state: found === undefined || missing.length > 0 ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };
   if (asFound === undefined || (target.from === undefined && target.to === undefined)) return { ...common, state: found === undefined ? 'not-known' : 'look', missing: wanted, ...(tolerance === undefined ? {} : { tolerance }) };
+  if (after?.change !== undefined) {
+    const moved: Quantity = { dimension: asFound.dimension, value: after.change, uncertainty: after.says.afterJobs?.uncertainty ?? asFound.uncertainty };
+    const held = heldBy(inputs, rule, asFound, after.change, after.rise);
+    const changed = { ...common, missing, ...(tolerance === undefined ? {} : { tolerance }) };
+    return after.change === 0 ? { ...changed, state: 'set' } : held.length > 0 ? { ...changed, state: 'held', held, change: moved } : { ...changed, state: 'off', change: moved };
+  }
   const slack = (tolerance?.value ?? 0) * (1 + 1e-9) + 1e-12;
   const change = target.from !== undefined && asFound.value < target.from.value ? target.from.value - asFound.value : target.to !== undefined && asFound.value > target.to.value ? target.to.value - asFound.value : 0;
   const set = Math.abs(change) <= slack;

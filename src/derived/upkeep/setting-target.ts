@@ -1,12 +1,11 @@
-import { USUAL_GAPS, type SettingRule } from '../../knowledge/index.ts';
+import type { SettingRule } from '../../knowledge/index.ts';
 import { placeOf } from '../../hammer/index.ts';
-import { interpolate } from '../../methods/numerics/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import type { DieEnd } from '../stack/index.ts';
+import { usualGap } from '../worksheet/index.ts';
 import { bowTarget, strapTarget } from './bow-target.ts';
 import { cushionTarget } from './cushion-target.ts';
-import { usualGap } from '../worksheet/index.ts';
 import { dieTarget } from './die-target.ts';
 import { pulleySentence } from './motor-pulley.ts';
 import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
@@ -46,7 +45,7 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
       return { target: { basis: 'usual', sentence: 'free to turn and locked, both alike', sources: [rule.source] }, missing: [] };
     case 'throw': {
       const made = known('crank.throw#as-made');
-      return made !== undefined ? either(made, 'as-made', 'The throw that it was made with.', []) : either(known('crank.throw'), 'worked-out', 'As found: it is left alone unless speed, gap and spring are right and the blow is still wrong.', ['crank.throw']);
+      return made !== undefined ? either(made, 'as-made', 'The throw that it was made with.', []) : either(known('crank.throw'), 'worked-out', 'As found: it is left alone unless every setting above is right and the blow is still wrong.', ['crank.throw']);
     }
     default:
       return rule.from === undefined && rule.to === undefined ? { missing: [] } : { target: usual(rule), missing: [] };
@@ -102,10 +101,8 @@ function gapTarget({ known: hammer, work }: SettingInputs, known: (key: string) 
     const from = { ...work, uncertainty: 0 };
     return { target: { from, to: { ...from, value: work.value + shopQuantity(GAP_OVER, 'length', 'gap').value }, basis: 'worked-out', sentence: `The thickness of the work, or up to a quarter of an inch more.${warned}`, sources: ['common-practice'] }, missing: [] };
   }
-  const mass = hammer.identity.ramClass.quantity.value;
-  const masses = USUAL_GAPS.map((row) => shopQuantity(`${row.ramPounds} lb`, 'mass', 'usual gaps').value);
-  const at = (end: 0 | 1): Quantity => ({ dimension: 'length', value: interpolate(masses, USUAL_GAPS.map((row) => shopQuantity(`${row.inches[end]} in`, 'length', 'usual gaps').value), mass), uncertainty: 0 });
-  return { target: { from: at(0), to: at(1), basis: 'usual', sentence: `About the thickness of the usual work, or a little more: usual for the class.${warned}`, sources: ['common-practice'] }, missing: [] };
+  const { from, to } = usualGap(hammer.identity.ramClass.quantity.value);
+  return { target: { from, to, basis: 'usual', sentence: `About the thickness of the usual work, or a little more: usual for the class.${warned}`, sources: ['common-practice'] }, missing: [] };
 }
 
 function usual(rule: SettingRule): SettingTarget {

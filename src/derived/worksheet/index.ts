@@ -19,3 +19,5 @@ export type { Crew } from './crew-plan.ts';
 export type { CostToCure, NothingOff } from './cost-to-cure.ts';
 export { saleValue, type NamedChange, type SaleOptions, type SaleValue, type SoldAs, type SumLine } from './sale-value.ts';
 export { progressOf, type DoneJob, type FoundAndLeft } from './progress-of.ts';
+export { changesStack, gapPlan, usualGap, type GapPlan } from './gap-plan.ts';
+export { beforeTheDies, gapSentences } from './gap-words.ts';

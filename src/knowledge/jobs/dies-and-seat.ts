@@ -55,6 +55,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.file', because: 'the plate must lie on a flat floor' },
       { job: 'seat.mill', because: 'the plate is made to the finished floor' },
       { job: 'seat.grind-with-plate-jig', because: 'the plate must lie on a flat floor' },
+      { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
@@ -149,8 +150,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     words: 'Drive each loose key home with one firm blow, ram blocked, and look again after one hour and after ten.',
     after: [
       { job: 'keys.dry', because: 'an oily key drives tight and walks out' },
-    ],
       ...DIES_BEFORE_KEYS,
+    ],
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'common-practice',
@@ -162,9 +163,9 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'dovetail.file-flanks', because: 'a key fitted to a bad flank breaks the lip' },
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
       { job: 'seat.fit-filler-plate', because: 'the plate lifts the die and changes the key' },
-    ],
       { job: 'keys.dry', because: 'a new key goes into a dry dovetail' },
       ...DIES_BEFORE_KEYS,
+    ],
     replaces: [{ job: 'keys.drive', on: ['keys'] }],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
@@ -178,9 +179,9 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
-    ],
       { job: 'keys.draw', because: 'the dies come out to be dressed' },
       { job: 'dies.grind-pair', because: 'edges are rounded on the face that stays' },
+    ],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
       { id: 'abrasive-discs', words: 'abrasive discs', quantity: 2, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
@@ -195,11 +196,11 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
       { job: 'ways.true', because: 'a taper ground into the dies hides ways that are out' },
-    ],
       { job: 'keys.draw', because: 'the dies come out to be ground' },
       { job: 'dies.new-upper', because: 'the pair is ground with the new die in it' },
       { job: 'dies.new-lower', because: 'the pair is ground with the new die in it' },
       { job: 'dies.temper', because: 'heat moves a die: it is ground afterwards' },
+    ],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 3, helpers: 0,
     parts: [],
     outside: { words: 'surface grinding, pair', price: { least: 60, likely: 150, most: 300 }, source: 'price-guess' },
@@ -210,6 +211,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
+      ...SEAT_BEFORE_DIE,
+      { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['upper-die'] }, { job: 'dies.temper', on: ['upper-die'] }],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
@@ -225,6 +228,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     after: [
       { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },
       { job: 'seat.mill', because: 'the die is made to the finished seat' },
+      ...SEAT_BEFORE_DIE,
+      { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['lower-die'] }],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,

@@ -19,8 +19,9 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const source = (id: string): string => knowledge.sources.find((one) => one.id === id)?.title ?? id;
   return [
     { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
+    ...lines.flatMap((line) => (line.first === undefined ? [] : [{ kind: 'paragraph', tone: 'next', text: `${line.number}. ${line.title}, with the open jobs. ${line.first.join(' ')}` } as const])),
     { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
-      cells: [String(line.number), line.title, line.asFound?.words ?? 'not checked', targetWords(picture, line), changeOf(picture, line), '______________'],
+      cells: [String(line.number), line.title, foundWords(picture, line), targetWords(picture, line), changeOf(picture, line), '______________'],
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
     { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({
@@ -35,6 +36,14 @@ function wayWords({ state, held }: SettingLine): string {
   return held === undefined ? '' : `Not yet. ${held.join(' ')} Once that is right:`;
 }
 
+/** As found, and as it will be once the open jobs are done. */
+function foundWords(picture: Picture, { asFound, afterJobs }: SettingLine): string {
+  const found = asFound?.words ?? 'not checked';
+  if (afterJobs === undefined) return found;
+  const size = printQuantity({ ...afterJobs, value: Math.abs(afterJobs.value) }, picture.system, afterJobs.value > 0 ? 'down' : 'up');
+  return `${found} today; with the open jobs and the linkage as it stands ${afterJobs.value > 0 ? size : `none: the dies meet, ${size} wanting`}`;
+}
+
 function targetWords(picture: Picture, line: SettingLine): string {
   const wanted = wantedWords(picture, line);
   // Whoever reads this column alone must not set what is to be left.
@@ -45,17 +54,24 @@ function wantedWords(picture: Picture, { target, tolerance }: SettingLine): stri
   const print = (quantity: Quantity): string => printed(picture, quantity);
   if (target === undefined) return 'see below';
   const { from, to } = target;
-  const near = tolerance === undefined ? '' : ` ± ${print(tolerance)}`;
+  const near = tolerance === undefined ? '' : ` ± ${twoFigures(picture, tolerance)}`;
   if (from !== undefined && to !== undefined) return from.value === to.value ? `${print(from)}${near}` : `${print(from)} to ${print(to)}`;
   if (from !== undefined) return `${print(from)} or more`;
   if (to !== undefined) return `${print(to)} or less`;
   return target.sentence;
 }
 
-function changeOf(picture: Picture, { state, change }: SettingLine): string {
+function changeOf(picture: Picture, { state, change, first, afterJobs }: SettingLine): string {
+  if (first !== undefined && afterJobs === undefined) return 'to be read again once the jobs are done';
   if (change === undefined || state === 'held') return STATE[state];
-  return `${change.value > 0 ? '+' : '−'} ${printed(picture, { ...change, value: Math.abs(change.value) })}`;
+  const words = `${change.value > 0 ? '+' : '−'} ${twoFigures(picture, { ...change, value: Math.abs(change.value) })}`;
+  if (afterJobs === undefined) return words;
+  return `${words}, ${picture.known.identity.family === 'helve' ? `the head ${change.value > 0 ? 'up' : 'down'}` : `the rod ${change.value > 0 ? 'shorter' : 'longer'}`}`;
 }
+
+/** How far, and how near is near enough: in millimetres two figures say it, and more would pretend. */
+const twoFigures = (picture: Picture, quantity: Quantity): string =>
+  picture.system === 'metric' && quantity.dimension === 'length' && quantity.value > 0 ? formatQuantity({ ...quantity, uncertainty: 0 }, { system: 'metric', doubt: false, resolution: 10 ** (Math.floor(Math.log10(quantity.value)) - 1) }) : printed(picture, quantity);
 
 /** Speeds of a hammer are counted in blows, not in turns. */
 const printed = (picture: Picture, quantity: Quantity): string =>
