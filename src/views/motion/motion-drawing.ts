@@ -8,7 +8,7 @@ import { traces } from './traces.ts';
 
 /** One still drawing for paper: the linkage with its run-off on the left, the traces on the right. */
 export function motionDrawing(title: string, spec: MotionSpec, lengths: MovingLengths, run: MotionRan, system: PrintSystem, seen: SeenOnHammer = {}): Svg {
-  const figure = movingFigure(spec, lengths, run, { system, aspect: 0.85, seen }).svg;
+  const figure = movingFigure(spec, lengths, run, { system, aspect: 0.85, seen, still: true }).svg;
   const chart = traces(run, spec, { system, width: 640, seen });
   const [, , width, height] = viewBox(chart);
   const tall = Math.max(560, height);

@@ -15,6 +15,8 @@ export interface FigureOptions {
   readonly aspect: number;
   /** the hammer as found, to stand as a ghost behind a proposal */
   readonly ghost?: boolean;
+  /** on paper nothing runs: time goes from left to right, as on the traces */
+  readonly still?: boolean;
   readonly seen?: SeenOnHammer;
 }
 
@@ -48,7 +50,7 @@ export function movingFigure(spec: MotionSpec, lengths: MovingLengths, run: Moti
   const shapes = movingShapes(spec, lengths, pose);
   const moving = (behind: boolean): Svg => shapes.filter((shape) => (shape.behind === true) === behind).map((shape) => `<path class="${shape.pen}" data-moving="${shape.id}" d="${shape.d}"/>`).join('');
   const ghost = options.ghost === true ? `<path class="ghost" data-ghost="ram" d="${ramOutline(lengths, pose.gap)}"/>` : '';
-  const paper = paperWide > 0.12 ? runOff(run, lengths, spec, loop, { left: paperLeft, wide: paperWide, top, bottom, speed: paperSpeed, size }) : '';
+  const paper = paperWide > 0.12 ? runOff(run, lengths, spec, loop, { left: paperLeft, wide: paperWide, top, bottom, speed: paperSpeed, size, still: options.still === true }) : '';
   const label = `The linkage of this hammer as it runs, to scale`;
   const view = `${coordinate(left * 1000)} ${coordinate(-top * 1000 - tall * 20)} ${coordinate(wide * 1000)} ${coordinate(tall * 1000)}`;
   return {
@@ -64,9 +66,10 @@ interface Paper {
   readonly bottom: number;
   readonly speed: number;
   readonly size: number;
+  readonly still: boolean;
 }
 
-/** Paths of die face and carrier on paper that runs to the right: what is further right was longer ago. */
+/** Paths of die face and carrier on paper that runs to the right: what is further right was longer ago, but on a still drawing, where it comes later. */
 function runOff(run: MotionRan, lengths: MovingLengths, spec: MotionSpec, loop: MotionLoop, paper: Paper): Svg {
   const { trace } = run;
   const from = trace.time[loop.first] ?? 0;
@@ -76,7 +79,7 @@ function runOff(run: MotionRan, lengths: MovingLengths, spec: MotionSpec, loop: 
   const lines = { die: '', carrier: '' };
   let marks = '';
   for (let round = 0; round <= rounds; round += 1) {
-    const at = (after: number): number => x0 - (after - round * loop.seconds) * paper.speed;
+    const at = (after: number): number => (paper.still ? x0 + (after + round * loop.seconds) * paper.speed : x0 - (after - round * loop.seconds) * paper.speed);
     const add = (i: number, after: number, start: boolean): void => {
       const pose = linkageAt(spec, lengths, trace, i);
       const x = `${start ? 'M' : 'L'}${coordinate(at(after))}`;
@@ -96,7 +99,16 @@ function runOff(run: MotionRan, lengths: MovingLengths, spec: MotionSpec, loop: 
     }
   }
   const clip = `<clipPath id="motion-paper"><rect x="${coordinate(x0)}" y="${coordinate(-paper.top * 1000 - 400)}" width="${coordinate(paper.wide * 1000)}" height="${coordinate((paper.top - paper.bottom) * 1000 + 800)}"/></clipPath>`;
-  return `<defs>${clip}</defs><g clip-path="url(#motion-paper)"><g data-paper="moving"><path class="run-off" d="${lines.die}"/><path class="run-off carrier" d="${lines.carrier}"/>${marks}</g></g>`;
+  return `<defs>${clip}</defs><g clip-path="url(#motion-paper)"><g data-paper="moving"><path class="run-off" d="${lines.die}"/><path class="run-off carrier" d="${lines.carrier}"/>${marks}</g></g>${wayOfTime(paper)}`;
+}
+
+/** Which way time runs, so that before and after can be told. */
+function wayOfTime({ left, wide, bottom, size, still }: Paper): Svg {
+  const words = still ? 'time' : 'longer ago';
+  const [x, y] = [left * 1000 + size * 0.6, -bottom * 1000 - size * 0.5];
+  const from = x + size * (words.length * 0.5 + 0.5);
+  const to = Math.min(from + size * 3, (left + wide) * 1000 - size * 0.4);
+  return `${textAt([x, y], words, { size, className: 'way-of-time' })}<path class="beat" d="M${coordinate(from)} ${coordinate(y - size * 0.3)}H${coordinate(to)}m${coordinate(-size * 0.5)} ${coordinate(-size * 0.3)}l${coordinate(size * 0.5)} ${coordinate(size * 0.3)}l${coordinate(-size * 0.5)} ${coordinate(size * 0.3)}"/>`;
 }
 
 const carrierOf = (pose: LinkagePose): number => (pose.kind === 'helve' ? pose.gap + pose.hang : pose.rodEnd[1]);

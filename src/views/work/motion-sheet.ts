@@ -38,7 +38,7 @@ export function motionOnPaper(picture: Picture, population?: MotionDoubt): Motio
       ...of('headline', 'refused').map((text) => ({ kind: 'paragraph', text }) as const),
       ...(ran === undefined ? [] : [
         { kind: 'figure', svg: traces(ran, survey.spec, { system, width: 640, seen }), words, caption: 'Traces of the last turns.' } as const,
-        { kind: 'figure', svg: movingFigure(survey.spec, lengths, ran, { system, aspect: 1.1, seen }).svg, words: `The linkage of ${identity.tag} to scale.`, caption: 'The linkage to scale with its run-off.' } as const,
+        { kind: 'figure', svg: movingFigure(survey.spec, lengths, ran, { system, aspect: 1.1, seen, still: true }).svg, words: `The linkage of ${identity.tag} to scale.`, caption: 'The linkage to scale with its run-off: time runs from left to right, as on the traces.' } as const,
       ]),
       ...listed('Second sounds', of('sound')), ...listed('Warnings', of('warning')), ...(doubt === undefined ? [] : doubtBlocks(picture, doubt)), ...listed('Figures of the one likeness drawn, without doubt: model figures', of('figure')),
       ...listed('What this rests on', [...of('note'), known.read, known.assumed, ...survey.atOdds.map((one) => `At odds${one.from === '' ? '' : `, ${one.from}`}: ${one.sentence}.`)]),
