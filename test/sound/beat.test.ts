@@ -3,6 +3,7 @@ import { judge, type Judged } from '../../bench/sound/judge.ts';
 import { mean, percentile } from '../../bench/sound/score.ts';
 import { recipeSet, synthesise, type Impact, type Recipe } from '../../bench/sound/synthesiser/index.ts';
 import { analyseBeat, type BeatResult } from '../../src/derived/sound/index.ts';
+import { beatSentences } from '../../src/views/sound/index.ts';
 import { noiseSource } from '../../bench/sound/synthesiser/noise-source.ts';
 
 const PLAIN: Recipe = {
@@ -86,6 +87,14 @@ describe('one hammer at a time', () => {
     expect(result.otherChains).toHaveLength(1);
     expect(Math.abs(result.otherChains[0]!.rate.value * 60 - 317)).toBeLessThan(2);
     expect(result.advice.map((a) => a.kind)).toContain('other-chain');
+  });
+
+  it('says that it guesses where two machines are as loud as one another', () => {
+    const { result } = listen({ other: { perMinute: 271, level: 1, material: 'steel' }, seed: 52 });
+    expect(result.otherChains).toHaveLength(1);
+    expect(result.trust).toBe('doubtful');
+    expect(result.advice.map((a) => a.kind)).not.toContain('uneven');
+    expect(beatSentences(result).map((one) => one.words).join(' ')).toContain('is a guess');
   });
 
   it('asks whether it is the hammer at all, also of a belt joint alone', () => {

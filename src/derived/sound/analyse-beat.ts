@@ -34,11 +34,11 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
     done(ROSE);
     const chains = trackChains(sound, bands, range, seed);
     done(TRACKED);
-    const main = chains[0];
-    if (!main) return notHeard(sound.facts, ['no-beat', ...notes]);
+    if (!chains) return notHeard(sound.facts, ['no-beat', ...notes]);
+    const { main, other } = chains;
     const { track } = main;
     const runs = splitRuns(track.times, track.saliences, track.periodAt, track.events, track.usual, sound.facts.secondsRead);
-    const given = { track, runs, contrast: main.contrast, rhythm: main.rhythm, byHand: false, readings: otherReadings(track), others: chains[1] ? [otherChain(chains[1], main)] : [] };
+    const given = { track, runs, contrast: main.contrast, rhythm: main.rhythm, guessed: chains.guessed, byHand: false, readings: otherReadings(track), others: other ? [otherChain(other.chain, other.levelDecibels)] : [] };
     return readBlows(sound, given, notes, seed, (share) => done(TRACKED + (1 - TRACKED) * share));
   });
 }

@@ -27,37 +27,56 @@ export interface Chain {
  */
 export function bestChain(list: readonly Candidate[], usual: number, period: (time: number) => number, slack: number): Chain {
   const count = list.length;
-  const times = Float64Array.from(list, (one) => one.time);
+  const times = new Float64Array(count);
+  const gains = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    times[i] = list[i]!.time;
+    gains[i] = Math.min(MOST_STRENGTH, list[i]!.salience / usual) - ENTRANCE;
+  }
   const best = new Float64Array(count);
   const link = new Int32Array(count).fill(-1);
   const skips = new Uint8Array(count);
   const reach = Math.min(0.2, 2.5 * slack);
-  let [farBest, farAt, farNext] = [0, -1, 0];
-  let from = 0;
+  let [farBest, farAt, farNext, from] = [0, -1, 0, 0];
   /** by turns, the first candidate that lies so many before */
   const first = new Int32Array(MOST_SKIPPED + 2);
   for (let i = 0; i < count; i++) {
     const here = times[i]!;
     const p = period(here);
+    const uneven = 1 / (p * slack);
     while (from < i && here - times[from]! > p * (MOST_SKIPPED + 1 + reach)) from++;
-    for (; farNext < from; farNext++) if (best[farNext]! > farBest) [farBest, farAt] = [best[farNext]!, farNext];
-    let [top, to, skipped] = [0, -1, 0];
-    if (farAt >= 0 && farBest - BREAK_COST > top) [top, to] = [farBest - BREAK_COST, farAt];
+    for (; farNext < from; farNext++)
+      if (best[farNext]! > farBest) {
+        farBest = best[farNext]!;
+        farAt = farNext;
+      }
+    let top = 0;
+    let to = -1;
+    let skipped = 0;
+    if (farAt >= 0 && farBest - BREAK_COST > top) {
+      top = farBest - BREAK_COST;
+      to = farAt;
+    }
     for (let whole = MOST_SKIPPED + 1; whole > 0; whole--) {
-      const [farthest, nearest] = [p * (whole + reach), p * (whole - reach)];
+      const farthest = here - p * (whole + reach);
+      const nearest = here - p * (whole - reach);
+      const fee = SKIP_COST * (whole - 1);
       let j = first[whole]!;
-      while (j < i && here - times[j]! > farthest) j++;
-      while (j > from && here - times[j - 1]! <= farthest) j--;
+      while (j < i && times[j]! < farthest) j++;
+      while (j > from && times[j - 1]! >= farthest) j--;
       first[whole] = j;
-      for (; j < i; j++) {
-        const away = here - times[j]!;
-        if (away < nearest) break;
-        if (best[j]! <= top) continue;
-        const value = best[j]! - 0.3 * ((away / p - whole) / slack) ** 2 - SKIP_COST * (whole - 1);
-        if (value > top) [top, to, skipped] = [value, j, whole - 1];
+      for (; j < i && times[j]! <= nearest; j++) {
+        if (best[j]! - fee <= top) continue;
+        const off = (here - times[j]! - whole * p) * uneven;
+        const value = best[j]! - 0.3 * off * off - fee;
+        if (value > top) {
+          top = value;
+          to = j;
+          skipped = whole - 1;
+        }
       }
     }
-    best[i] = top + Math.min(MOST_STRENGTH, list[i]!.salience / usual) - ENTRANCE;
+    best[i] = top + gains[i]!;
     link[i] = to;
     skips[i] = skipped;
   }

@@ -47,7 +47,7 @@ export function markedBlows(bands: OnsetBands, marks: readonly number[], seconds
   const events = candidates(row, bands.frameRate, THRESHOLD);
   return {
     track: { period, saliences, events }, runs: splitRuns(times, saliences, periodAt, [], usual, seconds),
-    contrast: contrastOf({ times, period, periodAt, usual, events }, seed), rhythm: false, byHand: true, readings: [], others: [],
+    contrast: contrastOf({ times, period, periodAt, usual, events }, seed), rhythm: false, guessed: false, byHand: true, readings: [], others: [],
   };
 }
 

@@ -19,11 +19,10 @@ export function otherReadings(track: Track): OtherReading[] {
   return out.sort((a, b) => b.against - a.against).slice(0, 3);
 }
 
-/** A second chain in figures. */
-export function otherChain(other: ChainTrack, main: ChainTrack): OtherChain {
-  const { track } = other;
+/** A second chain in figures. @param levelDecibels of its usual blow against the main one's */
+export function otherChain({ track }: ChainTrack, levelDecibels: number): OtherChain {
   const runs = splitRuns(track.times, track.saliences, track.periodAt, [], track.usual, Infinity);
   const longest = [...runs].sort((a, b) => b.times.length - a.times.length)[0];
   const rate = (longest && steadyRate(longest)?.rate) ?? { value: 1 / track.period, low: 0.95 / track.period, high: 1.05 / track.period };
-  return { rate, impacts: track.times.length, levelDecibels: 10 * Math.log10(Math.max(1e-9, other.energy) / Math.max(1e-9, main.energy)), times: track.times };
+  return { rate, impacts: track.times.length, levelDecibels, times: track.times };
 }

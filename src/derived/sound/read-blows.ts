@@ -29,6 +29,8 @@ export interface BlowsGiven {
   readonly contrast: number;
   /** strokes that repeat in a pattern, as those of one hammer do not */
   readonly rhythm: boolean;
+  /** which of two chains is the hammer is a guess */
+  readonly guessed: boolean;
   /** a person put them there: which sound is the blow and whether there is a beat is not asked again */
   readonly byHand: boolean;
   readonly readings: readonly OtherReading[];
@@ -80,7 +82,7 @@ export function readBlows(sound: PreparedSound, given: BlowsGiven, before: reado
   const { turn, fall } = foldedTurn(sound, steadyTimes, search);
   const ringsThrough = fall < LEAST_FALL && search.second.verdict !== 'double';
   const second = ringsThrough && search.second.verdict === 'none seen' ? { ...search.second, verdict: 'cannot tell' as const } : search.second;
-  const trust = reaches(byHand ? { ...selfCheck, contrast: BELIEVED.contrast } : selfCheck, BELIEVED) && !given.rhythm ? 'good' : 'doubtful';
+  const trust = reaches(byHand ? { ...selfCheck, contrast: BELIEVED.contrast } : selfCheck, BELIEVED) && !given.rhythm && !given.guessed ? 'good' : 'doubtful';
   const blowsClear = quantile(sorted(track.saliences), 0.05) > 5 && trust === 'good';
   const figures = runs.map((run) => runOf(run, byHand || blowsClear)).filter((run): run is Run => run !== undefined);
   const recording = { ...facts, gainControl: turnsGainDown(sound, steadyTimes) || swells(turn, track.period) };
@@ -88,7 +90,7 @@ export function readBlows(sound: PreparedSound, given: BlowsGiven, before: reado
 
   if (bent) notes.push('clipped');
   if (recording.gainControl) notes.push('gain-control');
-  if (trust === 'doubtful') notes.push('uneven');
+  if (trust === 'doubtful' && !given.guessed) notes.push('uneven');
   if (all < 15 || longest.times[longest.times.length - 1]! - longest.times[0]! < 8) notes.push('few-strokes');
   if (readings.some((r) => r.against > 0.8)) notes.push('other-rate');
   if (others.length > 0) notes.push('other-chain');

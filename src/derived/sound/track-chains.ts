@@ -1,7 +1,6 @@
-import { median } from '../../methods/signal/index.ts';
 import { atOnset } from './onset-place.ts';
-import { blowEnergies } from './blow-energy.ts';
 import type { OnsetBands } from './onset-bands.ts';
+import { ownEnergies } from './own-energies.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import { contrastOf } from './contrast.ts';
 import { rhythmOf, withoutRhythm } from './rhythm.ts';
@@ -9,8 +8,6 @@ import { trackBlows, unevenness, type Track } from './track-blows.ts';
 
 export interface ChainTrack {
   readonly track: Track;
-  /** mean square of the usual blow */
-  readonly energy: number;
   /** blows heard over strokes expected inside the runs, 0 to 1 */
   readonly fill: number;
   readonly uneven: number;
@@ -23,12 +20,12 @@ export interface ChainTrack {
 /** s around a blow of one chain in which another's is not looked for */
 const SHADOW = 0.012;
 const LEAST_OTHER = 12;
-/** Energy by which another chain must exceed the first to be taken for the main one. */
-const LOUDER = 1.1;
-/** Share of the first chain's contrast that it must have, too; with less, it must be much louder. */
-const AS_SURE = 0.55;
+/** Share of the first chain's contrast that another must have to be taken for the main one, however loud. */
 const HARDLY_SURE = 0.25;
-const MUCH_LOUDER = 4;
+/** dB that a chain e times as sure is ahead by, of two that are nearly as loud. */
+const SURENESS = 1;
+/** dB; nearer than this, which of two is the hammer is a guess. */
+const GUESS = 2;
 /** Contrast from which a first chain leaves no doubt; another must be so many times surer. */
 const SURE = 8;
 const MUCH_SURER = 1.3;
@@ -37,30 +34,48 @@ const CLEAR = 2.2;
 /** Share of blows that two chains of different machines may have in common. */
 const MOST_SHARED = 0.5;
 
+/** The chain that is taken for the hammer and, where one was found, another that beats beside it. */
+export interface Chains {
+  readonly main: ChainTrack;
+  readonly other?: { readonly chain: ChainTrack; /** of its usual blow against the main one's */ readonly levelDecibels: number };
+  /** the two are so nearly alike that which of them is the hammer is a guess */
+  readonly guessed: boolean;
+}
+
 /**
  * The strongest chain of regular impacts and, with it taken out, the next one that beats on its own.
+ * @returns undefined when nothing beats
  * @param range s, shortest and longest period
  * @param seed of the chance that chains are held against
  */
-export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number], seed: number): readonly ChainTrack[] {
-  const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(sound, bands, trackBlows(where, within, start), seed));
+export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number], seed: number): Chains | undefined {
+  const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(bands, trackBlows(where, within, start), seed));
   const first = chainIn(bands);
-  if (!first) return [];
+  if (!first) return undefined;
   const pattern = rhythmOf(bands, first.track);
   if (pattern) {
     // One hammer makes no rhythm of unlike strokes; what beats beside it is the hammer sooner.
     const rest = withoutRhythm(bands, pattern);
     const other = rest && chainIn(rest);
-    return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? [other, { ...first, rhythm: true }] : [{ ...first, rhythm: true }];
+    const rhythm = { ...first, rhythm: true };
+    return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? besides(sound, other, rhythm) : { main: rhythm, guessed: false };
   }
-  const second = judged(sound, bands, trackBlows(withoutBlows(bands, first.track), range), seed);
-  if (!second || !standsAlone(first, second)) return [first];
-  if (!louder(first, second) || rhythmOf(bands, second.track)) return [first, second];
+  const second = judged(bands, trackBlows(withoutBlows(bands, first.track), range), seed);
+  if (!second || !standsAlone(first, second)) return { main: first, guessed: false };
+  const asFound = besides(sound, first, second);
+  const ahead = asFound.other.levelDecibels + SURENESS * Math.log(second.contrast / first.contrast);
+  const kept = { ...asFound, guessed: Math.abs(ahead) < GUESS };
+  if (!(ahead > 0) || second.contrast < HARDLY_SURE * first.contrast || rhythmOf(bands, second.track)) return kept;
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
-  const main = judged(sound, bands, trackBlows(bands, near), seed) ?? second;
+  const main = judged(bands, trackBlows(bands, near), seed) ?? second;
   // What it finds then must be new: every other blow of the first chain would pass for a louder one too.
-  return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? [first, second] : [main, first];
+  return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? kept : { ...besides(sound, main, first), guessed: kept.guessed };
+}
+
+function besides(sound: PreparedSound, main: ChainTrack, chain: ChainTrack): Chains & { other: object } {
+  const [own, its] = ownEnergies(sound, [main.track.times, chain.track.times]);
+  return { main, other: { chain, levelDecibels: 10 * Math.log10(Math.max(1e-12, its!) / Math.max(1e-12, own!)) }, guessed: false };
 }
 
 /** The chain that stands best against chance: found from all bands alike or, where that leaves doubt, from the low or the high ones alone. */
@@ -75,18 +90,11 @@ function surest(bands: OnsetBands, chainFrom: (start?: readonly number[]) => Cha
   }, first);
 }
 
-/** The louder, and by the more the less sure it is; where no energy is to be seen at the blows, nothing is said of it. */
-function louder(first: ChainTrack, second: ChainTrack): boolean {
-  if (!(first.energy > 0)) return false;
-  const ratio = second.energy / first.energy;
-  return ratio >= (second.contrast < AS_SURE * first.contrast ? MUCH_LOUDER : LOUDER) && second.contrast >= HARDLY_SURE * first.contrast;
-}
-
-function judged(sound: PreparedSound, bands: OnsetBands, found: Track | undefined, seed: number): ChainTrack | undefined {
+function judged(bands: OnsetBands, found: Track | undefined, seed: number): ChainTrack | undefined {
   if (!found) return undefined;
   const track = atOnset(bands, found);
   const { fill } = fillOf(track.times, track.periodAt);
-  return { track, energy: median(blowEnergies(sound, track.times)), fill, uneven: unevenness(track.times, track.periodAt), contrast: contrastOf(track, seed), rhythm: false };
+  return { track, fill, uneven: unevenness(track.times, track.periodAt), contrast: contrastOf(track, seed), rhythm: false };
 }
 
 /** Share of strokes inside the runs that were heard. */

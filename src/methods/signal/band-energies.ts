@@ -15,15 +15,19 @@ export function bandEnergies(samples: Float64Array | Float32Array, low: number, 
   return allBandEnergies(samples, [[low, high]], rate, hop)[0]!;
 }
 
-/** The same for several bands, two at a time: each filter waits for its own last value, and two wait together. @param bands edges in Hz, as for one band */
+/** The same for several bands, two at a time where both have two edges: each filter waits for its own last value, and two wait together. @param bands edges in Hz, as for one band */
 export function allBandEnergies(samples: Float64Array | Float32Array, bands: readonly (readonly [low: number, high: number])[], rate: number, hop: number): Float32Array[] {
   const frames = Math.floor(samples.length / hop);
   const rows = bands.map(() => new Float32Array(frames));
-  for (let b = 0; b < bands.length; b += 2) {
-    const other = Math.min(b + 1, bands.length - 1);
-    if (other === b) oneBand(samples, sectionsOf(bands[b]!, rate), hop, rows[b]!);
-    else twoBands(samples, sectionsOf(bands[b]!, rate), sectionsOf(bands[other]!, rate), hop, rows[b]!, rows[other]!);
+  const sections = bands.map((band) => sectionsOf(band, rate));
+  const closed = sections.flatMap(({ lower }, b) => (lower === ALL_PASS ? [] : [b]));
+  for (let c = 0; c + 1 < closed.length; c += 2) {
+    const [b, other] = [closed[c]!, closed[c + 1]!];
+    twoBands(samples, sections[b]!, sections[other]!, hop, rows[b]!, rows[other]!);
   }
+  sections.forEach((section, b) => {
+    if (section.lower === ALL_PASS || (closed.length % 2 === 1 && b === closed[closed.length - 1])) oneBand(samples, section, hop, rows[b]!);
+  });
   rows.forEach((row, b) => {
     const delay = Math.min(frames, Math.round(envelopeDelay(bands[b]![0], bands[b]![1], rate) / hop));
     if (delay === 0) return;
@@ -62,35 +66,36 @@ function oneBand(samples: Float64Array | Float32Array, { upper, lower }: Section
   }
 }
 
+/** Two bands with two edges each. The gains of their sections are left to the end, which leaves half the products. */
 function twoBands(samples: Float64Array | Float32Array, one: Sections, other: Sections, hop: number, into: Float32Array, intoOther: Float32Array): void {
-  const { b0: p0, a1: p1, a2: p2 } = one.upper;
-  const { b0: q0, b1: q1, b2: q2, a1: q3, a2: q4 } = one.lower;
-  const { b0: r0, a1: r1, a2: r2 } = other.upper;
-  const { b0: s0, b1: s1, b2: s2, a1: s3, a2: s4 } = other.lower;
+  const { a1: p1, a2: p2 } = one.upper;
+  const { a1: q1, a2: q2 } = one.lower;
+  const { a1: r1, a2: r2 } = other.upper;
+  const { a1: s1, a2: s2 } = other.lower;
+  const [gain, gainOther] = [(one.upper.b0 * one.lower.b0) ** 2 / hop, (other.upper.b0 * other.lower.b0) ** 2 / hop];
   let [u1, u2, v1, v2, m1, m2, n1, n2, at] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
   for (let frame = 0; frame < into.length; frame++) {
     let [sum, sumOther] = [0, 0];
     for (let i = 0; i < hop; i++, at++) {
-      const sample = samples[at]!;
-      const x = p0 * sample;
-      const w = r0 * sample;
+      const x = samples[at]!;
+      const twice = x + x;
       const y = x + u1;
-      const k = w + m1;
-      u1 = u2 - 2 * x - p1 * y;
-      m1 = m2 - 2 * w - r1 * k;
+      const k = x + m1;
+      u1 = u2 - twice - p1 * y;
+      m1 = m2 - twice - r1 * k;
       u2 = x - p2 * y;
-      m2 = w - r2 * k;
-      const z = q0 * y + v1;
-      const l = s0 * k + n1;
-      v1 = q1 * y - q3 * z + v2;
-      n1 = s1 * k - s3 * l + n2;
-      v2 = q2 * y - q4 * z;
-      n2 = s2 * k - s4 * l;
+      m2 = x - r2 * k;
+      const z = y + v1;
+      const l = k + n1;
+      v1 = y + y - q1 * z + v2;
+      n1 = k + k - s1 * l + n2;
+      v2 = y - q2 * z;
+      n2 = k - s2 * l;
       sum += z * z;
       sumOther += l * l;
     }
-    into[frame] = sum / hop;
-    intoOther[frame] = sumOther / hop;
+    into[frame] = gain * sum;
+    intoOther[frame] = gainOther * sumOther;
   }
 }
 

@@ -26,7 +26,7 @@ export function beatSentences(result: BeatResult, picture?: Picture): readonly S
   const second = result.second.verdict === 'double' || result.second.verdict === 'possible' || hardAndSoft(result.strokes, 1 / result.rate.value) !== undefined ? 'second' : 'figure';
   return [
     { kind: 'headline', words: headline(result) },
-    ...(result.trust === 'doubtful' ? [say('warning', 'All of this is doubtful: the blows are uneven or hardly stand out from what else is heard; talk and tunes have been read like this.')] : []),
+    ...(result.trust === 'doubtful' ? [say('warning', result.advice.some((one) => one.kind === 'uneven') ? 'All of this is doubtful: the blows are uneven or hardly stand out from what else is heard; talk and tunes have been read like this.' : 'Two machines beat here, as loud as one another and as even. Which of them is the hammer is a guess, and all that follows rests on it.')] : []),
     ...secondSentences(result).map((words) => say(second, words)),
     ...figures(result, picture).map((words) => say('figure', words)),
     ...others(result).map((words) => say('warning', words)),
