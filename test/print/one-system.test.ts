@@ -4,7 +4,7 @@ import { CASES, pictureOf } from './paper-cases.ts';
 
 /** Units of the other system with a figure before them, and lengths that are said without one. */
 const OTHER = {
-  metric: /(?<![\w.])\d[\d,./ ]*\s?(?:in|inch|inches|thou|ft|feet|lb|lbf|psi|psf|ksi|hp|°F|fl oz|oz)(?![\w·°])(?! \d)|\b(?:[Oo]ne|[Tt]wo|[Tt]hree|[Ff]ive|[Ss]ix|[Ss]even|[Tt]en|[Aa]) (?:feet|foot)\b|\b(?:[Aa]n?|[Hh]alf an|[Oo]ne|[Ee]ach|[Pp]er) (?:half )?inch\b|\bthou\b|\bthousandths?\b/gu,
+  metric: /(?<![\w.])\d[\d,./ ]*\s?(?:in|inch|inches|thou|ft|feet|lb|lbf|psi|psf|ksi|hp|°F|fl oz|oz)(?![\w·°])(?! \d)|\b(?:[Oo]ne|[Tt]wo|[Tt]hree|[Ff]ive|[Ss]ix|[Ss]even|[Tt]en) (?:feet|foot)\b|\b(?:[Aa]n?|[Hh]alf an|[Oo]ne|[Ee]ach|[Pp]er) (?:half )?inch\b|\bthou\b|\bthousandths?\b/gu,
   inch: /(?<![\w.])\d[\d,.]*\s?(?:mm|cm|m|kg|kPa|MPa|kN|N|kW|W|J|°C|cm³|m³)(?![\w²³/(])|\b(?:milli)?metres?\b/gu,
 } as const;
 /** Figures with more places than anybody means: a limit of 300 mm printed as 11.81 in. Readings and sizes to make have theirs. */

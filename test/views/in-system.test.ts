@@ -5,7 +5,7 @@ import { inOtherUnits, inSystem, ownUnitsFirst } from '../../src/views/index.ts'
 
 test.each([
   ['0.003 to 0.006 in is good.', '0.076 to 0.152 mm is good.'], ['a 4 by 4 in hardwood prop carries 8,000 lb up to 44 in long', 'a 102 by 102 mm hardwood prop carries 3600 kg up to 1120 mm long'],
-  ['Nobody but the operator within ten feet while it runs.', 'Nobody but the operator within three metres while it runs.'], ['scaled from the 50 lb class', 'scaled from the 50 lb class'],
+  ['Nobody but the operator within ten feet while it runs.', 'Nobody but the operator within three metres while it runs.'], ['scaled from the 50 lb class', 'scaled from the 50 lb class'], ['a foot that carries the taper', 'a foot that carries the taper'], ['1/8 in in a foot of face', '3.2 mm in 300 mm of face'],
   ['With the stack an inch short', 'With the stack 25 mm short'], ['watch from 1/2 in up; limited from 1 in up', 'watch from 12.7 mm up; limited from 25 mm up'], ['60 in 100 do this, in one go', '60 in 100 do this, in one go'],
   ['about 3/8 in', 'about 9.5 mm'], ['12 thou', '0.30 mm'], ['1 1/2 in', '38 mm'],
 ])('%s', (inch, metric) => {

@@ -19,7 +19,7 @@ const MEANINGS: Readonly<Record<string, Meaning>> = {
 };
 /** Lengths that are said without a figure, as a person who measures in millimetres says them. */
 const SAID: readonly (readonly [RegExp, string])[] = [
-  [/\bten feet\b/g, 'three metres'], [/\bone foot\b/g, '300 mm'], [/\bone inch\b/gi, '25 mm'], [/\ba foot\b/g, '300 mm'], [/\bhalf an inch to an inch\b/gi, '13 to 25 mm'], [/\bhalf an inch\b/gi, '13 mm'], [/\ban inch\b/gi, '25 mm'], [/\ba quarter inch\b/gi, '6 mm'], [/\ba quarter of an inch\b/gi, '6 mm'],
+  [/\bten feet\b/g, 'three metres'], [/\bone foot\b/g, '300 mm'], [/\bone inch\b/gi, '25 mm'], [/\b((?:in|of|to) )a foot\b(?= of | round |[.,;)]|$)/g, '$1300 mm'], [/\bhalf an inch to an inch\b/gi, '13 to 25 mm'], [/\bhalf an inch\b/gi, '13 mm'], [/\ban inch\b/gi, '25 mm'], [/\ba quarter inch\b/gi, '6 mm'], [/\ba quarter of an inch\b/gi, '6 mm'],
   [/\bclearance per inch of shaft\b/gi, 'clearance for the shaft’s diameter'], [/\b(each|per) inch\b/gi, '$1 25 mm'], [/\bthousandths of an inch\b/gi, 'hundredths of a millimetre'],
 ];
 /** Rounded to this share of the value: as finely as words are meant. */
