@@ -13,6 +13,8 @@ export interface Span {
 export interface JobPart {
   readonly id: string;
   readonly words: string;
+  /** Where its size goes by the ram class: it is said behind the words. */
+  readonly sized?: 'motor';
   readonly quantity: number;
   /** What it is counted in; each where left out. */
   readonly unit?: 'each' | 'set' | 'kg' | 'lb' | 'm' | 'ft' | 'hour';
@@ -28,6 +30,8 @@ export interface JobBefore {
   readonly because: string;
   /** True where it only holds at one end: what is stuck in the ram does not hold up the work on the seat below. */
   readonly atSameEnd?: true;
+  /** True where it only comes first if both are done: a die is ground before it is keyed, and may be keyed without being ground. */
+  readonly onlyInOrder?: true;
 }
 
 /** One repair or adjustment. */

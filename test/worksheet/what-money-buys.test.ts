@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { isOpen } from '../../src/derived/index.ts';
+import { bestUse, isOpen } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { workPlan } from '../../src/views/work/index.ts';
 import { budgetStepBlocks } from '../../src/views/work/budget-blocks.ts';
@@ -40,4 +40,21 @@ describe.each(HAMMERS)('$name', ({ entries }) => {
     for (const words of done.slice(1)) expect(words).toMatch(/^All of the above, and: [a-z]/);
     expect(done.join(' ')).not.toMatch(/\balso\b|\bwithout\b/);
   });
+});
+
+test('what only comes first is not bought for what it comes before: keys hold without dies that are ground', () => {
+  const found = pictureOf(surveyed('sallowfield-40-sunken-seat'), 'inch');
+  const keys = found.worksheet.jobs.find((job) => job.job === 'keys.renew');
+  expect(keys?.after).toContain('dies.grind-pair');
+  const { toRun = 0 } = bestUse(found.known, found.findings, found.worksheet, knowledge, { money: 0 });
+  const least = bestUse(found.known, found.findings, found.worksheet, knowledge, { money: Math.ceil(toRun) });
+  expect(least.duty.after.verdict).not.toBe('stand-down');
+  expect(least.jobs).toContain('keys.renew');
+  // The key is filed to the die that stays, so the new die comes with it; the grinding does not.
+  expect(least.jobs).toContain('dies.new-lower');
+  expect(least.jobs).not.toContain('dies.grind-pair');
+  // The least that makes it run is one of the sums, and what is bought before is part of it.
+  const { steps } = workPlan(found, knowledge);
+  const runs = steps.findIndex((step) => step.duty.after.verdict !== 'stand-down');
+  expect(steps[runs]?.jobs).toEqual(least.jobs);
 });

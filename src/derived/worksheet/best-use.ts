@@ -9,7 +9,7 @@ import { insteadJobs } from './instead-jobs.ts';
 import { isOpen } from './job-entry.ts';
 import { limitBurden } from './limit-burden.ts';
 import { orderRound } from './order-round.ts';
-import { withSafetyFirst } from './safety-first.ts';
+import { withKept, withSafetyFirst } from './safety-first.ts';
 import { settledBy } from './settled-by-trial.ts';
 import type { InsteadJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
@@ -24,6 +24,8 @@ export interface Budget {
   readonly wanted?: 'best duty' | 'safe to run';
   /** Jobs that are bought already and stay bought, each itself or what does in its place: where one sum follows on another. */
   readonly keeping?: readonly string[];
+  /** The only jobs that may be chosen, any where left out: on the way to a greater sum nothing is bought beside it. */
+  readonly among?: readonly string[];
 }
 
 /** What to do first with a budget, and what it buys in duty. */
@@ -63,7 +65,7 @@ const HUNDREDTHS = 100;
 export function bestUse(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge, budget: Budget): BestUse {
   const problems = budgetProblems(budget);
   const instead = insteadJobs(known, findings, knowledge, worksheet);
-  const open = [...worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB), ...instead];
+  const open = [...worksheet.jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB), ...instead].filter((job) => budget.among?.includes(job.job) ?? true);
   const trial = worksheet.jobs.find((job) => isOpen(job) && job.job === TRIAL_JOB);
   const sheet = { known, findings, knowledge, open, trial, end: budget.reckon ?? 'likely' } as const;
   const all = problemOf(sheet, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
@@ -136,7 +138,7 @@ function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
   }
   const safe = withSafetyFirst(open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })), safetyNeeds(sheet, SAFE_TO_TOUCH), safetyNeeds(sheet, SAFETY_FIRST));
   return {
-    jobs: withSafetyFirst(safe, [], keptNeeds(sheet, budget.keeping ?? [])),
+    jobs: withKept(safe, keptNeeds(sheet, budget.keeping ?? [])),
     cures, fixed: trial === undefined ? { cost: 0, hours: 0 } : small(trial), floor, stands,
     budget: Math.floor(budget.money * HUNDREDTHS + 1e-6), hoursBudget: budget.hours === undefined ? Number.POSITIVE_INFINITY : Math.floor(budget.hours * HUNDREDTHS + 1e-6),
   };
@@ -179,7 +181,9 @@ const partsAsking = (sheet: Sheet, id: string): ReadonlySet<string> => new Set(s
  * is asked. A job that is only another way is waited for where it is chosen, and is no reason to choose it.
  */
 function waitsOf(sheet: Sheet, job: WorksheetJob): Pick<ChoiceProblem['jobs'][number], 'after' | 'afterOneOf'> {
+  const orderOnly = new Set(sheet.knowledge.jobs.find((one) => one.id === job.job)?.after.filter((before) => before.onlyInOrder === true).map((before) => before.job));
   const lists = job.after.flatMap((before): readonly (readonly number[])[] => {
+    if (orderOnly.has(before)) return [];
     const self = placeOf(sheet, before);
     if (self.length === 0 || (partsAsking(sheet, before).size === 0 && sheet.open[self[0]!]?.number === 0)) return [];
     return [servingFor(sheet, before)];

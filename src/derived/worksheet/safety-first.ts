@@ -19,6 +19,12 @@ export function withSafetyFirst(jobs: readonly ChoiceJob[], touch: readonly Need
   });
 }
 
+/** Lets every job bring all that is kept with it: whatever is chosen, what is bought already stays, each itself or what does in its place. */
+export const withKept = (jobs: readonly ChoiceJob[], kept: readonly Needs[]): readonly ChoiceJob[] => (kept.length === 0 ? jobs : jobs.map((job): ChoiceJob => {
+  const lists = [...(job.afterOneOf ?? []), ...kept.flatMap((one) => one.oneOf ?? [])];
+  return { ...job, after: [...new Set([...job.after, ...kept.flatMap((one) => one.jobs)])], ...(lists.length === 0 ? {} : { afterOneOf: lists }) };
+}));
+
 /** The jobs of some needs, and everything that those wait for. */
 function reached(jobs: readonly ChoiceJob[], needs: readonly Needs[]): ReadonlySet<number> {
   const found = new Set<number>();

@@ -5,8 +5,8 @@ import type { Job } from '../job.ts';
 const DIES_BEFORE_KEYS: Job['after'] = [
   { job: 'dies.new-upper', because: 'a key is filed to its own die: the new die comes first', atSameEnd: true },
   { job: 'dies.new-lower', because: 'a key is filed to its own die: the new die comes first', atSameEnd: true },
-  { job: 'dies.grind-pair', because: 'the dies come out to be ground, and are keyed once, when they come back' },
-  { job: 'dies.dress', because: 'the dies come out to be dressed, and are keyed once, when they come back' },
+  { job: 'dies.grind-pair', because: 'the dies come out to be ground or dressed, and are keyed once, when they come back', onlyInOrder: true },
+  { job: 'dies.dress', because: 'the dies come out to be ground or dressed, and are keyed once, when they come back', onlyInOrder: true },
 ];
 
 /** A die is cut to the seat and the flanks that stay. */
@@ -138,8 +138,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     words: 'With die and key drawn, wash dovetail, die and key with solvent and wipe with a white rag until it stays white; then drive them dry, once.',
     after: [
       { job: 'keys.draw', because: 'a stuck key has to come out first', atSameEnd: true },
-      { job: 'dies.grind-pair', because: 'the dies are drawn once: ground while they are out, and washed of what grinding leaves' },
-      { job: 'dies.dress', because: 'the dies are drawn once: dressed while they are out, and washed of what grinding leaves' },
+      { job: 'dies.grind-pair', because: 'the dies are drawn once: ground or dressed while they are out, and washed of what grinding leaves', onlyInOrder: true },
+      { job: 'dies.dress', because: 'the dies are drawn once: ground or dressed while they are out, and washed of what grinding leaves', onlyInOrder: true },
     ],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [],
@@ -158,18 +158,18 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.renew', title: 'Fit a new key', part: 'keys', families: EVERY, stage: 12,
-    words: 'Plane a new key from tough unhardened steel, 3/8 in or more thick, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
+    words: 'Plane a new key from tough unhardened steel, 3/8 in or more thick at its middle, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
     after: [
       { job: 'dovetail.file-flanks', because: 'a key fitted to a bad flank breaks the lip' },
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
       { job: 'seat.fit-filler-plate', because: 'the plate lifts the die and changes the key' },
-      { job: 'keys.dry', because: 'a new key goes into a dry dovetail' },
+      { job: 'keys.dry', because: 'a new key goes into a dry dovetail', onlyInOrder: true },
       ...DIES_BEFORE_KEYS,
     ],
     replaces: [{ job: 'keys.drive', on: ['keys'] }],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'key-steel', words: 'key steel, 3/8 by 1/2 in', quantity: 1, unit: 'ft', priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
+      { id: 'key-steel', words: 'key steel', quantity: 1, unit: 'ft', priceEach: { least: 6, likely: 12, most: 25 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-keys',
   },
@@ -179,8 +179,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
-      { job: 'keys.draw', because: 'the dies come out to be dressed' },
-      { job: 'dies.grind-pair', because: 'edges are rounded on the face that stays' },
+      { job: 'keys.draw', because: 'the dies come out to be dressed', onlyInOrder: true },
+      { job: 'dies.grind-pair', because: 'edges are rounded on the face that stays', onlyInOrder: true },
     ],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
@@ -197,9 +197,9 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
       { job: 'ways.true', because: 'a taper ground into the dies hides ways that are out' },
       { job: 'keys.draw', because: 'the dies come out to be ground' },
-      { job: 'dies.new-upper', because: 'the pair is ground with the new die in it' },
-      { job: 'dies.new-lower', because: 'the pair is ground with the new die in it' },
-      { job: 'dies.temper', because: 'heat moves a die: it is ground afterwards' },
+      { job: 'dies.new-upper', because: 'the pair is ground with the new die in it', onlyInOrder: true },
+      { job: 'dies.new-lower', because: 'the pair is ground with the new die in it', onlyInOrder: true },
+      { job: 'dies.temper', because: 'heat moves a die: it is ground afterwards', onlyInOrder: true },
     ],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 3, helpers: 0,
     parts: [],

@@ -58,7 +58,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     after: [
       { job: 'bearings.clean', because: 'grit under the shaft reads as fit' },
       { job: 'shaft.turn-true', because: 'shims cannot fit a shaft that is out of round' },
-      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set' },
+      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set', onlyInOrder: true },
     ],
     hours: { least: 0.5, likely: 0.7, most: 1 }, skill: 2, helpers: 0,
     parts: [
@@ -70,7 +70,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     id: 'bearings.even-shims', title: 'Make the shims even', part: 'bearing-caps', families: EVERY, stage: 6,
     words: 'Equal packs at both sides of each cap, anchored so that they cannot creep.',
     after: [
-      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set' },
+      { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set', onlyInOrder: true },
     ],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
     parts: [

@@ -81,8 +81,8 @@ export function budgetStepBlocks(picture: Picture, steps: readonly BestUse[]): r
 /** What a row does: the first alone, each other on top of those above; a job that another makes pointless is named with it. */
 function doneWords(names: ReadonlyMap<string, string>, use: BestUse, held: ReadonlySet<string>, fresh: readonly string[]): string {
   const gone = [...held].filter((job) => !use.jobs.includes(job)).map((job) => names.get(job) ?? job);
-  const words = fresh.join('; ');
-  return `${held.size === 0 ? words : `All of the above, and: ${lowered(words)}`}${gone.length === 0 ? '' : `. Not wanted then, because of these: ${gone.map(lowered).join('; ')}`}.`;
+  const words = fresh.map((one, index) => (held.size === 0 && index === 0 ? one : lowered(one))).join('; ');
+  return `${held.size === 0 ? words : `All of the above, and: ${words}`}${gone.length === 0 ? '' : `. Not wanted then, because of these: ${gone.map(lowered).join('; ')}`}.`;
 }
 
 const limitCount = (after: BestUse['duty']['after']): string => (after.limits.length === 0 ? '' : after.limits.length === 1 ? ', 1 limit' : `, ${after.limits.length} limits`);

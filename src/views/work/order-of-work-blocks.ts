@@ -49,7 +49,9 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const { worksheet } = picture;
   const titles = new Map(worksheet.jobs.map((one) => [one.job, `${one.number}`]));
   const reasons = knowledge.jobs.find((one) => one.id === job.job)?.after ?? [];
-  const waits = reasons.filter((one) => job.after.includes(one.job)).map((one) => `${titles.get(one.job) ?? one.job}: ${one.because}`);
+  const waiting = reasons.filter((one) => job.after.includes(one.job));
+  // What it waits for by the same reason stands before it together.
+  const waits = [...new Set(waiting.map((one) => one.because))].map((because) => `${waiting.filter((one) => one.because === because).map((one) => titles.get(one.job) ?? one.job).join(' and ')}: ${because}`);
   const rest = job.after.filter((id) => !reasons.some((one) => one.job === id));
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [

@@ -33,24 +33,21 @@ export const withMoney = (picture: Picture, knowledge: Knowledge, options: Money
 
 export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => saleValue(picture.known, picture.findings, { jobs: picture.worksheet.jobs, prices: picture.worksheet.prices ?? priceBook(picture.known, knowledge), ...(picture.duty.overdue === undefined ? {} : { overdue: picture.duty.overdue }) }, picture.provenance.seed);
 
-/** The choice at several sums, each keeping what the lesser ones bought; those that buy nothing more left out. */
+/**
+ * The choice at several sums, each keeping what the lesser ones bought; those that buy nothing more left out. What is bought
+ * before it runs at all is part of the least that makes it run, so that no money goes beside it.
+ */
 function budgetSteps({ known, findings, worksheet }: Picture, knowledge: Knowledge): readonly BestUse[] {
-  const choose = (money: number, keeping: readonly string[]): BestUse => bestUse(known, findings, worksheet, knowledge, { money, keeping });
+  const choose = (money: number, more: Pick<Budget, 'keeping' | 'among'> = {}): BestUse => bestUse(known, findings, worksheet, knowledge, { money, ...more });
   const whole = worksheet.jobs.filter(isOpen).reduce((sum, job) => sum + job.cost.likely, 0);
-  const sums = [...new Set([...SHARES.map((share) => Math.round(share * whole)), Math.ceil(whole)])].sort((a, b) => a - b);
+  const { toRun } = choose(0);
+  const least = toRun === undefined ? undefined : choose(Math.ceil(toRun));
+  const sums = [...new Set([...SHARES.map((share) => Math.round(share * whole)), ...(toRun === undefined ? [] : [Math.ceil(toRun)]), Math.ceil(whole)])].sort((a, b) => a - b);
   const steps: BestUse[] = [];
-  const take = (money: number): void => {
-    const held = steps.at(-1)?.jobs ?? [];
-    const one = choose(money, held);
-    if (one.jobs.length > 0 && one.jobs.join() !== held.join()) steps.push(one);
-  };
-  for (const [index, money] of sums.entries()) {
-    take(money);
-    // The least that makes it run, on top of what is bought already, is a sum of its own where it lies before the next.
-    const run = runsFor(choose(money, steps.at(-1)?.jobs ?? []));
-    if (run !== undefined && run > money && run < (sums[index + 1] ?? Number.POSITIVE_INFINITY)) take(run);
+  for (const money of sums) {
+    const keeping = steps.at(-1)?.jobs ?? [];
+    const one = choose(money, least !== undefined && money < Math.ceil(toRun ?? 0) ? { keeping, among: least.jobs } : { keeping });
+    if (one.jobs.length > 0 && one.jobs.join() !== keeping.join()) steps.push(one);
   }
   return steps;
 }
-
-const runsFor = ({ toRun, duty }: BestUse): number | undefined => (toRun === undefined || duty.after.verdict !== 'stand-down' ? undefined : Math.ceil(toRun));
