@@ -135,7 +135,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.dry', title: 'Dry the dovetails and keys', part: 'keys', families: EVERY, stage: 12,
-    words: 'With die and key drawn, wash dovetail, die and key with solvent and wipe with a white rag until it stays white; then drive them dry, once.',
+    words: 'Draw die and key where they are not out already, wash dovetail, die and key with solvent and wipe with a white rag until it stays white; then drive them dry, once.',
     after: [
       { job: 'keys.draw', because: 'a stuck key has to come out first', atSameEnd: true },
       { job: 'dies.grind-pair', because: 'the dies are drawn once: ground or dressed while they are out, and washed of what grinding leaves', onlyInOrder: true },
@@ -191,7 +191,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'With the dies out, have both ground flat and parallel; the hard skin of worked dies is ground, not milled. They stay out until their keys are driven.',
+    words: 'Draw both dies and have them ground flat and parallel; the hard skin of worked dies is ground, not milled. They stay out until their keys are driven.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
