@@ -1,7 +1,14 @@
 import { CAUTIONS } from './cautions.ts';
+import { DISPUTES } from './criteria/disputes.ts';
 import { forJudging } from './for-judging.ts';
 import type { Knowledge } from './job.ts';
 import { SOURCES } from './sources.ts';
 
 /** Everything that the program knows beforehand. */
-export const knowledge: Knowledge = { ...forJudging, sources: SOURCES, cautions: CAUTIONS };
+export const knowledge: Knowledge = {
+  ...forJudging, sources: SOURCES, cautions: CAUTIONS,
+  criteria: forJudging.criteria.map((criterion) => {
+    const dispute = DISPUTES[criterion.id];
+    return dispute === undefined ? criterion : { ...criterion, dispute };
+  }),
+};

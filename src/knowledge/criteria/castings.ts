@@ -12,7 +12,6 @@ export const CASTINGS_CRITERIA: readonly Criterion[] = [
       repaired: { grade: 'limited', because: 'An old repair that holds is declared and worked gently, and watched.', source: 'page-frame', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }], cures: ['frame.have-repair-judged'] },
     } },
     gate: true, minutes: 12, cures: ['frame.dye-test', 'frame.stitch', 'frame.have-repair-judged'], cautions: ['cracked-casting', 'hot-casting'],
-    dispute: { oneSide: 'Stitching without heat is the sure repair of a cracked frame; weld on cast iron is the last resort.', otherSide: 'Brazed and even welded frames have worked for decades where somebody knew how to heat and cool the whole casting.', source: 'page-frame' },
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'suspected', grade: 'stand-down', stands: 'plain' }, { given: 'present', grade: 'stand-down', stands: 'plain' }, { given: 'repaired', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -26,7 +25,6 @@ export const CASTINGS_CRITERIA: readonly Criterion[] = [
       filler: { grade: 'watch', because: 'Filler and fresh paint hide seams: take them off before trusting the casting.', source: 'page-frame', cures: ['frame.dye-test'] },
     } },
     gate: false, minutes: 5, cures: ['frame.have-repair-judged', 'frame.dye-test'], cautions: ['cracked-casting'],
-    dispute: { oneSide: 'A bolted plate over a broken spine is honest and strong enough for a small hammer.', otherSide: 'A plate hides the crack and carries nothing until the crack has opened; only stitching or braze joins the iron.', source: 'page-frame' },
     examples: [{ given: 'none', grade: 'sound', stands: 'plain' }, { given: 'plated', grade: 'limited', stands: 'plain' }, { given: 'stitched', grade: 'watch', stands: 'plain' }, { given: 'brazed', grade: 'watch', stands: 'plain' }, { given: 'welded', grade: 'limited', stands: 'plain' }, { given: 'filler', grade: 'watch', stands: 'plain' }],
   },
   {
@@ -65,7 +63,6 @@ export const CASTINGS_CRITERIA: readonly Criterion[] = [
       fresh: { grade: 'watch', because: 'Fresh paint all over shows nothing of the iron: look at it bare where it carries load.', source: 'common-practice' },
     } },
     gate: false, minutes: 3, cures: ['nameplate.clear'], cautions: [],
-    dispute: { oneSide: 'A full coat of paint is a restoration and adds to the price.', otherSide: 'Painted is not restored: paint hides cracks, and a measured sheet is worth more than a coat.', source: 'common-practice' },
     examples: [{ given: 'clear', grade: 'sound', stands: 'plain' }, { given: 'buries', grade: 'watch', stands: 'plain' }, { given: 'fresh', grade: 'watch', stands: 'plain' }],
   },
   {
@@ -85,7 +82,6 @@ export const CASTINGS_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '5', source: 'page-foundation', because: 'A small part of the blow reaches the work; the rest shakes the ground.', limits: [{ kind: 'greatest-bar', value: { from: 'capacity.largest-bar' }, sentence: 'No bar thicker than {value}.' }] },
     ] },
     gate: false, minutes: 15, cures: ['anvil.add-mass'], cautions: [],
-    dispute: { oneSide: 'Ten to fifteen times the ram is the least that is worth building.', otherSide: 'Six times works: home-built hammers have run for years at that.', source: 'page-foundation' },
     examples: [{ given: '8', grade: 'watch', stands: 'just under' }, { given: '9', grade: 'watch', stands: 'at' }, { given: '10', grade: 'sound', stands: 'just over' }, { given: '4', grade: 'limited', stands: 'just under' }, { given: '5', grade: 'limited', stands: 'at' }, { given: '6', grade: 'watch', stands: 'just over' }],
   },
   {

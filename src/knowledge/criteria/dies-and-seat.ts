@@ -50,7 +50,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       hard: { grade: 'limited', because: 'A die that a file skates over can chip, and chips have killed.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     } },
     gate: false, minutes: 3, cures: ['dies.temper'], cautions: ['no-cold-blow', 'eyes'],
-    dispute: { oneSide: 'Dies belong hard, about 48 to 50 HRC, or they mushroom.', otherSide: 'Unhardened tough steel, about 37 HRC and below, dressed twice a year, is safer and good enough.', source: 'page-dies' },
     examples: [{ given: 'soft', grade: 'watch', stands: 'plain' }, { given: 'tough', grade: 'sound', stands: 'plain' }, { given: 'hard', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -78,7 +77,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       hard: { grade: 'limited', because: 'A die that a file skates over can chip, and chips have killed.', source: 'page-dies', limits: [{ kind: 'no-bystanders', sentence: 'Nobody but the operator within ten feet while it runs.' }] },
     } },
     gate: false, minutes: 3, cures: ['dies.temper'], cautions: ['no-cold-blow', 'eyes'],
-    dispute: { oneSide: 'Dies belong hard, about 48 to 50 HRC, or they mushroom.', otherSide: 'Unhardened tough steel, about 37 HRC and below, dressed twice a year, is safer and good enough.', source: 'page-dies' },
     examples: [{ given: 'soft', grade: 'watch', stands: 'plain' }, { given: 'tough', grade: 'sound', stands: 'plain' }, { given: 'hard', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -88,7 +86,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '1/32 in', source: 'page-guide', because: 'Bars come out bent like a banana, and the blow levers on the keys.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }] },
     ] },
     gate: false, minutes: 15, cures: ['dies.grind-pair', 'ways.true'], cautions: ['block-ram'],
-    dispute: { oneSide: 'A taper ground on the upper die makes good what the ways have lost, for an hour’s work.', otherSide: 'A tapered die hides ways that are out, and every new die has to be tapered again.', source: 'page-guide' },
     examples: [{ given: '0.009 in', grade: 'sound', stands: 'just under' }, { given: '0.010 in', grade: 'watch', stands: 'at' }, { given: '0.011 in', grade: 'watch', stands: 'just over' }, { given: '0.031 in', grade: 'watch', stands: 'just under' }, { given: '1/32 in', grade: 'limited', stands: 'at' }, { given: '0.032 in', grade: 'limited', stands: 'just over' }],
   },
   {
@@ -98,7 +95,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '1 in', source: 'owners-practice', because: 'With the stack an inch short the linkage comes down near the guide before the work is closed.', limits: [{ kind: 'least-work-thickness', value: { fixed: '3/8 in' }, sentence: 'Nothing thinner than {value} between the dies.' }, { kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 15, cures: ['seat.fit-filler-plate', 'dies.new-lower'], cautions: ['least-thickness', 'no-cold-blow'],
-    dispute: { oneSide: 'A longer rod makes good short dies at no cost.', otherSide: 'A longer rod brings the linkage onto the guide; only height under the dies makes good lost height.', source: 'owners-practice' },
     examples: [{ given: '0.499 in', grade: 'sound', stands: 'just under' }, { given: '1/2 in', grade: 'watch', stands: 'at' }, { given: '0.501 in', grade: 'watch', stands: 'just over' }, { given: '0.9 in', grade: 'watch', stands: 'just under' }, { given: '1 in', grade: 'limited', stands: 'at' }, { given: '1.1 in', grade: 'limited', stands: 'just over' }],
   },
   {
@@ -171,7 +167,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '0.010 in', source: 'common-practice', because: 'The die rocks on a dished floor, and keys work loose.', limits: [{ kind: 'check-keys-every', value: { fixed: '30 min' }, sentence: 'Stop, lock off and try dies and keys every {value}.' }], cures: ['seat.grind-with-plate-jig'] },
     ] },
     gate: false, minutes: 20, cures: ['seat.file', 'seat.grind-with-plate-jig', 'seat.mill'], cautions: ['block-ram', 'drift'],
-    dispute: { oneSide: 'A careful man files and grinds a seat true in place.', otherSide: 'Only a mill makes floor and flanks true to one another; hand work moves the fault about.', source: 'page-seat' },
     examples: [{ given: '0.005 in', grade: 'sound', stands: 'just under' }, { given: '0.006 in', grade: 'watch', stands: 'at' }, { given: '0.007 in', grade: 'watch', stands: 'just over' }, { given: '0.009 in', grade: 'watch', stands: 'just under' }, { given: '0.010 in', grade: 'limited', stands: 'at' }, { given: '0.011 in', grade: 'limited', stands: 'just over' }],
   },
   {
@@ -307,7 +302,6 @@ export const DIES_AND_SEAT_CRITERIA: readonly Criterion[] = [
       'left-out': { grade: 'stand-down', because: 'Without it the ram over-travels, breaks the linkage and hurts people.', source: 'page-seat' },
     } },
     gate: false, minutes: 3, cures: ['sow-block.put-back'], cautions: ['no-cold-blow'],
-    dispute: { oneSide: 'Leaving the sow block out gains height for taller work.', otherSide: 'Never: the ram over-travels, parts break and people are hurt.', source: 'page-seat' },
     examples: [{ given: 'fitted', grade: 'sound', stands: 'plain' }, { given: 'none-by-design', grade: 'sound', stands: 'plain' }, { given: 'left-out', grade: 'stand-down', stands: 'plain' }],
   },
   {

@@ -49,7 +49,6 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
       none: { grade: 'limited', because: 'A hammer that is not held down walks.', source: 'common-practice', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'greatest-tread', value: { fixed: '25 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['bolts.renew'] },
     } },
     gate: false, minutes: 3, cures: ['bolts.tighten', 'bolts.renew', 'base.grout'], cautions: ['top-heavy'],
-    dispute: { oneSide: 'A hammer belongs bolted hard to its block.', otherSide: 'Belting bonded under the foot has held and quietened a 50 lb hammer since the eighties.', source: 'page-foundation' },
     examples: [{ given: 'tight', grade: 'sound', stands: 'plain' }, { given: 'loosened-once', grade: 'watch', stands: 'plain' }, { given: 'loosened-twice', grade: 'limited', stands: 'plain' }, { given: 'none', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -72,7 +71,6 @@ export const GROUND_AND_GUARDS_CRITERIA: readonly Criterion[] = [
       'not-known': { grade: 'watch', because: 'Find out before it is worked hard.', source: 'common-practice', cures: [] },
     } },
     gate: false, minutes: 3, cures: ['foundation.block'], cautions: [],
-    dispute: { oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' },
     examples: [{ given: 'own-block', grade: 'sound', stands: 'plain' }, { given: 'slab', grade: 'sound', stands: 'plain' }, { given: 'timber', grade: 'sound', stands: 'plain' }, { given: 'belting', grade: 'sound', stands: 'plain' }, { given: 'soil', grade: 'limited', stands: 'plain' }, { given: 'trailer', grade: 'limited', stands: 'plain' }, { given: 'not-known', grade: 'watch', stands: 'plain' }],
   },
   {

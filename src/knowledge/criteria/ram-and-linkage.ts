@@ -41,7 +41,6 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
       { grade: 'stand-down', from: '1/4 in', source: 'page-guide', because: 'A quarter inch was once accepted at a sale, and then found to be destroying the machine.' },
     ] },
     gate: false, minutes: 10, cures: ['guide.shim'], cautions: ['block-ram'],
-    dispute: { oneSide: 'A quarter inch of slop is normal for the age and good enough for light work.', otherSide: 'It breaks lips, keys and links; the owner who bought at a quarter inch had it rebuilt before heavy use.', source: 'page-guide' },
     examples: [{ given: '0.014 in', grade: 'sound', stands: 'just under' }, { given: '0.015 in', grade: 'watch', stands: 'at' }, { given: '0.016 in', grade: 'watch', stands: 'just over' }, { given: '0.029 in', grade: 'watch', stands: 'just under' }, { given: '0.030 in', grade: 'limited', stands: 'at' }, { given: '0.031 in', grade: 'limited', stands: 'just over' }, { given: '0.249 in', grade: 'limited', stands: 'just under' }, { given: '1/4 in', grade: 'stand-down', stands: 'at' }, { given: '0.251 in', grade: 'stand-down', stands: 'just over' }],
   },
   {
@@ -52,7 +51,6 @@ export const RAM_AND_LINKAGE_CRITERIA: readonly Criterion[] = [
       { grade: 'stand-down', from: '1/4 in', source: 'page-guide', because: 'A quarter inch was once accepted at a sale, and then found to be destroying the machine.' },
     ] },
     gate: false, minutes: 10, cures: ['guide.shim'], cautions: ['block-ram'],
-    dispute: { oneSide: 'A quarter inch of slop is normal for the age and good enough for light work.', otherSide: 'It breaks lips, keys and links; the owner who bought at a quarter inch had it rebuilt before heavy use.', source: 'page-guide' },
     examples: [{ given: '0.014 in', grade: 'sound', stands: 'just under' }, { given: '0.015 in', grade: 'watch', stands: 'at' }, { given: '0.016 in', grade: 'watch', stands: 'just over' }, { given: '0.029 in', grade: 'watch', stands: 'just under' }, { given: '0.030 in', grade: 'limited', stands: 'at' }, { given: '0.031 in', grade: 'limited', stands: 'just over' }, { given: '0.249 in', grade: 'limited', stands: 'just under' }, { given: '1/4 in', grade: 'stand-down', stands: 'at' }, { given: '0.251 in', grade: 'stand-down', stands: 'just over' }],
   },
   {

@@ -133,7 +133,6 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '100 dB', source: 'niosh-98-126', because: 'A quarter of an hour a day is allowed by the 85 dBA rule, two hours by the 90 dBA rule.', limits: [{ kind: 'double-hearing-protection', sentence: 'Plugs and muffs together for everybody in the room.' }] },
     ] },
     gate: false, minutes: 3, cures: [], cautions: ['hearing'],
-    dispute: { oneSide: 'By the 85 dBA, 3 dB rule the allowed time at 100 dBA is 15 min.', otherSide: 'By the 90 dBA, 5 dB rule of the United States it is 2 h.', source: 'osha-1910-95' },
     examples: [{ given: '84 dB', grade: 'sound', stands: 'just under' }, { given: '85 dB', grade: 'watch', stands: 'at' }, { given: '86 dB', grade: 'watch', stands: 'just over' }, { given: '99 dB', grade: 'watch', stands: 'just under' }, { given: '100 dB', grade: 'limited', stands: 'at' }, { given: '101 dB', grade: 'limited', stands: 'just over' }],
   },
 ];

@@ -10,7 +10,6 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '0.004', source: 'sleeve-bearing-table', because: 'Past 0.004 in for each inch the shaft lifts, the clutch pulley hangs up, and it knocks.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'oil-every', value: { fixed: '15 min' }, sentence: 'Oil every joint every {value} of running.' }], cures: ['bearings.take-out-shims'] },
     ] },
     gate: false, minutes: 15, cures: ['bearings.take-out-shims', 'bearings.pour'], cautions: ['block-ram'],
-    dispute: { oneSide: '0.004 in for each inch of shaft is the end of a bearing’s service.', otherSide: 'Hammer people run on with more, as long as the clutch lets go and nothing gets hot.', source: 'sleeve-bearing-table' },
     examples: [{ given: '0.0024', grade: 'sound', stands: 'just under' }, { given: '0.0025', grade: 'watch', stands: 'at' }, { given: '0.0026', grade: 'watch', stands: 'just over' }, { given: '0.003', grade: 'watch', stands: 'just under' }, { given: '0.004', grade: 'limited', stands: 'at' }, { given: '0.005', grade: 'limited', stands: 'just over' }],
   },
   {
@@ -196,7 +195,6 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       rivets: { grade: 'limited', because: 'Rivets score the pulley and grab.', source: 'common-practice', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }], cures: ['clutch.reline'] },
     } },
     gate: false, minutes: 5, cures: ['clutch.wash', 'clutch.reline'], cautions: ['asbestos', 'solvent'],
-    dispute: { oneSide: 'A cone clutch is kept oiled, with thin oil, so that it slips and lets go.', otherSide: 'Oil does not belong on leather: it swells and rots, and a facing oiled once is oiled for ever.', source: 'page-clutch' },
     examples: [{ given: 'oiled-slips', grade: 'sound', stands: 'plain' }, { given: 'dry', grade: 'watch', stands: 'plain' }, { given: 'glazed', grade: 'watch', stands: 'plain' }, { given: 'flooded', grade: 'watch', stands: 'plain' }, { given: 'uneven', grade: 'watch', stands: 'plain' }, { given: 'rivets', grade: 'limited', stands: 'plain' }],
   },
   {
@@ -216,7 +214,6 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '31 thou', source: 'common-practice', because: 'The pulley drags on the cone: it grabs and runs on.', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }] },
     ] },
     gate: false, minutes: 6, cures: ['clutch-pulley.bush'], cautions: ['pinch'],
-    dispute: { oneSide: 'Above 30 thou the bush is worn out.', otherSide: 'A very worn bush ran smoothly where two belts pulled straight up and carried the pulley: the way the belt pulls matters.', source: 'page-clutch' },
     examples: [{ given: '15 thou', grade: 'sound', stands: 'just under' }, { given: '16 thou', grade: 'watch', stands: 'at' }, { given: '17 thou', grade: 'watch', stands: 'just over' }, { given: '30 thou', grade: 'watch', stands: 'just under' }, { given: '31 thou', grade: 'limited', stands: 'at' }, { given: '32 thou', grade: 'limited', stands: 'just over' }],
   },
   {
@@ -323,7 +320,6 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       'relied-on': { grade: 'sound', because: 'Fitted and relied on: it must hold.', source: 'page-brake' },
     } },
     gate: false, minutes: 1, cures: ['brake.fit'], cautions: ['hands-out'],
-    dispute: { oneSide: 'Every hammer wants a brake.', otherSide: 'A brake hides a clutch that drags; get the clutch right and do without.', source: 'page-brake' },
     examples: [{ given: 'none', grade: 'watch', stands: 'plain' }, { given: 'fitted', grade: 'sound', stands: 'plain' }, { given: 'relied-on', grade: 'sound', stands: 'plain' }],
   },
   {
@@ -345,7 +341,6 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       none: { grade: 'sound', because: 'No oil hole here: oil it by hand.', source: 'common-practice' },
     } },
     gate: false, minutes: 15, cures: ['oil-ways.clear'], cautions: ['block-ram'],
-    dispute: { oneSide: 'Plain oil of about ISO 68, often, into open bearings: grease only blocks holes. Old rules name oils by SAE grade.', otherSide: 'A tacky bar oil on ways and pins stays put and is oiled half as often; SAE 30 is about ISO 100, and tables differ by a grade.', source: 'page-bearings' },
     examples: [{ given: 'runs', grade: 'sound', stands: 'plain' }, { given: 'greased', grade: 'watch', stands: 'plain' }, { given: 'blocked', grade: 'limited', stands: 'plain' }, { given: 'none', grade: 'sound', stands: 'plain' }],
   },
   {
