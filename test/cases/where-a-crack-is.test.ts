@@ -13,7 +13,7 @@ const seen = (more: object, answer = 'present'): LogOf => {
 
 test('a finding of a crack says what nobody said of it, and nothing more once both are there', () => {
   expect(reason(seen({}))).toMatch(/Where it is was not said, and there is no photograph of it\.$/);
-  expect(reason(seen({ words: 'left side of the throat, 3 in long' }))).toMatch(/There is no photograph of it\.$/);
+  expect(reason(seen({ words: 'left side of the throat, 3 in long' }))).toMatch(/There is no photograph of the place\.$/);
   expect(reason(seen({ photographs: [SHA] }))).toMatch(/Where it is was not said\.$/);
   expect(reason(seen({ words: 'left side of the throat', photographs: [SHA] }))).not.toMatch(/photograph|not said/);
   expect(reason(seen({}, 'none'))).not.toMatch(/photograph|not said/);

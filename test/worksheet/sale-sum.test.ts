@@ -36,6 +36,8 @@ test.each(HAMMERS)('a buyer can add up the sale sheet of $tag', ({ found }: { fo
   // The lines between are those of the two tables above, in their order.
   const above = ['What a buyer takes off or adds', 'What a buyer takes off because'].flatMap((start) => table(blocks, start)?.rows.map((row) => money(row.cells[2] ?? '')) ?? []);
   expect(lines.slice(1, 1 + above.length)).toEqual(above);
+  const cures = table(blocks, 'What a buyer takes off because')?.rows.map((row) => money(row.cells[2] ?? '')) ?? [];
+  expect(cures).toEqual([...cures].sort((a, b) => a - b));
   // Nothing but what nobody checked comes after them, and it takes off: no line brings money that nothing stands for.
   const after = rows.slice(1 + above.length, -1);
   expect(after.map((cells) => cells[0])).toEqual(sale.notChecked.length === 0 ? [] : ['What nobody checked']);

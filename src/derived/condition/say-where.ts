@@ -20,6 +20,6 @@ function openOf(finding: Finding, { looks, photographs }: Known): string {
   // A photograph of the part from that day or later shows it; one from before it was seen does not.
   const day = look.when.slice(0, 10);
   const shown = look.photographs.length > 0 || photographs.some((one) => one.part === found.part.id && one.when.slice(0, 10) >= day);
-  if (look.words !== undefined) return shown ? '' : 'There is no photograph of it.';
+  if (look.words !== undefined) return shown ? '' : 'There is no photograph of the place.';
   return shown ? 'Where it is was not said.' : 'Where it is was not said, and there is no photograph of it.';
 }

@@ -88,7 +88,7 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
   const lines = linesAtTheMiddle(drawn, value.p50);
   const changes = found.map(({ change, because }, index): NamedChange => (
     { id: change.id, words: change.words, adds: change.adds ?? false, share: change.share, amount: Math.abs(lines.shares[index] ?? 0), because, source: change.source }));
-  const cures = toCure.map((line, index): CostToCure => ({ ...line, amount: -(lines.cures[index] ?? 0) }));
+  const cures = toCure.map((line, index): CostToCure => ({ ...line, amount: -(lines.cures[index] ?? 0) })).sort((a, b) => b.amount - a.amount);
   const paid = paidFor(known, book);
   const sum: readonly SumLine[] = [
     { kind: 'base', words: base.words, amount: lines.base },

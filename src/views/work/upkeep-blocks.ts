@@ -113,7 +113,7 @@ export function inspectionBlocks(picture: Picture, knowledge: Knowledge): readon
       ['Inspected', record.visits.length === 0 ? 'nothing that still counts' : record.visits.map((one) => `${one.date} by ${one.by.join(', ')}: ${one.matters === 1 ? 'one matter' : `${one.matters} matters`}`).join('; ')],
       ['Run so far', hoursOf(record.hoursRun)], ['Verdict', record.verdict],
       ...(record.jobsDone.length === 0 ? [] : [['Work done', record.jobsDone.map((one) => `${jobs.get(one.job) ?? one.job} (${one.by})`).join('; ')] as const]),
-      ['Safety matters that nobody settled', record.gatesNotChecked.length === 0 ? 'none' : [...new Set(record.gatesNotChecked.map((key) => titles.get(key.split('@')[0] ?? key) ?? key))].join('; ')],
+      ['Safety, not settled', record.gatesNotChecked.length === 0 ? 'none' : [...new Set(record.gatesNotChecked.map((key) => titles.get(key.split('@')[0] ?? key) ?? key))].join('; ')],
     ] },
     { kind: 'table', caption: 'Looked at or measured, with the days on which it was, as it counts today; matters of safety first', columns: ['What', 'Found', 'Grade', 'On'], rows: record.lines.map((line) => ({ cells: [`${line.what}${line.gate ? ' (safety)' : ''}`, line.shown, line.grade, line.days.join(', ')] })) },
     { kind: 'paragraph', text: 'Signature: ______________________________     Date: ______________' },
