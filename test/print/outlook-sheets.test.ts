@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { outlook } from '../../src/derived/index.ts';
-import { movingInputOf, movingOf } from '../../src/derived/moving/index.ts';
+import { movingInputOf, movingOf, type Moving } from '../../src/derived/moving/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { reportPdf, type Paper } from '../../src/print/index.ts';
 import { numberedRound, OUTLOOK_IDS, OUTLOOK_TITLES, outlookSheet, partsOfSheet, type OutlookGround } from '../../src/views/index.ts';
@@ -56,16 +56,22 @@ test.each(ALL)('the oiling map of $name has every number of the table, on the dr
   expect([...drawn, ...named].sort((a, b) => a - b)).toEqual(points.map((one) => one.number));
 });
 
-test.each(ALL)('the lean that $name is said to go over at is no greater than any within its interval', ({ entries }) => {
+test.each(ALL)('the lean from which $name is said to go over is the least within its intervals, whole, and again without its anvil where that is less', ({ entries }) => {
   const ground = groundOf(entries, 'metric');
   const moving = movingOf(movingInputOf(ground.outlook.values, ground.picture.known), ground.picture.provenance.seed, 'metric');
   if (moving.state !== 'known' || 'state' in moving.whole) throw new Error('it has no standing');
-  const said = Number(/lean of (\d+)°/u.exec(partsOfSheet('moving', ground).answer.words)?.[1]);
+  const said = Number(/lean from (\d+)°/u.exec(partsOfSheet('moving', ground).answer.words)?.[1]);
   for (const way of ['sideways', 'forwards', 'backwards'] as const) {
     const lean = moving.whole[way];
     if (lean.state !== 'known') throw new Error(lean.because);
     expect((said * Math.PI) / 180).toBeLessThanOrEqual(lean.low);
   }
+  const least = (of: Moving['body']): number => (of === undefined || 'state' in of ? Infinity : Math.min(...[of.sideways, of.forwards, of.backwards].map((lean) => (lean.state === 'known' ? lean.low : Infinity))));
+  // No degree is given away: the table's least, in whole degrees down.
+  expect(said).toBe(Math.floor((least(moving.whole) * 180) / Math.PI));
+  const without = /without its anvil from (\d+)°/u.exec(partsOfSheet('moving', ground).answer.words)?.[1];
+  if (without !== undefined) expect(Number(without)).toBe(Math.floor((least(moving.body) * 180) / Math.PI));
+  else expect(Math.floor((least(moving.body) * 180) / Math.PI)).toBeGreaterThanOrEqual(said);
 });
 
 test('every sheet has a title and says whom it is for', () => {

@@ -24,6 +24,8 @@ export interface Moving {
   readonly body?: Stood;
   /** rad, least lean at which whole or body goes over */
   readonly leastLean?: number;
+  /** Of them, as it stands whole. */
+  readonly wholeLean?: number;
   /** N in each leg of a two-legged sling at 60° from level, with a quarter added for the start of the lift */
   readonly legTension: Ranged;
   /** N to keep it rolling on pipes on a sound level floor */
@@ -68,13 +70,14 @@ export function movingOf(input: MovingInput, seed: number, system: PrintSystem =
   const tension = (mass: number): number => (START_OF_LIFT * mass * GRAVITY) / (2 * Math.sin(SLING_ANGLE));
   const whole = stand(input.mass, input.anvilMass);
   const bare = parts && body.value > 0 ? stand(body, { value: 0, uncertainty: 0 }) : undefined;
+  const wholeLean = leastLean([whole]);
   const lean = leastLean(bare === undefined ? [whole] : [whole, bare]);
   return {
     state: 'known',
     pieces: parts && body.value > 0
       ? [{ words: 'body without its anvil', mass: body }, { words: 'anvil', mass: input.anvilMass }]
       : [{ words: input.anvilKind === 'not-known' ? 'whole machine; nobody looked whether the anvil parts from it' : 'whole machine', mass: input.mass }],
-    whole, ...(bare === undefined ? {} : { body: bare }), ...(lean === undefined ? {} : { leastLean: lean }),
+    whole, ...(bare === undefined ? {} : { body: bare }), ...(lean === undefined ? {} : { leastLean: lean }), ...(wholeLean === undefined ? {} : { wholeLean }),
     legTension: { state: 'known', value: tension(input.mass.value), low: tension(Math.max(0, input.mass.value - 2 * input.mass.uncertainty)), high: tension(heaviest), uncertainty: tension(input.mass.uncertainty), outside: 0 },
     push: { least: ROLLING.least * input.mass.value * GRAVITY, most: ROLLING.most * heaviest * GRAVITY },
     rigger: heaviest > RIGGER_MASS

@@ -13,12 +13,15 @@ interface Placed extends Anchor {
   readonly y: number;
 }
 
-/** Balloons in two columns at the sides, each with a leader to its part and the number of the parts list. */
-export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, string>, radius: number): Svg {
+/**
+ * Balloons in two columns at the sides, each with a leader to its part and the number of the parts list.
+ * @param anchors where each part is pointed at; usual for the sheet where left out
+ */
+export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, string>, radius: number, anchors: readonly Anchor[] = sheet.anchors()): Svg {
   const { least, most } = sheet.extent();
   const middle = (least[0] + most[0]) / 2;
   return (['left', 'right'] as const).flatMap((side) => {
-    const mine = sheet.anchors().filter((one) => numbers.has(one.part) && (side === 'left' ? one.point[0] <= middle : one.point[0] > middle));
+    const mine = anchors.filter((one) => numbers.has(one.part) && (side === 'left' ? one.point[0] <= middle : one.point[0] > middle));
     const x = side === 'left' ? least[0] - radius * 2.4 : most[0] + radius * 2.4;
     const edge = side === 'left' ? x + radius : x - radius;
     sheet.reserve([side === 'left' ? x - radius : x + radius, most[1]]);
@@ -34,12 +37,22 @@ export function balloons(sheet: SheetPainter, numbers: ReadonlyMap<string, strin
       const outward = x + (side === 'left' ? -1 : 1) * radius * 1.25 + out;
       if (down) sheet.reserveText([outward, y], 'stand down', side === 'left' ? 'end' : 'start');
       return group({ class: `balloon ${condition}`, 'data-part': part },
-        ...(out === 0 ? [leader([edge, y], point, radius * 0.16)] : []), circle([x + stepped, y], radius, 'thin', down ? INK : 'var(--paper,#f6f3ea)'),
-        textAt([x + stepped, y + radius * 0.36], numbers.get(part) ?? '', { size: radius * ((numbers.get(part) ?? '').length > 2 ? 0.72 : 1.05), anchor: 'middle', className: down ? 'white' : 'figure' }),
+        ...(out === 0 ? [leader([edge, y], point, radius * 0.16)] : []), ...numberIn(sheet, [x + stepped, y], radius, numbers.get(part) ?? '', side, down),
         ...(down ? [plate(side === 'left' ? outward - textWidth('stand down', size) : outward, y - size * 0.8, ['stand down'], size)] : []));
     });
     return [...under, ...column];
   }).join('');
+}
+
+/** A number in its balloon; two numbers of one part widen it outwards, at letters as large as any other's. */
+function numberIn(sheet: SheetPainter, [x, y]: Point, radius: number, words: string, side: 'left' | 'right', down: boolean): readonly Svg[] {
+  const size = radius * 1.05;
+  const more = words.length > 2 ? Math.max(0, textWidth(words, size) - radius * 1.2) : 0;
+  const middle = x + (side === 'left' ? -more / 2 : more / 2);
+  const fill = down ? INK : 'var(--paper,#f6f3ea)';
+  sheet.reserve([middle + (side === 'left' ? -1 : 1) * (radius + more / 2), y]);
+  const round = more === 0 ? circle([x, y], radius, 'thin', fill) : `<rect class="thin" x="${coordinate(middle - radius - more / 2)}" y="${coordinate(y - radius)}" width="${coordinate(2 * radius + more)}" height="${coordinate(2 * radius)}" rx="${coordinate(radius)}" style="fill:${fill}"/>`;
+  return [round, textAt([middle, y + radius * 0.36], words, { size, anchor: 'middle', className: down ? 'white' : 'figure' })];
 }
 
 /** For each part that stands the hammer down, a black plate with its name and the words in white, at the right of the sheet. */

@@ -28,6 +28,8 @@ export interface ElevationOptions {
   readonly lettering?: 'sheet' | 'phone' | 'small' | 'paper' | 'none';
   /** Balloons with these words by part, in place of the numbers of the parts list; a part that is left out has none. */
   readonly numbers?: ReadonlyMap<string, string>;
+  /** Balloons point at where the oil goes in. */
+  readonly oil?: boolean;
   /** Plain outlines without conditions and without dimensions, to draw something else on. */
   readonly plain?: boolean;
   /** Parts can be touched and reached by keys; for the page, not for paper. */
@@ -70,7 +72,7 @@ function drawn(picture: Picture, options: ElevationOptions, letter?: number): { 
   }
   const unit = sheet.size === 0 ? (sheet.extent().most[1] - sheet.extent().least[1]) * 0.021 : sheet.size;
   const numbers = options.numbers ?? new Map(partsFor(identity.family).map((part, index) => [part.id, String(index + 1)]));
-  const marks = sheet.size === 0 ? '' : options.balloons === false ? standDownPlates(sheet) : balloons(sheet, numbers, unit * 0.9);
+  const marks = sheet.size === 0 ? '' : options.balloons === false ? standDownPlates(sheet) : balloons(sheet, numbers, unit * 0.9, options.oil === true ? sheet.oilAnchors() : sheet.anchors());
   const { least, most } = sheet.extent();
   const x = least[0] - unit * 0.6;
   const width = most[0] - least[0] + unit * 1.2;

@@ -25,6 +25,7 @@ export function drawBow(sheet: SheetPainter, lengths: Lengths, stack: StackHeigh
     tapered(sheet, [centre - half * 0.16, crown + leaf * 1.5], [centre + half * 0.16, crown + leaf * 1.5], leaf * 2.4, paper),
     pin(sheet, centre, crown + leaf * 4.5, leaf, paper),
   ]);
+  sheet.oiled('bow-spring', centre - half + leaf, end);
   return { rodEnd: crown + leaf * 4.5 };
 }
 

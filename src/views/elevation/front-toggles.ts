@@ -33,6 +33,7 @@ export function drawToggles(sheet: SheetPainter, lengths: Lengths, stack: StackH
     ...[-1, 1].map((side) => bar(sheet, centre + side * (reach + thick * 1.7) - thick * 0.55, springLine - thick * 1.1, thick * 1.1, thick * 2.2, fill)),
   ]);
   sheet.part('coil-spring', [centre, springLine + springRadius], ({ fill }) => drawCoils(sheet, centre - springLength / 2, springLine, springLength, springRadius, lengths.place('coil-spring.wire', springRadius * 0.42), Math.round(lengths.place('coil-spring.coils', 7)), fill));
+  sheet.oiled('crosshead', centre, pivot);
   sheet.part('crosshead', [centre - half * 1.6, pivot], ({ fill }) => [
     outline([sheet.at(centre - reach - thick, pivot - thick), sheet.at(centre - reach - thick, pivot + thick), sheet.at(centre - half * 1.5, pivot + thick * 1.7), sheet.at(centre + half * 1.5, pivot + thick * 1.7), sheet.at(centre + reach + thick, pivot + thick), sheet.at(centre + reach + thick, pivot - thick), sheet.at(centre + half * 1.5, pivot - thick * 1.3), sheet.at(centre - half * 1.5, pivot - thick * 1.3)], 'edge', { fill }),
   ]);

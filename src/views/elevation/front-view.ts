@@ -81,6 +81,8 @@ function drawCrank(sheet: SheetPainter, lengths: Lengths, shaft: number, rodEnd:
   sheet.at(centre + lengths.of('pulley-diameter') / 2, shaft);
   sheet.part('crank', [centre - plate * 0.7, shaft + plate * 0.6], ({ fill }) => [circle(sheet.at(centre, shaft), plate * 1000, 'edge', fill)]);
   sheet.part('main-shaft', [centre, shaft], ({ fill }) => [circle(sheet.at(centre, shaft), lengths.of('shaft-diameter') * 500, 'edge', fill)]);
+  sheet.oiled('crank', centre, pinHeight);
+  sheet.oiled('connecting-rod', centre, rodEnd);
   sheet.part('connecting-rod', [centre + rodHalf, rodEnd + (pinHeight - rodEnd) * 0.6], ({ fill }) => [tapered(sheet, [centre, pinHeight], [centre, rodEnd], rodHalf, fill), pin(sheet, centre, rodEnd, rodHalf * 0.55, 'var(--paper,#f6f3ea)'), pin(sheet, centre, pinHeight, rodHalf * 0.75, 'var(--paper,#f6f3ea)')]);
 }
 

@@ -49,6 +49,11 @@ export function drawHelve(sheet: SheetPainter, lengths: Lengths, stack: StackHei
   sheet.part('connecting-rod', [crankX - 0.02, (centre + beam) / 2], ({ fill }) => [tapered(sheet, [crankX, centre + crankThrow], [crankX, beam - depth * 0.1], lengths.of('ram-width') * 0.09, fill), pin(sheet, crankX, centre + crankThrow, lengths.of('ram-width') * 0.06, 'var(--paper,#f6f3ea)')]);
   sheet.part('helve', [tail + depth * 0.3, beam], ({ fill }) => [rect(tail - depth * 0.2, beam + depth * 0.42, depth * 0.9, depth * 0.5, fill), rect(tail - depth * 0.2, beam - depth * 0.92, depth * 0.9, depth * 0.5, fill)]);
   const height = lengths.of('treadle-height');
+  sheet.oiled('helve', pivotX, beam);
+  sheet.oiled('main-bearings', crankX, centre + lengths.of('shaft-diameter') / 2);
+  sheet.oiled('crank', crankX, centre + crankThrow);
+  sheet.oiled('connecting-rod', crankX, beam - depth * 0.1);
+  sheet.oiled('treadle', pivotX - 0.1, height * 1.3);
   sheet.part('treadle', [dies - 0.3, height], ({ fill }) => [tapered(sheet, [dies - 0.38, height], [pivotX - 0.1, height * 1.3], 0.01, fill), circle(at(pivotX - 0.1, height * 1.3), 15, 'edge', fill)]);
   sheet.note(line(at(dies - 0.5, 0), at(tail + 0.35, 0), 'edge'), line(at(dies, -0.1), at(dies, stack.ramTop + 0.15), 'centre'));
   drawDieHeights(sheet, lengths, stack, dies, figures);

@@ -24,6 +24,7 @@ export class SheetPainter {
   #parts: { readonly point: Point; readonly shapes: Svg }[] = [];
   readonly #notes: Svg[] = [];
   #anchors: Anchor[] = [];
+  readonly #oiled = new Map<string, Point>();
   readonly #conditions: ReadonlyMap<string, PartCondition>;
   #least: Point = [Infinity, Infinity];
   #most: Point = [-Infinity, -Infinity];
@@ -69,6 +70,11 @@ export class SheetPainter {
     if (!this.#anchors.some((one) => one.part === id)) this.#anchors.push({ part: id, point, condition });
   }
 
+  /** Where the oil of a part goes in, the first view that shows it: a pivot's middle, the top of a bearing. */
+  oiled(id: string, x: number, z: number): void {
+    if (!this.#oiled.has(id)) this.#oiled.set(id, this.at(x, z));
+  }
+
   /** Lines that belong to no part: floor, centre lines, dimensions, notes. */
   note(...shapes: readonly Svg[]): void {
     this.#notes.push(...shapes);
@@ -77,6 +83,11 @@ export class SheetPainter {
   /** Where each part is pointed at, the first view that shows it. */
   anchors(): readonly Anchor[] {
     return this.#anchors;
+  }
+
+  /** As `anchors`, and at the place of the oil where a part has one. */
+  oilAnchors(): readonly Anchor[] {
+    return this.#anchors.map((one) => ({ ...one, point: this.#oiled.get(one.part) ?? one.point }));
   }
 
   /** Cuts the sheet to a window, mm; parts that are pointed at outside it go, so that nobody is led to what cannot be seen. */

@@ -100,6 +100,8 @@ function drawShaft(sheet: SheetPainter, lengths: Lengths, { dies, columnRear, sh
   sheet.part('main-bearings', [frontBearing + half, shaft - half * 1.1], ({ fill }) => [frontBearing, rearBearing].map((x) => rect(x, shaft - half * 1.6, half * 3, half * 1.6, fill)));
   sheet.part('bearing-caps', [rearBearing + half * 1.5, shaft + half * 1.3], ({ fill }) => [frontBearing, rearBearing].map((x) => rect(x, shaft + half * 0.1, half * 3, half * 1.6, fill)));
   sheet.part('oil-ways', [frontBearing + half * 1.5, shaft + half * 2.2], ({ fill }) => [frontBearing, rearBearing].map((x) => rect(x + half * 1.2, shaft + half * 1.7, half * 0.6, half * 0.7, fill)));
+  sheet.oiled('main-bearings', frontBearing + half * 1.5, shaft + half * 2.2);
+  sheet.oiled('clutch-pulley', pulleyAt + face * 0.5, shaft);
   sheet.part('clutch-pulley', [pulleyAt + face * 0.5, shaft + pulley * 0.75], ({ fill }) => [rect(pulleyAt, shaft - pulley, face, pulley * 2, fill)]);
   sheet.part('clutch-facing', [pulleyAt + face + half * 0.8, shaft - half * 2], ({ fill }) => [outline([at(pulleyAt + face, shaft - half * 3), at(pulleyAt + face + half * 1.5, shaft - half * 2), at(pulleyAt + face + half * 1.5, shaft + half * 2), at(pulleyAt + face, shaft + half * 3)], 'edge', { fill })]);
 }
@@ -111,6 +113,7 @@ function drawTreadle(sheet: SheetPainter, lengths: Lengths, { front, columnRear,
   const pulleyAt = columnRear + half * 1.4 + lengths.of('pulley-face') * 1.25;
   const pivot = dies + lengths.of('throat-depth') * 1.2;
   sheet.part('treadle', [front - 0.03, height], ({ fill }) => [tapered(sheet, [front - 0.07, height], [pivot, height * 1.35], 0.009, fill), tapered(sheet, [pivot, height * 1.35], [pulleyAt + half * 2.2, height * 1.1], 0.009, fill), circle(at(pivot, height * 1.35), 14, 'edge', fill)]);
+  sheet.oiled('treadle', pivot, height * 1.35);
   sheet.part('shipper', [pulleyAt + half * 2.2, shaft * 0.62], ({ fill }) => [tapered(sheet, [pulleyAt + half * 2.2, height * 1.1], [pulleyAt + half * 1.4, shaft - half * 1.2], 0.007, fill)]);
 }
 

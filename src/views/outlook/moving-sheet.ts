@@ -32,6 +32,11 @@ export function movingSheet(ground: OutlookGround): SheetParts {
 /** Whole degrees on the safe side. */
 const downTo = (angle: number): string => `${Math.floor((angle * 180) / Math.PI)}°`;
 
+/** The least lean of the machine whole, and of what is left of it where that stands worse. */
+function leanWords({ wholeLean = 0 }: Moving, least: number): string {
+  return wholeLean === 0 || downTo(least) === downTo(wholeLean) ? downTo(least) : `${downTo(wholeLean)}, without its anvil from ${downTo(least)}`;
+}
+
 /** A throat that is cracked, or that nobody looked at, may part under a sling. */
 function crackedWords({ findings, known }: Picture): string {
   const crack = findings.find((one) => one.criterion === 'frame.crack');
@@ -48,7 +53,7 @@ function answerOf(answer: MovingAnswer, input: MovingInput, picture: Picture): S
   const rollers = answer.bearings.find((one) => one.id === 'rollers');
   return {
     kind: 'answer', estimate: !input.weighed || input.assumedLengths.length > 0,
-    words: `It weighs ${shownDoubt(input.mass, 'mass', system)}${angle === undefined ? '' : ` and goes over at a lean of ${downTo(angle)}`}`,
+    words: `It weighs ${shownDoubt(input.mass, 'mass', system)}${angle === undefined ? '' : ` and goes over at a lean from ${leanWords(answer, angle)}`}`,
     sentence: [crackedWords(picture), answer.rigger.sentence, angle === undefined ? '' : `Keep every slope, jack and skid below ${downTo(angle / 3)}.`, base === undefined ? '' : `On the floor: ${shownRough(base.pressure, 'pressure', system, system === 'inch' ? 'psf' : 'kPa')} on its whole base${rollers === undefined ? '' : `, ${shownRough(rollers.pointLoad, 'force', system)} on one pipe roller`}.`].filter((one) => one !== '').join(' '),
     rests: input.weighed ? 'Weighed; the place of its weight is judged from the usual shape of such machines.' : 'Nobody weighed it: usual for its class. The place of its weight is judged from the usual shape of such machines.',
   };

@@ -102,7 +102,7 @@ const temperatureRead = ({ outlook, picture }: OutlookGround): boolean => bearin
 function mapBlocks({ picture, width }: OutlookGround, points: readonly NumberedPoint[]): readonly Block[] {
   const numbers = new Map<string, string>();
   for (const { number, point } of points) numbers.set(point.part, [numbers.get(point.part), String(number)].filter((one) => one !== undefined).join(', '));
-  const svg = elevation(picture, { plain: true, numbers, lettering: width === 'phone' ? 'phone' : 'small', view: width === 'phone' && picture.known.identity.family !== 'helve' ? 'side' : 'both' });
+  const svg = elevation(picture, { plain: true, oil: true, numbers, lettering: width === 'phone' ? 'phone' : 'small', view: width === 'phone' && picture.known.identity.family !== 'helve' ? 'side' : 'both' });
   const unseen = points.filter(({ point }) => !svg.includes(`class="balloon sound" data-part="${point.part}"`));
   return [
     { kind: 'heading', level: 2, text: 'Where' },
