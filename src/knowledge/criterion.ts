@@ -65,6 +65,8 @@ export interface SeenRule {
 }
 
 export interface SeenGrade {
+  /** A reading that gainsays the answer: from this value up the two cannot both be right, and the worse is heeded. */
+  readonly gainsaid?: { readonly by: string; readonly from: ShopText; readonly as: Omit<SeenGrade, 'gainsaid'> };
   readonly grade: Grade;
   readonly because: string;
   readonly source: string;

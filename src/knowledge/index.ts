@@ -3,6 +3,7 @@ export * from './job.ts';
 export * from './practice.ts';
 export * from './classes.ts';
 export { cautionsFor } from './cautions-here.ts';
+export { MOTOR_RATINGS } from './motors.ts';
 export { TURNED_LIMITS } from './limits-turned.ts';
 export { forJudging } from './for-judging.ts';
 export { knowledge } from './knowledge.ts';

@@ -1,6 +1,6 @@
 import { answerWords, saysLeftOut } from '../../hammer/index.ts';
-import { GRADES, TURNED_LIMITS, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenRule } from '../../knowledge/index.ts';
-import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
+import { GRADES, TURNED_LIMITS, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenGrade, type SeenRule } from '../../knowledge/index.ts';
+import { formatQuantity, readQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known, KnownLook } from '../survey/index.ts';
 import { valueKey, type Value } from '../value.ts';
 import type { Finding, FindingGrade } from './finding.ts';
@@ -85,7 +85,9 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
     const look = heededLook(bench.known, key, rule);
     if (look === undefined) throw new Error(`look ${key} vanished while it was judged`);
     const at = look.at;
-    const graded = rule.answers[look.answer];
+    const answered = rule.answers[look.answer];
+    const against = answered?.gainsaid === undefined ? undefined : gainsaying(bench, answered.gainsaid);
+    const graded = against === undefined ? answered : answered?.gainsaid?.as;
     if (graded === undefined) return { ...unknown(criterion, at, [key], `Looked at, and not settled: ${answerWords(key, look.answer)}.`), evidence: [look.entry] };
     const stale = staleSince(bench.known, criterion, look.when);
     if (stale !== undefined) return { ...unknown(criterion, at, [key], stale), evidence: [look.entry] };
@@ -94,11 +96,20 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
     if (told && criterion.gate && graded.grade === 'sound') return { ...unknown(criterion, at, [key], `Told, not seen: ${answer}. ${HEARSAY}`), evidence: [look.entry] };
     return {
       ...common(criterion, at), grade: graded.grade, chances: { watch: atLeast(graded.grade, 1), limited: atLeast(graded.grade, 2), standDown: atLeast(graded.grade, 3) },
-      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [told ? `Told, not seen; if it is so: ${graded.because}` : graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: `${answer}${look.words === undefined ? '' : ` (${look.words})`}`,
-      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answer}`, from: [key], evidence: [look.entry], sources: [graded.source],
+      sure: 1, sureWords: told ? 'told, not seen' : 'seen', reason: [told ? `Told, not seen; if it is so: ${graded.because}` : graded.because, graded.grade === 'sound' ? undefined : lookedCloser(bench.known, criterion, look.when)].filter((words) => words !== undefined).join(' '), shown: `${answer}${look.words === undefined ? '' : ` (${look.words})`}${against === undefined ? '' : `; ${against.title}: ${shownReading(against, bench.system)}`}`,
+      rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answer}${against === undefined ? '' : `, and ${against.title} is ${answered?.gainsaid?.from ?? ''} or more`}`, from: [key, ...(against === undefined ? [] : [against.key])], evidence: [look.entry, ...(against === undefined ? [] : evidenceOf(bench.values, against))], sources: [graded.source],
       limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };
   });
+}
+
+/** The value that gainsays an answer, where it is known and reaches so far. */
+function gainsaying({ values }: Bench, { by, from }: NonNullable<SeenGrade['gainsaid']>): Value | undefined {
+  const value = values.get(by);
+  if (value?.outcome.state !== 'known') return undefined;
+  const limit = readQuantity(from, { dimension: value.outcome.quantity.dimension, field: by });
+  if (!limit.ok) throw new Error(`knowledge: the figure that gainsays an answer cannot be read: ${limit.problem.message}: ${from}`);
+  return value.outcome.quantity.value >= limit.quantity.value ? value : undefined;
 }
 
 /** What was seen goes before what was told later, unless what was told is worse: it may stop a hammer, and never clears one. */

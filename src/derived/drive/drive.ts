@@ -47,6 +47,11 @@ export function workOutDrive(ledger: Ledger): void {
     key: 'drive.motor-share', title: 'motor against what the class wants', dimension: 'ratio', formula: 'motor power / usual power of the class',
     sources: ['common-practice'], inputs: ['motor.power', 'class.motor-power'], work: (power, usual) => power! / usual!,
   });
+  const legs = ['motor.running-current', 'motor.running-current@a', 'motor.running-current@b', 'motor.running-current@c'].filter((key) => ledger.values.has(key));
+  workOut(ledger, {
+    key: 'drive.running-share', title: 'current running against the plate', dimension: 'ratio', formula: 'greatest leg running / full-load current of the plate',
+    sources: ['nec-430'], inputs: ['motor.current', ...(legs.length === 0 ? ['motor.running-current@a'] : legs)], work: (full, ...running) => Math.max(...running) / full!,
+  });
   workOut(ledger, {
     key: 'drive.converter-share', title: 'converter idler against the motor', dimension: 'ratio', formula: 'idler power / motor power',
     sources: ['phase-converter-rules'], inputs: ['phase-converter.power', 'motor.power'], work: (idler, motor) => idler! / motor!,

@@ -1,3 +1,4 @@
+import type { MotorToFit } from '../power/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { PartKind } from './part-to-make.ts';
 
@@ -8,6 +9,8 @@ export interface MakingContext {
   readonly alsoMade: ReadonlySet<PartKind>;
   /** True where the seat floor is milled or ground flat over its whole width. */
   readonly floorCut: boolean;
+  /** The motor that an open job fits; what it drives is reckoned for it and not for the old one. */
+  readonly motor?: MotorToFit;
 }
 
 /** One part by itself, in inches. */

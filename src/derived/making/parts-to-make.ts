@@ -1,4 +1,5 @@
 import type { Finding } from '../condition/index.ts';
+import { MOTOR_JOB, motorToFit } from '../power/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
 import { isOpen, type Worksheet } from '../worksheet/index.ts';
@@ -77,7 +78,7 @@ export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
  */
 export function partsToMake(ground: MakingGround): readonly Making[] {
   const kinds = partsNeeded(ground);
-  const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)) };
+  const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)), ...(openJobs(ground).includes(MOTOR_JOB) ? { motor: motorToFit(ground.known.identity.ramClass.quantity.value, ground.system) } : {}) };
   const minded = gapLines(ground, new Set(openJobs(ground)));
   const drawn = (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => minded(MAKERS[kind](ground.values, ground.known, context)));
   return [...drawn, ...byPattern(openJobs(ground)).map((one) => (one.state === 'by-pattern' ? { ...one, because: inShopUnits(one.because, ground.system) } : one))];

@@ -2,6 +2,8 @@ export { powerInputOf, powerProblems } from './power-input.ts';
 export type { ConverterKind, Phase, PowerInput } from './power-input.ts';
 export { reckonedCurrent, tableCurrent } from './current.ts';
 export type { CurrentRange, TableCurrent } from './current.ts';
+export { MOTOR_JOB, motorToFit } from './motor-to-fit.ts';
+export type { MotorToFit } from './motor-to-fit.ts';
 export { powerOf } from './power-of.ts';
 export type { Converter, ConverterAnswer, Power, PowerAnswer } from './power-of.ts';
 export { wiringCautions } from './wiring-cautions.ts';

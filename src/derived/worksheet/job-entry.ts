@@ -1,4 +1,5 @@
 import { cautionsFor, type Knowledge } from '../../knowledge/index.ts';
+import { motorToFit } from '../power/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { Chosen } from './asked-jobs.ts';
 import { classFactor } from './class-factor.ts';
@@ -27,7 +28,10 @@ export function jobEntry({ known, knowledge, book, all }: Bench, chosen: Chosen,
   const because = job.after.filter((before) => after.includes(before.job)).map((before) => `after "${all.get(before.job)?.job.title ?? before.job}": ${before.because}`);
   const spent = known.progress[job.id]?.hours;
   const hours = { least: job.hours.least * factor, likely: job.hours.likely * factor, most: job.hours.most * factor };
-  const cost = costOf(book, job, hours);
+  const said = costOf(book, job, hours);
+  // A motor is ordered by its power, and that goes by the class.
+  const sized = new Set(job.parts.filter((part) => part.sized === 'motor').map((part) => part.id));
+  const cost = sized.size === 0 ? said : { ...said, parts: said.parts.map((part) => (sized.has(part.id) ? { ...part, words: `${part.words}, ${motorToFit(known.identity.ramClass.quantity.value).words} at the least` } : part)) };
   const need = needOf(chosen.causes);
   return {
     job: job.id, number, title: job.title, words: job.wordsFor?.[known.identity.family] ?? job.words, part: job.part, cures: chosen.cures, urgency: chosen.urgency,

@@ -136,7 +136,10 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
   {
     id: 'starter.overload', title: 'Overload', question: 'Is the overload set to the plate?', part: 'starter', rows: [46], families: EVERY,
     rule: { kind: 'seen', look: 'starter.overload', answers: {
-      set: { grade: 'sound', because: 'Set to the plate.', source: 'common-practice' },
+      set: {
+        grade: 'sound', because: 'Set to the plate.', source: 'common-practice',
+        gainsaid: { by: 'drive.running-share', from: '125 %', as: { grade: 'limited', because: 'One of the two is wrong: an overload set to the plate lets no more than 125 % of it through for long, and the motor was read above that. It is set higher than was said, or bridged, or the meter was wrong.', source: 'nec-430', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['motor.service'] } },
+      },
       wrong: { grade: 'limited', because: 'A bridged or wrong overload burns the motor, and the shop with it.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }], cures: ['motor.service'] },
       none: { grade: 'watch', because: 'Without an overload a stalled motor burns.', source: 'common-practice', limits: [{ kind: 'not-unattended', sentence: 'Never leave it with the power on; block the treadle.' }], cures: ['starter.isolator'] },
     } },

@@ -33,7 +33,7 @@ export const DRIVE_JOBS: readonly Job[] = [
     replaces: [{ job: 'belt.dress', on: ['belt', 'running'] }],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'flat-belt', words: 'flat belt 3 in', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
+      { id: 'flat-belt', words: 'flat belt, as wide as its drawing says', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'pinch'], source: 'common-practice',
   },
@@ -62,10 +62,10 @@ export const DRIVE_JOBS: readonly Job[] = [
     id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
     words: 'A motor of the power that the class asks for, with starter, overload and guard to suit.',
     after: [],
-    replaces: [{ job: 'motor.service', on: ['motor'] }],
+    replaces: [{ job: 'motor.service', on: ['motor', 'starter'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
-      { id: 'motor', words: 'motor, 2 to 3 hp', quantity: 1, priceEach: { least: 250, likely: 350, most: 500 }, source: 'price-guess', leadDays: { least: 2, likely: 7, most: 21 } },
+      { id: 'motor', words: 'motor', sized: 'motor', quantity: 1, priceEach: { least: 250, likely: 350, most: 700 }, source: 'price-guess', leadDays: { least: 2, likely: 7, most: 21 } },
     ],
     outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
     cautions: ['isolate', 'electrician', 'pinch'], source: 'page-drive',

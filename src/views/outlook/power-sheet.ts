@@ -1,4 +1,4 @@
-import { powerInputOf, powerOf, type Power, type PowerInput } from '../../derived/power/index.ts';
+import { MOTOR_JOB, motorToFit, powerInputOf, powerOf, type Power, type PowerInput } from '../../derived/power/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keyWords } from '../work/key-words.ts';
@@ -21,7 +21,7 @@ export function powerSheet(ground: OutlookGround): SheetParts {
     measureFirst: missing.map((key) => onceItMayRun(picture, [key], `${keyWords(key)}.`)),
     body: () => [
       ...chainBlocks(ground, input),
-      ...(power === undefined ? [] : [...cautionsFound(power), ...currentBlocks(ground, input, power), ...converterBlocks(ground, power)]),
+      ...(power === undefined ? [] : [...cautionsFound(power), ...currentBlocks(ground, input, power), ...newMotorBlocks(ground, input), ...converterBlocks(ground, power)]),
     ],
     assumed: [
       ...(power?.reckoned === undefined ? [] : [`Current by arithmetic: ${power.reckoned.standing}.`]),
@@ -35,12 +35,15 @@ export function powerSheet(ground: OutlookGround): SheetParts {
   };
 }
 
-function answerOf({ picture: { system } }: OutlookGround, input: PowerInput, power: Power): SheetParts['answer'] {
+function answerOf({ picture }: OutlookGround, input: PowerInput, power: Power): SheetParts['answer'] {
+  const { system } = picture;
   const { table, reckoned } = power;
   const found = power.cautions.filter((one) => one.found).map((one) => one.sentence);
   const running = power.running === undefined ? [] : [power.running.sentence];
   const motor = input.power === undefined ? (input.usualPower === undefined ? '' : `Usual for the class: about ${shownRough(input.usualPower.value, 'power', system)}.`) : `${platePower(input.power, system)} on the plate${power.motorShare === undefined ? '' : `, ${share(power.motorShare)} of what the class usually has`}.`;
-  const sentence = [...found, motor, ...running, power.startSentence ?? ''].filter((one) => one !== '').join(' ');
+  const planned = plannedMotor(picture);
+  const wanted = planned === undefined ? '' : `A larger one is on the worksheet, ${planned.words} at the least: its wire and breaker stand below, and nothing is laid for the old one.`;
+  const sentence = [...found, motor, ...running, power.startSentence ?? '', wanted].filter((one) => one !== '').join(' ');
   if (table.state === 'known') return { kind: 'answer', words: `Full load ${amperes(table.current)}: conductors from ${amperes(table.conductors)}, breaker to ${amperes(table.breaker)}`, sentence, estimate: false, rests: `By the table for the ${table.column} V column. ${table.note}` };
   if (reckoned !== undefined) return { kind: 'answer', words: `About ${reckoned.least.toFixed(0)} to ${reckoned.most.toFixed(0)} A at full load`, sentence, estimate: true, rests: `${table.state === 'outside-validity' ? `No figure by the table: ${table.because}. ` : ''}By arithmetic alone: ${reckoned.standing}.` };
   return { kind: 'answer', words: 'Current not known: read the motor’s plate', sentence, estimate: true, rests: table.state === 'not-known' ? `Missing: ${table.missing.map(keyWords).join('; ')}.` : table.because };
@@ -79,6 +82,30 @@ function currentBlocks({ picture: { system }, outlook: { values } }: OutlookGrou
   ];
   return [{ kind: 'heading', level: 2, text: 'Currents and loads' }, { kind: 'table', caption: 'What was read and what follows', dense: true, columns: ['What', 'Figure', 'How'], rows: rows.filter((row) => row !== undefined) }];
 }
+
+/** Wire, breaker and overload of the motor that an open job fits: nobody lays a cable for the old one. */
+function newMotorBlocks({ picture }: OutlookGround, input: PowerInput): readonly Block[] {
+  const planned = plannedMotor(picture);
+  if (planned === undefined) return [];
+  const { plateCurrent: _old, startTime: _start, ...rest } = input;
+  const power = powerOf({ ...rest, power: planned.power, runningCurrents: [] }, picture.provenance.seed, 10);
+  if (power.state !== 'known') return [];
+  const { table, reckoned } = power;
+  const current = table.state === 'known' ? amperes(table.current) : reckoned === undefined ? 'not known: supply and voltage first' : `about ${reckoned.least.toFixed(0)} to ${reckoned.most.toFixed(0)} A, by arithmetic`;
+  return [
+    { kind: 'heading', level: 2, text: 'The new motor' },
+    { kind: 'table', caption: `A larger motor is on the worksheet, ${planned.words} at the least, on the supply that is there now: wire, breaker and belt are for it and not for the old one`, dense: true, columns: ['What', 'Figure', 'How'], rows: [
+      { cells: ['Full-load current', current, table.state === 'known' ? 'by the table' : 'an estimate'] },
+      ...(table.state === 'known' ? [{ cells: ['Least that the conductors carry', amperes(table.conductors), '1.25 times the table’s current'] }, { cells: ['Greatest breaker, inverse time', amperes(table.breaker), '2.5 times it; the code lets one take the next standard size up'] }] : []),
+      { cells: ['Overload relay', 'by the new motor’s own plate', 'set anew when it is fitted'] },
+      ...(power.beltShare === undefined ? [] : [{ cells: ['New motor against what the belt carries', share(power.beltShare), power.beltShare > 1 ? 'this belt slips first: a wider one with the new motor' : 'the belt that is there carries it'] }]),
+    ] },
+  ];
+}
+
+/** The motor to fit, where the worksheet still has that job. */
+const plannedMotor = ({ worksheet, known, system }: OutlookGround['picture']) =>
+  worksheet.jobs.some((job) => job.job === MOTOR_JOB && job.state !== 'done' && job.state !== 'dropped') ? motorToFit(known.identity.ramClass.quantity.value, system) : undefined;
 
 const PHASES: Readonly<Record<PowerInput['phase'], string | undefined>> = { single: 'single-phase', three: 'three-phase', 'three-from-converter': 'three-phase from a converter', 'direct-current': 'direct current', 'not-known': undefined };
 
