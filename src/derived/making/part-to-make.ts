@@ -21,6 +21,8 @@ export interface MakingDimension {
   readonly from: readonly string[];
   /** True where it rests on a class default or a figure of practice: an estimate, and shown as one. */
   readonly estimate: boolean;
+  /** True where metal is left on and the part is fitted in place: its doubt is no reason to wait. */
+  readonly fitted?: true;
   /** Tolerance letters of ISO 286 behind the size, as `e8`. */
   readonly fit?: string;
 }
@@ -39,7 +41,7 @@ export type PartKind =
   | 'countershaft-driven' | 'countershaft-driver' | 'bow-eye-pin' | 'bow-clip-pin' | 'helve-pin' | 'crosshead-pin' | 'treadle-pin' | 'treadle-bushing' | 'thrust-washer' | 'bow-strap' | 'helve-cushion' | 'ram-prop' | 'sole-timbers';
 
 /** Parts that an open job makes and that have no drawing. */
-export type PatternKind = 'shipper-joint' | 'toggle-links' | 'toggle-arms' | 'connecting-rod' | 'spring-bolt' | 'bow-clip' | 'shim-retainer' | 'brake-band';
+export type PatternKind = 'shipper-joint' | 'toggle-links' | 'toggle-arms' | 'connecting-rod' | 'spring-bolt' | 'bow-clip' | 'shim-retainer' | 'brake-band' | 'brake-lining' | 'head-bolts' | 'guide-bolts' | 'cap-bolts' | 'return-spring';
 
 /** A practice that the trade does not agree on, and the side that the drawing takes. */
 export interface PartDispute {
@@ -87,7 +89,7 @@ export interface PartToMake {
 export type NotMade =
   | { readonly state: 'not-known'; readonly kind: PartKind; readonly title: string; readonly missing: readonly Unknown[] }
   | { readonly state: 'cannot-be'; readonly kind: PartKind; readonly title: string; readonly because: string; readonly problem: string }
-  /** Made to the old part, without a drawing; says what to read on it. */
+  /** Made to the old part, built to its place, or bought by its size, without a drawing; says what to read first. */
   | { readonly state: 'by-pattern'; readonly kind: PatternKind; readonly title: string; readonly because: string }
   | { readonly state: 'not-needed'; readonly kind: PartKind; readonly title: string; readonly because: string };
 

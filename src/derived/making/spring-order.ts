@@ -10,6 +10,7 @@ import { possible } from './possible.ts';
 import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure } from './shop-figures.ts';
 import { easierSpring, wireAnswers } from './spring-choice.ts';
+import { seenShortWords } from './spring-seen-short.ts';
 
 const KIND = 'coil-spring';
 const TITLE = 'Coil spring, order sheet';
@@ -77,7 +78,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     cautions: ['spring-unload', 'stand-aside', 'isolate'], sources: ['en-13906-1', 'bhandari-springs', 'spring-wire-strength', 'zimmerli', 'spring-tolerances'],
     warnings: [
       ...(enough === undefined ? ['If it ever goes solid the stress is over what any of these wires is meant for: it must never go solid, and that is set with the nut and the throw.'] : []),
-      ...(shortest !== undefined && free.quantity.value - shortest.quantity.value > useful.quantity.value ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted.`] : []),
+      ...(shortest !== undefined && free.quantity.value - shortest.quantity.value > useful.quantity.value ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted. ${seenShortWords({ free: free.quantity.value, solid: solid.quantity.value, inside: inside.quantity.value, rate: rate.quantity.value, ends, keep: keep.quantity.value }, shortest.quantity.value, reader, context.system)}`] : []),
       ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
     ],
   }, context.system);

@@ -138,7 +138,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.renew', title: 'Renew the coil spring', part: 'coil-spring', families: COIL, stage: 10,
-    words: 'Order to the size as made, with travel enough that it never goes solid; let the preload off before opening.',
+    words: 'Order to the size as made; its order sheet says how short it may be run, and what would serve where it comes shorter. Let the preload off before opening.',
     after: [
       { job: 'pins.renew', because: 'a new spring on slack joints cannot be set' },
       { job: 'spring-bolt.renew', because: 'the bolt comes out with the spring' },

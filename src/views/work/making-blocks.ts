@@ -1,10 +1,11 @@
 import { toBuy, type BuyLine, type Picture } from '../../derived/index.ts';
-import { partsToMake, type Making, type PartToMake } from '../../derived/making/index.ts';
+import { partsToMake, stockOf, stockWords, type Making, type PartToMake } from '../../derived/making/index.ts';
 import { notMadeWords } from '../making/index.ts';
 import { sizeWords } from '../making/size-words.ts';
 import type { Block } from '../report/block.ts';
 import { countWords, lineCostWords, sumsSentence, waitWords } from '../sentences/buy-rows.ts';
 import { inSystem } from '../sentences/in-system.ts';
+import { stockBehind } from './stock-lines.ts';
 
 /** Parts that have a drawing. */
 export const drawnParts = (makings: readonly Making[]): readonly PartToMake[] => makings.flatMap((one) => (one.state === 'to-make' ? [one] : []));
@@ -26,11 +27,13 @@ export function makingBlocks(picture: Picture): readonly Block[] {
 }
 
 /** Everything that the open jobs use up or ask others for, with prices and waiting. */
-export function buyBlocks({ worksheet, system }: Picture): readonly Block[] {
+export function buyBlocks(picture: Picture, makings: readonly Making[] = partsToMake(picture)): readonly Block[] {
+  const { worksheet, system } = picture;
   const currency = worksheet.currency ?? 'unit';
   const lines = toBuy(worksheet);
   if (lines.length === 0) return [{ kind: 'paragraph', text: 'No open job uses up a part or a material, or asks others for work.' }];
-  const rows = (some: readonly BuyLine[]): Extract<Block, { kind: 'table' }>['rows'] => some.map((line) => ({ cells: [inSystem(line.words, system), countWords(line, system), `${line.number}. ${line.title}`, waitWords(line), lineCostWords(line, currency)] }));
+  const behind = stockBehind(picture, makings);
+  const rows = (some: readonly BuyLine[]): Extract<Block, { kind: 'table' }>['rows'] => some.map((line) => ({ cells: [`${inSystem(line.words, system)}${behind(line)}`, countWords(line, system), `${line.number}. ${line.title}`, waitWords(line), lineCostWords(line, currency)] }));
   const bought = lines.filter((line) => line.kind !== 'work of others');
   const others = lines.filter((line) => line.kind === 'work of others');
   return [
@@ -44,12 +47,13 @@ export function buyBlocks({ worksheet, system }: Picture): readonly Block[] {
 /** What to order: everything that the jobs use up, then springs, belts and stock with their figures. */
 export function orderBlocks(picture: Picture): readonly Block[] {
   const { system } = picture;
-  const drawn = drawnParts(partsToMake(picture));
+  const makings = partsToMake(picture);
+  const drawn = drawnParts(makings);
   return [
-    ...buyBlocks(picture),
+    ...buyBlocks(picture, makings),
     ...drawn.flatMap((part): readonly Block[] => [
       { kind: 'heading', level: 2, text: part.kind === 'coil-spring' ? 'Spring to order' : part.kind === 'belt' ? 'Belt to order' : `Stock for: ${part.title}` },
-      { kind: 'facts', rows: [['How many', String(part.quantity)], ['Material', part.material], ['Hardness', part.hardness]] },
+      { kind: 'facts', rows: [['How many', String(part.quantity)], ...stockRow(part, system), ['Material', part.material], ['Hardness', part.hardness]] },
       { kind: 'table', caption: `In ${system === 'inch' ? 'inches' : 'millimetres'} where no unit stands`, columns: ['Size', 'Figure', 'Why so'], rows: part.dimensions.map((dimension) => ({ cells: [dimension.title, sizeWords(dimension, system), dimension.why] })) },
       ...(part.kind === 'coil-spring' || part.kind === 'belt' ? [{ kind: 'list', ordered: false, items: part.notes } as const] : []),
       ...part.disputes.map((one) => ({ kind: 'paragraph', tone: 'small', text: `Not agreed in the trade, ${one.about}. Taken: ${one[one.taken]} The other side: ${one[one.taken === 'oneSide' ? 'otherSide' : 'oneSide']}` }) as const),
@@ -57,4 +61,10 @@ export function orderBlocks(picture: Picture): readonly Block[] {
     ]),
     ...(drawn.length === 0 ? [] : [{ kind: 'paragraph', tone: 'small', text: 'Finished sizes: add what the machinist wants for cleaning up. A figure marked est. is an estimate and is measured before anything is ordered.' } as const]),
   ];
+}
+
+/** What is bought for a part, so that it can be cut from it. */
+function stockRow(part: PartToMake, system: Picture['system']): readonly (readonly [string, string])[] {
+  const stock = stockOf(part, system);
+  return stock === undefined ? [] : [['To buy', stockWords(stock, system)]];
 }

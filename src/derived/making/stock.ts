@@ -1,0 +1,114 @@
+import { formatQuantity } from '../../methods/quantity/index.ts';
+import type { PrintSystem } from '../print-system.ts';
+import type { PartKind, PartToMake } from './part-to-make.ts';
+
+/** What a part is cut from. `as-sold` is cut to length only: its section is the finished one. */
+export type StockForm = 'flat bar' | 'plate' | 'block' | 'round bar' | 'timber' | 'strip' | 'belting' | 'block of rubber';
+
+/** What has to be bought or found for a part, so that it can be cut from it. */
+export interface Stock {
+  readonly form: StockForm;
+  /** One size for a round, two for anything else, the smaller first, m. */
+  readonly across: readonly number[];
+  /** Of each piece, m. */
+  readonly length: number;
+  readonly pieces: number;
+  /** True where the section is not machined: it is bought as it is drawn. */
+  readonly asSold: boolean;
+}
+
+interface Rule {
+  readonly form: StockForm;
+  /** Names of sizes: of each side the largest counts. */
+  readonly across: readonly (readonly string[])[];
+  /** The first of these that is on the drawing, each a sum of sizes. */
+  readonly along: readonly (readonly string[])[];
+  /** True where the section is not machined. */
+  readonly asSold?: true;
+}
+
+const KEY: Rule = { form: 'flat bar', across: [['large-end', 'small-end'], ['height']], along: [['length']] };
+const DIE: Rule = { form: 'block', across: [['base-width', 'far-width', 'neck-width', 'body-width'], ['height']], along: [['length']] };
+const BUSH: Rule = { form: 'round bar', across: [['outside']], along: [['length']] };
+const PIN: Rule = { form: 'round bar', across: [['diameter']], along: [['length']] };
+const PULLEY: Rule = { form: 'round bar', across: [['diameter']], along: [['face']] };
+
+const RULES: Readonly<Partial<Record<PartKind, Rule>>> = {
+  'lower-key': KEY, 'upper-key': KEY, 'lower-die': DIE, 'upper-die': DIE, 'filler-plate': { form: 'plate', across: [['thickness'], ['width']], along: [['length']] },
+  'crank-pin': { form: 'round bar', across: [['collar', 'journal', 'shank', 'thread']], along: [['over-all'], ['run', 'collar-thickness', 'shank-length', 'tail']] },
+  'rod-bushing': BUSH, 'clutch-pulley-bushing': BUSH, 'crosshead-bushing': BUSH, 'toggle-bushing': BUSH, 'bow-eye-bushing': BUSH, 'bow-clip-bushing': BUSH, 'helve-bushing': BUSH, 'treadle-bushing': BUSH,
+  'crosshead-pin': PIN, 'toggle-pin': PIN, 'bow-eye-pin': PIN, 'bow-clip-pin': PIN, 'helve-pin': PIN, 'treadle-pin': PIN, 'thrust-washer': { form: 'round bar', across: [['outside']], along: [['thickness']] },
+  'motor-pulley': PULLEY, 'countershaft-driven': PULLEY, 'countershaft-driver': PULLEY,
+  'ram-prop': { form: 'timber', across: [['side'], ['side']], along: [['length']], asSold: true }, 'sole-timbers': { form: 'timber', across: [['depth'], ['timber-width']], along: [['length']], asSold: true },
+  'bow-leaf': { form: 'strip', across: [['thickness'], ['width']], along: [['flat-length']], asSold: true }, 'bow-strap': { form: 'belting', across: [['thickness'], ['width']], along: [['length']], asSold: true },
+  'helve-cushion': { form: 'block of rubber', across: [['height'], ['width']], along: [['span']], asSold: true },
+};
+
+const INCH = 0.0254;
+/** What the cutter takes off a section in all, and off the ends with the saw: shop practice, from memory. */
+const CLEAN = INCH / 16;
+const SAW = INCH / 4;
+/** Sizes in which bars are stocked, from memory: whole millimetres that merchants keep. */
+const METRIC = [3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200, 220, 250, 280, 300, 350, 400, 450, 500].map((size) => size / 1000);
+const hair = 1e-7;
+
+/** The next bar size that is stocked and no smaller: sixteenths up to 1 in, eighths up to 3 in, quarters beyond; metric bars for a metric shop. */
+export function nextBar(least: number, system: PrintSystem): number {
+  if (system === 'metric') return METRIC.find((size) => size >= least - hair) ?? upTo(least, 0.05);
+  return upTo(least, least <= INCH + hair ? INCH / 16 : least <= 3 * INCH + hair ? INCH / 8 : INCH / 4);
+}
+
+const upTo = (least: number, step: number): number => Math.ceil(least / step - hair) * step;
+
+/**
+ * What a part is cut from, worked out from its own drawing: the largest that each size may be, what is machined off it, and the next
+ * size that is stocked.
+ * @returns undefined where it is not cut from stock, or where a size that decides is not on the drawing
+ */
+export function stockOf(part: PartToMake, system: PrintSystem): Stock | undefined {
+  const rule = RULES[part.kind];
+  if (rule === undefined) return undefined;
+  const asSold = rule.asSold === true;
+  const sized = (name: string, over: boolean): number | undefined => {
+    const found = part.dimensions.find((one) => one.name === name);
+    return found === undefined ? undefined : found.quantity.value + (over ? Math.max(0, found.tolerance.plus) : 0);
+  };
+  const largest = (name: string): number | undefined => sized(name, true);
+  const across = rule.across.map((names) => Math.max(...names.flatMap((name) => sized(name, !asSold) ?? [])));
+  const length = lengthOf(part, rule, largest);
+  if (length === undefined || across.some((size) => !Number.isFinite(size) || !(size > 0))) return undefined;
+  const bought = across.map((size) => (asSold ? size : nextBar(size + CLEAN, system))).sort((a, b) => a - b);
+  return { form: rule.form, across: bought, length: upTo(length + SAW, system === 'inch' ? INCH / 4 : 0.005), pieces: part.quantity, asSold };
+}
+
+/** The longest of the lengths on the drawing: pins of one set differ. */
+function lengthOf(part: PartToMake, rule: Rule, largest: (name: string) => number | undefined): number | undefined {
+  for (const names of rule.along) {
+    const sizes = names.map(largest);
+    if (sizes.some((size) => size === undefined)) continue;
+    const sum = sizes.reduce<number>((total, size) => total + (size ?? 0), 0);
+    const others = names.length > 1 ? [] : part.dimensions.flatMap((one) => (one.name.startsWith(`${names[0]!}-`) && !one.name.endsWith('-fitted') ? [largest(one.name) ?? 0] : []));
+    return Math.max(sum, ...others);
+  }
+  return undefined;
+}
+
+/** `flat bar 1/2 by 5/8 in, 2 pieces of 6 3/4 in`. */
+export function stockWords(stock: Stock, system: PrintSystem): string {
+  const print = (value: number, drawn = false): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, ...(drawn ? {} : { resolution: system === 'inch' ? INCH / 16 : 0.001 }) });
+  const sides = stock.across.map((side) => print(side, stock.asSold));
+  const section = stock.form === 'round bar' ? `bar ${sides[0] ?? ''} round` : `${stock.form} ${sides.map((side, index) => (index < sides.length - 1 ? side.replace(/ (?:in|mm)$/u, '') : side)).join(' by ')}`;
+  return `${section}, ${stock.pieces} ${stock.pieces === 1 ? 'piece' : 'pieces'} of ${print(stock.length)}`;
+}
+
+/** Pieces of one section and length together, so that they come from one bar. */
+export function together(stocks: readonly Stock[]): readonly Stock[] {
+  const held: Stock[] = [];
+  for (const stock of stocks) {
+    const same = held.findIndex((one) => one.form === stock.form && Math.abs(one.length - stock.length) < hair && one.across.length === stock.across.length && one.across.every((side, index) => Math.abs(side - (stock.across[index] ?? 0)) < hair));
+    const one = held[same];
+    if (one === undefined) held.push(stock);
+    else held[same] = { ...one, pieces: one.pieces + stock.pieces };
+  }
+  return held;
+}
