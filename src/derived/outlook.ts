@@ -1,5 +1,4 @@
-import type { Estimate } from '../methods/chance/index.ts';
-import { heatOfTestBar, workOutCapacity } from './capacity/index.ts';
+import { heatOfTestBar, workOutCapacity, type MotionEstimate } from './capacity/index.ts';
 import { oilingLimit } from './duty/index.ts';
 import { workOutGround } from './ground/index.ts';
 import type { Ledger } from './ledger.ts';
@@ -21,14 +20,17 @@ export interface Outlook {
 
 /** Half of a normal distribution lies between these many standard deviations; nine in ten between 1.645. */
 const NINE_IN_TEN = 1.645;
+const NINETY_FIVE = 1.96;
 
 /** A doubt above the value itself says that nothing is known; no sum that takes it asks for more. */
 const MOST_DOUBT = 1;
 
 /** The middle of the likenesses with its doubt; what is positive spreads by factors, so that the doubt is read off the logarithms. */
-function estimateOf(spread: Spread | undefined): Estimate | undefined {
+function estimateOf(spread: Spread | undefined): MotionEstimate | undefined {
   if (spread === undefined || !(spread.middle > 0 && spread.low > 0)) return undefined;
-  return { value: spread.middle, uncertainty: spread.middle * Math.min(MOST_DOUBT, Math.log(spread.high / spread.low) / (2 * NINE_IN_TEN)) };
+  // From nine in ten to 95 in a hundred, each side by its own logarithm, so that the wider chance is never the narrower interval.
+  const outward = (end: number): number => spread.middle * (end / spread.middle) ** (NINETY_FIVE / NINE_IN_TEN);
+  return { value: spread.middle, uncertainty: spread.middle * Math.min(MOST_DOUBT, Math.log(spread.high / spread.low) / (2 * NINE_IN_TEN)), interval: [outward(spread.low), outward(spread.high)] };
 }
 
 /**

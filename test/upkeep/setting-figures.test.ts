@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Picture } from '../../src/derived/index.ts';
+import { isOpen, type Picture } from '../../src/derived/index.ts';
 import { motorPulleyFor, type SettingLine } from '../../src/derived/upkeep/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { settingBlocks, settingLines } from '../../src/views/work/index.ts';
@@ -81,4 +81,44 @@ test('a maker’s speed is wanted from a little below, and never above', () => {
   expect(found('323 rpm').state).toBe('set');
   expect(found('319 rpm').state).toBe('off');
   expect(found('327 rpm').state).toBe('off');
+});
+
+test('a die whose face is to be ground is read when it comes back, and stands no higher than without its hollow', () => {
+  let ground = 0;
+  for (const { name, entries } of FIVE) {
+    const picture = onPaper(entries, 'inch');
+    const grinds = picture.worksheet.jobs.some((job) => job.job === 'dies.grind-pair' && isOpen(job));
+    for (const end of ['upper', 'lower'] as const) {
+      const row = line(picture, `${end}-die`);
+      const anew = picture.worksheet.jobs.some((job) => job.job === `dies.new-${end}` && isOpen(job));
+      expect(row.target?.ground === true, `${name}, ${end}`).toBe(grinds && !anew);
+      if (row.target?.ground !== true) continue;
+      ground += 1;
+      expect(row.target.from).toBeUndefined();
+      expect(row.target.to?.value, name).toBeCloseTo((row.asFound?.quantity?.value ?? Number.NaN) - (numberOf(picture, `${end}-die.hollow`) || 0), 12);
+    }
+    if (grinds) expect(cells(picture, 'Change'), name).toContain('read it when it is ground');
+    expect(cells(picture, 'Rests on').filter((one) => grinds && /No open job replaces it/u.test(one)), name).toEqual([]);
+  }
+  expect(ground).toBeGreaterThan(1);
+});
+
+test('no height is asked for nearer than it is known', () => {
+  for (const { name, entries } of FIVE) {
+    const picture = onPaper(entries, 'inch');
+    for (const { id, target } of settingLines(picture)) {
+      if (target?.from === undefined || target.from.value !== target.to?.value || 2 * target.from.uncertainty <= 5 * 0.0000254) continue;
+      if (id === 'upper-die' || id === 'lower-die') expect(cells(picture, 'To be').filter((one) => one.includes('which is how far it is known')).length, `${name}, ${id}`).toBeGreaterThan(0);
+    }
+  }
+});
+
+test('the sheet says how long the spring is to stand, and one that ran too short is asked after before the new one goes in', () => {
+  const knocker = onPaper(FIVE.find((one) => one.name.startsWith('wrenhollow'))?.entries ?? [], 'inch');
+  const row = line(knocker, 'spring-set');
+  const running = line(knocker, 'spring').target?.from?.value ?? Number.NaN;
+  // It stood 7 1/16 in and ran down to 5 3/8 in; the new one may run down to 11 x 0.469 + a fifth of the travel.
+  expect(row.target?.from?.value).toBeCloseTo(running + (7.0625 - 5.375) * 0.0254, 9);
+  expect(row.target?.sentence).toContain('find out first why');
+  expect(row.state).toBe('off');
 });

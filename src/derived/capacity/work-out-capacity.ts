@@ -32,14 +32,19 @@ const SOURCES = ['hot-flow-stress', 'rigid-body-mechanics', 'from-memory', 'own-
 /** What the values of a picture take for a bar, so that hammers can be set beside one another. */
 const BAR_WORDS = '1 in square mild steel (0.2 % carbon), bright orange (1070 °C), flat dies.';
 
+/** A figure from the motion with the interval that holds it in 95 of a hundred, which need not lie evenly. SI. */
+export interface MotionEstimate extends Estimate {
+  readonly interval?: readonly [number, number];
+}
+
 export interface CapacitySettings {
   readonly seed: number;
   /** 200 where left out: enough for intervals to a tenth of their width, and quick enough to ask again at every entry */
   readonly draws?: number;
   /** J of a full blow from the motion of this hammer; else the ledger's estimate */
-  readonly blowEnergy?: Estimate;
+  readonly blowEnergy?: MotionEstimate;
   /** m/s of the ram as the dies meet, from the motion of this hammer; else the ledger's estimate by the whip */
-  readonly impactSpeed?: Estimate;
+  readonly impactSpeed?: MotionEstimate;
   /** K of the test bar at its first blow, by the colour that was seen; bright orange where left out */
   readonly testBarHeat?: Estimate;
 }
@@ -86,11 +91,11 @@ export function workOutCapacity(ledger: Ledger, settings: CapacitySettings): voi
 const narrower = (ledger: Ledger): number => Math.min(knownNumber(ledger, UPPER) ?? Number.POSITIVE_INFINITY, knownNumber(ledger, LOWER) ?? Number.POSITIVE_INFINITY);
 
 /** A figure of the blow from the motion of this very hammer takes the place of the estimate by the whip. */
-function putOfMotion(ledger: Ledger, of: Pick<Value, 'key' | 'title'> & { readonly dimension: Dimension }, { value, uncertainty }: Estimate): void {
+function putOfMotion(ledger: Ledger, of: Pick<Value, 'key' | 'title'> & { readonly dimension: Dimension }, { value, uncertainty, interval }: MotionEstimate): void {
   const { dimension, ...named } = of;
   put(ledger, {
     ...named, standing: 'worked-out', rests: 'assumed', from: [RAM, RATE, 'crank.throw'].map((keys) => firstKnown(ledger, keys).key), formula: OF_MOTION, sources: ['own-model'], evidence: [],
-    outcome: { state: 'known', quantity: withPositiveInterval({ dimension, value, uncertainty }) },
+    outcome: { state: 'known', quantity: interval === undefined ? withPositiveInterval({ dimension, value, uncertainty }) : { dimension, value, uncertainty, interval } },
   });
 }
 

@@ -13,6 +13,8 @@ export interface SettingTarget {
   readonly sentence: string;
   /** The reading as found belongs to a part that an open job replaces: how far it is off says nothing. */
   readonly anew?: true;
+  /** An open job grinds the face: the height is read once that is done. */
+  readonly ground?: true;
   readonly sources: readonly string[];
 }
 

@@ -41,7 +41,7 @@ function lineOf(inputs: SettingInputs, rule: SettingRule, number: number): Setti
   const change = target.from !== undefined && asFound.value < target.from.value ? target.from.value - asFound.value : target.to !== undefined && asFound.value > target.to.value ? target.to.value - asFound.value : 0;
   const set = Math.abs(change) <= slack;
   const near = { ...common, missing, ...(tolerance === undefined ? {} : { tolerance }) };
-  if (target.anew === true) return { ...near, state: 'off' };
+  if (target.anew === true || target.ground === true) return { ...near, state: 'off' };
   if (set) return { ...near, state: 'set' };
   if (target.basis === 'usual' && calledGood(inputs.findings ?? [], rule, change)) return { ...near, state: 'good' };
   const held = heldBy(inputs, rule, asFound, change);

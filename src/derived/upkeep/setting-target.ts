@@ -9,7 +9,7 @@ import { cushionTarget } from './cushion-target.ts';
 import { dieTarget } from './die-target.ts';
 import { pulleySentence } from './motor-pulley.ts';
 import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
-import { springTarget } from './spring-target.ts';
+import { springSetTarget, springTarget } from './spring-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
 
 /** How much more than the work the gap may be. */
@@ -35,6 +35,8 @@ export function targetOf(inputs: SettingInputs, rule: SettingRule): Targeted {
       return gapTarget(inputs, known);
     case 'spring':
       return springTarget(inputs, known);
+    case 'spring-set':
+      return springSetTarget(inputs, known);
     case 'straps':
       return strapTarget(known, system);
     case 'bow':

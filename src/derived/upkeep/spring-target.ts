@@ -40,6 +40,27 @@ export function springTarget({ known: hammer, jobs, system = 'inch' }: SettingIn
   };
 }
 
+/**
+ * How long the spring is to stand as set, ram hanging: the least that it may run down to, and as much more as it was seen to run shorter
+ * than it stood. A start for the spanner; the film says what it runs down to.
+ */
+export function springSetTarget(inputs: SettingInputs, known: (key: string) => Quantity | undefined): Targeted {
+  const { target, missing } = springTarget(inputs, known);
+  const [stood, ran] = [known('coil-spring.installed-length'), known('coil-spring.shortest-length')];
+  if (target?.from === undefined || stood === undefined || ran === undefined) return { missing: [...missing, ...(stood === undefined ? ['coil-spring.installed-length'] : []), ...(ran === undefined ? ['coil-spring.shortest-length'] : [])] };
+  const swing = stood.value - ran.value;
+  const system = inputs.system ?? 'inch';
+  const print = (value: number, rounding: 'up' | 'nearest' = 'nearest'): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, system, rounding);
+  const least = { ...target.from, value: target.from.value + swing, uncertainty: Math.hypot(target.from.uncertainty, stood.uncertainty, ran.uncertainty) };
+  return {
+    target: {
+      from: least, basis: 'worked-out', ...(target.anew === undefined ? {} : { anew: target.anew }), sources: ['common-practice', 'own-model'],
+      sentence: `${print(target.from.value, 'up')} is the shortest that it may run down to, and ${print(swing)} is what it ran shorter than it stood. Start there, and film it.${target.anew === true ? ' A spring that ran shorter than that was overloaded: find out first why it was drawn so tight, or the new one goes the same way.' : ''}`,
+    },
+    missing: [],
+  };
+}
+
 /** Stress with the coils touching over what oil-tempered wire stands by the lower table; undefined without the inside diameter. */
 function stressShareAtSolid(wire: number, inside: number | undefined, coils: number, travel: number, ends: CoilEnds): number | undefined {
   if (inside === undefined) return undefined;

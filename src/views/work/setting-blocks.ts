@@ -54,20 +54,26 @@ function wantedWords(picture: Picture, { target, tolerance }: SettingLine): stri
   const print = (quantity: Quantity): string => printed(picture, quantity);
   if (target === undefined) return 'see below';
   const { from, to } = target;
-  const near = tolerance === undefined ? '' : ` ± ${twoFigures(picture, tolerance)}`;
+  // No figure is wanted nearer than it is known.
+  const doubt = from === undefined ? 0 : 2 * from.uncertainty;
+  const near = tolerance === undefined ? '' : ` ± ${twoFigures(picture, doubt > tolerance.value ? { ...tolerance, value: printable(doubt, picture) } : tolerance)}${doubt > tolerance.value ? ', which is how far it is known' : ''}`;
   if (from !== undefined && to !== undefined) return from.value === to.value ? `${print(from)}${near}` : `${print(from)} to ${print(to)}`;
   if (from !== undefined) return `${print(from)} or more`;
   if (to !== undefined) return `${print(to)} or less`;
   return target.sentence;
 }
 
-function changeOf(picture: Picture, { state, change, first, afterJobs }: SettingLine): string {
+function changeOf(picture: Picture, { state, change, first, afterJobs, target }: SettingLine): string {
   if (first !== undefined && afterJobs === undefined) return 'to be read again once the jobs are done';
+  if (target?.ground === true) return 'read it when it is ground';
   if (change === undefined || state === 'held') return STATE[state];
   const words = `${change.value > 0 ? '+' : '−'} ${twoFigures(picture, { ...change, value: Math.abs(change.value) })}`;
   if (afterJobs === undefined) return words;
   return `${words}, ${picture.known.identity.family === 'helve' ? `the head ${change.value > 0 ? 'up' : 'down'}` : `the rod ${change.value > 0 ? 'shorter' : 'longer'}`}`;
 }
+
+/** A doubt in what a rule shows, upwards: sixteenths of an inch or millimetres. */
+const printable = (doubt: number, { system }: Picture): number => Math.ceil(doubt / (system === 'inch' ? 0.0254 / 16 : 0.001) - 1e-6) * (system === 'inch' ? 0.0254 / 16 : 0.001);
 
 /** How far, and how near is near enough: in millimetres two figures say it, and more would pretend. */
 const twoFigures = (picture: Picture, quantity: Quantity): string =>
