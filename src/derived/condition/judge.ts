@@ -9,6 +9,8 @@ import { limitOf } from './limit-of.ts';
 import { gradeMeasured, readSteps, type ReadStep } from './grade-measured.ts';
 import { overrideFor } from './overrides.ts';
 import { expectedPlaces } from './expected-places.ts';
+import { mendedFirst } from './mended-first.ts';
+import { pourWhereTooFew, shimsTooFew } from './shims-too-few.ts';
 import { settleCures } from './settle-cures.ts';
 import { lookedCloser, staleSince } from './stale.ts';
 import { bothSides } from './other-rule.ts';
@@ -33,7 +35,7 @@ export function judge(bench: Bench): readonly Finding[] {
     .filter((criterion) => criterion.families.includes(family))
     .flatMap((criterion) => judgeCriterion(bench, criterion));
   const here = leaveOutPouring(askOnlyHere(findings, bench.known, bench.knowledge.jobs), bench.known);
-  return sayAtOdds(settleCures(here, bench.knowledge.jobs), bench);
+  return sayAtOdds(settleCures(mendedFirst(pourWhereTooFew(here), bench.knowledge.criteria, bench.knowledge.jobs), bench.knowledge.jobs), bench);
 }
 
 function judgeCriterion(bench: Bench, criterion: Criterion): readonly Finding[] {
@@ -70,7 +72,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
     const sides = rule.otherwise === undefined ? undefined : bothSides(rule.otherwise, value, quantity, graded.grade, bench.values.get(valueKey(rule.otherwise.value, at)), defaults, rule.worse, bench.system);
     return {
       ...common(criterion, at), ...(sides === undefined ? {} : { dispute: sides.dispute }), grade: graded.grade, chances: graded.chances, sure: graded.sure, sureWords: sureWordsFor(graded, value.rests),
-      reason: [reasonFor(step, graded), sides?.parting].filter((words) => words !== undefined).join(' '), shown: sides?.shown ?? shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
+      reason: [reasonFor(step, graded), sides?.parting].filter((words) => words !== undefined).join(' '), shown: sides?.shown ?? shimsTooFew(value, bench.values, bench.system) ?? shownReading(value, bench.system), rule: ruleWords(steps, rule.worse, quantity, bench.system),
       from: [key, ...(sides?.from ?? [])], evidence: evidenceOf(bench.values, value), sources: [...new Set([...(step === undefined ? steps.map((one) => one.source) : [step.source]), ...value.sources])],
       limits: limitsOf(bench, step?.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (step?.cures ?? criterion.cures),
       ...(override === undefined ? {} : { override: { author: override.author, reason: override.reason, entry: override.entry, defaultRule: ruleWords(defaults, rule.worse, quantity, bench.system) } }),

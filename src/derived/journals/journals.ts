@@ -19,7 +19,7 @@ export function workOutJournals(ledger: Ledger): void {
       words: 'Take the same from both sides, 0.001 to 0.002 in at a time, and turn the shaft by hand after each.',
     });
     workOut(ledger, {
-      key: `journals.shims-left-after@${end}`, title: `${end} bearing, shim left at each side afterwards`, dimension: 'length', formula: 'shims now - shim to take out',
+      key: `journals.shims-left-after@${end}`, title: `${end} bearing, shim there beyond what has to come out, each side`, dimension: 'length', formula: 'shims now - shim to take out; below nothing where there are too few',
       sources: ['common-practice'], inputs: [`bearing-caps.shims@${end}`, `journals.shims-to-remove@${end}`], work: (shims, out) => shims! - out!,
     });
   }

@@ -1,4 +1,4 @@
-import type { Knowledge } from '../../knowledge/index.ts';
+import { TRIAL_JOB, type Knowledge } from '../../knowledge/index.ts';
 import type { Finding } from '../condition/index.ts';
 import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
@@ -24,12 +24,16 @@ export interface LadderStep {
  */
 export function dutyLadder(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge): readonly LadderStep[] {
   const done = new Set<string>();
-  let last = wordsOf(dutyOf(findings));
+  const today = dutyOf(findings);
+  let last = wordsOf(today);
   return worksheet.jobs.filter(isOpen).map(({ job, title }) => {
     done.add(job);
     const later = findingsAfter(known, findings, done, knowledge);
     const settled = settledGood(later, [...done], knowledge);
-    const duty = dutyOf(settled);
+    const promised = dutyOf(settled);
+    // A repair counts when the machine has shown it: until the trial is run nothing is promised beyond the trial.
+    const untried = today.verdict !== 'fit' && promised.verdict === 'fit' && worksheet.jobs.some((one) => one.job === TRIAL_JOB && isOpen(one)) && !done.has(TRIAL_JOB);
+    const duty: Duty = untried ? { ...promised, verdict: 'fit-within-limits', sentence: ONLY_FOR_THE_TRIAL } : promised;
     const ifGood = later.filter((finding, index) => settled[index] !== finding).map((finding) => finding.title);
     const words = wordsOf(duty);
     const changes = words !== last;
@@ -37,5 +41,8 @@ export function dutyLadder(known: Known, findings: readonly Finding[], worksheet
     return { job, title, duty, changes, ifGood };
   });
 }
+
+/** What a hammer may do whose repairs are done and not yet tried. */
+export const ONLY_FOR_THE_TRIAL = 'For the trial and nothing else, until the trial is run.';
 
 const wordsOf = (duty: Duty): string => [duty.verdict, ...duty.limits.map((limit) => limit.sentence).sort()].join('\n');

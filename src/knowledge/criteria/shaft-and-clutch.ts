@@ -25,7 +25,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'journals.shims-left', title: 'Cap shims left', question: 'Are there shims left after the bearing is set?', part: 'bearing-caps', rows: [25], families: EVERY,
     rule: { kind: 'measured', value: 'journals.shims-left-after', worse: 'less', steps: [
       { grade: 'watch', from: '0.002 in', source: 'common-practice', because: 'When the shims are gone the bearing is poured anew: plan it.', cures: [] },
-      { grade: 'limited', from: '0.0005 in', source: 'common-practice', because: 'No shim is left to take out: the bearing is poured anew.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
+      { grade: 'limited', from: '0.0005 in', source: 'common-practice', because: 'To set the bearing takes every shim there is, or more: it is poured anew.', limits: [{ kind: 'light-work-only', sentence: 'Light work only: small bars, hot, short heats, no heavy drawing.' }] },
     ] },
     gate: false, minutes: 10, cures: ['bearings.pour'], cautions: [],
     examples: [{ given: '0.0019 in', grade: 'watch', stands: 'just under' }, { given: '0.002 in', grade: 'watch', stands: 'at' }, { given: '0.0021 in', grade: 'sound', stands: 'just over' }, { given: '0.0004 in', grade: 'limited', stands: 'just under' }, { given: '0.0005 in', grade: 'limited', stands: 'at' }, { given: '0.0006 in', grade: 'watch', stands: 'just over' }],

@@ -101,6 +101,7 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { job: 'shaft.renew', because: 'bearings are made to the finished shaft' },
     ],
     replaces: [{ job: 'bearings.take-out-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.even-shims', on: ['main-bearings', 'bearing-caps'] }, { job: 'bearings.scrape', on: ['main-bearings', 'bearing-caps', 'pouring'] }, { job: 'bearings.clean', on: ['main-bearings'] }],
+    mendsFirst: ['shaft.turn-true'],
     hours: { least: 8, likely: 12, most: 16 }, skill: 4, helpers: 1,
     parts: [
       { id: 'babbitt', words: 'babbitt', quantity: 12, unit: 'lb', priceEach: { least: 10, likely: 12, most: 18 }, source: 'page-prices' },

@@ -28,7 +28,8 @@ export function ladderBlocks(picture: Picture, ladder: readonly LadderStep[]): r
 function mayRun(duty: Duty): string {
   if (duty.verdict === 'stand-down') return 'Not to be run.';
   if (duty.verdict === 'not-known-yet') return 'Not to be run until what is missing is checked.';
-  return duty.limits.length === 0 ? 'May run as it is.' : limitList(duty.limits);
+  if (duty.limits.length > 0) return limitList(duty.limits);
+  return duty.verdict === 'fit' ? 'May run as it is.' : duty.sentence;
 }
 
 /** What a step does to the limits, in words; while it may not run, they only wait. */
@@ -40,6 +41,7 @@ export function changeWords(before: Duty, after: Duty): string {
   const words = [
     ...(after.verdict !== before.verdict ? [mayRun(after)] : []),
     ...(gone.length === 0 ? [] : [`No longer: ${limitList(gone)}`]),
+    ...(after.verdict === before.verdict && after.limits.length === 0 && after.verdict === 'fit-within-limits' && before.limits.length > 0 ? [after.sentence] : []),
     ...(other.length === 0 || (runs && after.verdict !== before.verdict) ? [] : [`Now: ${limitList(other)}`]),
   ];
   return words.join(' ');
