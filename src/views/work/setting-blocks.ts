@@ -19,7 +19,7 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const source = (id: string): string => knowledge.sources.find((one) => one.id === id)?.title ?? id;
   return [
     { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
-    ...lines.flatMap((line) => (line.first === undefined ? [] : [{ kind: 'paragraph', tone: 'next', text: `${line.number}. ${line.title}, with the open jobs. ${line.first.join(' ')}` } as const])),
+    ...lines.flatMap((line) => (line.first === undefined ? [] : [{ kind: 'paragraph', tone: 'next', text: `Before anything is set, for ${line.number}, ${line.title.charAt(0).toLowerCase()}${line.title.slice(1)}: what the open jobs change.` } as const, { kind: 'list', ordered: false, items: line.first } as const])),
     { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
       cells: [String(line.number), line.title, foundWords(picture, line), targetWords(picture, line), changeOf(picture, line), '______________'],
     })) },
