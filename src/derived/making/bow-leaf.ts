@@ -5,6 +5,7 @@ import { leafShape } from './leaf-shape.ts';
 import { estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
+import { roundPressure } from './round-pressure.ts';
 import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -44,7 +45,11 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   const curve = span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
   const bend = curve === undefined ? undefined : along.quantity.value / 2 / curve.quantity.value;
   if (bend !== undefined && bend > HALF_TURN) return cannot('On the curve of the bow this leaf would meet itself: length, span or camber is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is too long for the bow’s curve; up to ${print(2 * HALF_TURN * curve!.quantity.value)} is allowed: ${print(along.quantity.value)}`);
-  const mainAlong = span === undefined || camber === undefined || curve === undefined ? undefined : 2 * curve.quantity.value * Math.atan2(span.quantity.value / 2, curve.quantity.value - camber.quantity.value);
+  const mainLeaf = span === undefined || camber === undefined || curve === undefined ? undefined : reckon('length', [span, camber], (across, high) => {
+    const radius = across! ** 2 / (8 * high!) + high! / 2;
+    return 2 * radius * Math.atan2(across! / 2, radius - high!);
+  });
+  const mainAlong = mainLeaf?.quantity.value;
   if (!main && mainAlong !== undefined && along.quantity.value > mainAlong * 1.02) return cannot('A leaf without eyes is no longer than the main leaf from eye to eye: it is the main leaf, or a length is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is longer than the main leaf; up to ${print(mainAlong)} is allowed: ${print(along.quantity.value)}`);
   const pin = ['left', 'right'].flatMap((end) => reader.find(`bow-spring.pin-diameter@${end}`) ?? []).sort((a, b) => b.quantity.value - a.quantity.value)[0];
   if (bore !== undefined && pin !== undefined && bore.quantity.value <= pin.quantity.value) return cannot(`The eye must go over its pin: one of the readings is wrong (${bore.from.join(', ')}, ${pin.from.join(', ')}).`, `The eye is smaller than its pin; above ${print(pin.quantity.value)} is allowed: ${print(bore.quantity.value)}`);
@@ -53,7 +58,9 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   const chord = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => 2 * radius! * Math.sin(long! / 2 / radius!));
   const rise = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => radius! * (1 - Math.cos(long! / 2 / radius!)));
   const flex = reader.find('bow-spring.deflection');
-  const stress = flex === undefined || mainAlong === undefined ? undefined : { ...reckon('pressure', [flex, thick, along], (give, leaf, long) => (YOUNG * leaf! * give!) / (Math.max(long!, mainAlong) / 2) ** 2), estimate: true };
+  // A short leaf is bent as far as the main one that it lies under.
+  const bent = mainLeaf === undefined || along.quantity.value > mainLeaf.quantity.value ? along : mainLeaf;
+  const stress = flex === undefined || mainLeaf === undefined ? undefined : { ...reckon('pressure', [flex, thick, bent], (give, leaf, long) => (YOUNG * leaf! * give!) / (long! / 2) ** 2), estimate: true };
   const dimensions: MakingDimension[] = [
     sized('flat-length', main ? 'length to cut, eyes not yet rolled' : 'length to cut, along the curve', flat, plusMinus(main ? 16 * SIXTY_FOURTH : 4 * SIXTY_FOURTH), main ? 'from eye to eye along the curve and nine tenths of a turn for each eye; cut long and trimmed after rolling' : 'as the broken leaf'),
     sized('width', 'width', wide, { plus: SIXTY_FOURTH, minus: SIXTY_FOURTH }, 'as the other leaves'),
@@ -61,19 +68,20 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     ...(hole === undefined || hole.quantity.value <= 0 ? [] : [sized('centre-hole', 'hole of the centre bolt, in the middle', hole, { plus: SIXTY_FOURTH, minus: 0 }, 'as the other leaves'), sized('half', 'middle from the end', { ...reckon('length', [flat], (long) => long! / 2), estimate: flat.estimate }, plusMinus(SIXTY_FOURTH * 2), 'half of the length')]),
     ...(bore === undefined ? [] : [sized('eye', 'bore of the eyes, as rolled', bore, { plus: 0, minus: SIXTY_FOURTH * 2 }, 'as the other eye; left small to be reamed')]),
     ...(bore === undefined ? [] : [sized('between-eyes', 'between the eyes, along the curve', along, plusMinus(8 * SIXTY_FOURTH), 'as the broken leaf')]),
-    ...(curve === undefined ? [] : [sized('radius', 'radius of the inside, free', curve, plusMinus(curve.quantity.value * 0.03), 'span and camber of the bow, free')]),
+    ...(curve === undefined ? [] : [sized('radius', main ? 'radius of the inside, free' : 'radius of the bow, free; the neighbour wins', curve, plusMinus(curve.quantity.value * 0.03), `span and camber of the bow, free, ${curveWords(span, camber)}`)]),
     ...(chord === undefined ? [] : [sized('chord', 'from end to end, straight', chord, plusMinus(0), 'follows from length and radius')]),
     ...(rise === undefined ? [] : [sized('rise', 'height of the curve', rise, plusMinus(0), 'follows from length and radius')]),
-    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'modulus, thickness and flex of the bow over the square of half the length, leaves that share alike; preload not counted')]),
+    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'modulus, thickness and flex of the bow over the square of half the main leaf, from eye to eye along its curve; leaves that share alike; preload not counted')]),
   ];
   const over = stress !== undefined && stress.quantity.value > shopNumber('leaf-stress');
-  const pressure = (value: number) => printQuantity({ dimension: 'pressure', value, uncertainty: 0 }, context.system);
+  const pressure = (value: number) => printQuantity(roundPressure(value, context.system), context.system);
   return possible({
-    state: 'to-make', kind: KIND, id: KIND, title: `${TITLE}${main ? ', main leaf' : ''}`, quantity: 1, material: 'Spring steel 5160 (55Cr3) or 6150 (51CrV4), rolled flat with round edges', hardness: '42 to 46 HRC: oil from 1550 F (845 °C), tempered at 800 to 900 F (430 to 480 °C)',
+    state: 'to-make', kind: KIND, id: KIND, title: main ? `${TITLE}, main leaf` : `${TITLE}, ${print(along.quantity.value)} long, without eyes`, quantity: 1, material: 'Spring steel 5160 (55Cr3) or 6150 (51CrV4), rolled flat with round edges', hardness: '42 to 46 HRC: oil from 1550 F (845 °C), tempered at 800 to 900 F (430 to 480 °C)',
     mass: thick.quantity.value * wide.quantity.value * flat.quantity.value * STOCK_DENSITIES.steel, dimensions,
     shape: leafShape({ length: along.quantity.value, flat: flat.quantity.value, width: wide.quantity.value, thickness: thick.quantity.value, hole: hole !== undefined && hole.quantity.value > 0 ? hole.quantity.value : undefined, bore: bore?.quantity.value, radius: curve?.quantity.value }),
     unknowns: [...(hole === undefined ? [unknownPlace('bow-spring.centre-hole')] : []), ...(span === undefined ? [unknownPlace('bow-spring.span')] : []), ...(camber === undefined ? [unknownPlace('bow-spring.camber')] : [])], disputes: [{ about: 'A broken leaf', oneSide: 'One new leaf in the old pack works for years if its section and curve match.', otherSide: 'The old leaves have set and the new one has not: it takes more than its share. Renew the pack.', source: 'page-other-families', taken: 'oneSide', because: 'the open job asks for one leaf, and a new pack costs several times as much' }],
     notes: [
+      ...(main ? [] : [`Which leaf: the one that is ${print(along.quantity.value)} long along its curve; count its place from the leaf with the eyes and stamp it on the end.`]),
       'Bent hot to the curve of its neighbour, over the neighbour or a template of it: the neighbour wins over the radius. Gap to the neighbour before clipping 1/16 in (1.6 mm) at the middle at most.',
       ...(main ? ['Eyes rolled hot round a mandrel, square to the leaf and in line with one another; reamed for their bushes after heat treatment.'] : ['Ends as the neighbours have them: cut square and drawn thin, or trimmed; corners rounded 1/8 in (3 mm).']),
       'Hole drilled, never burnt, and chamfered both sides before hardening. No punch mark, weld, stamp or grinding burn on the tension side; edges dressed smooth along the leaf, then shot-peened on the tension side.',
@@ -86,4 +94,10 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
       ...(curve === undefined ? ['Span and free camber are not known: the leaf is drawn flat, and bent to its neighbour.'] : []), ...estimateWarnings(dimensions),
     ],
   }, context.system);
+}
+
+/** Whether a curve is the one that the bow was made to, or the one that it stands at. */
+function curveWords(span: Figure | undefined, camber: Figure | undefined): string {
+  const asMade = [span, camber].map((one) => one?.from.some((key) => key.endsWith('#as-made')) === true);
+  return asMade.every(Boolean) ? 'as made' : asMade.some(Boolean) ? 'one as made and one as it stands' : 'as it stands: an old bow has set';
 }

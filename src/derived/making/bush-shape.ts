@@ -50,7 +50,7 @@ export function bushShape(sizes: BushSizes): Shape {
     ...(cut ? { broken: 'Cut short: length as the eye, not measured.' } : {}),
     views: [
       { name: 'front', title: 'cut along the axis', marks, dimensions },
-      { name: 'right', title: 'end', marks: [circle([0, 0], outside / 2), circle([0, 0], bore / 2), ...cross([0, 0], outside / 2)], dimensions: ends },
+      { name: 'right', title: 'end; cut along its upright line', marks: [circle([0, 0], outside / 2), circle([0, 0], bore / 2), ...cross([0, 0], outside / 2)], dimensions: ends },
     ],
   };
 }

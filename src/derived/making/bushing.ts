@@ -3,11 +3,11 @@ import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { bushShape, type Groove } from './bush-shape.ts';
 import { bushEdges, bushOutside } from './bush-edges.ts';
-import { nextReamer } from './crank-pin-size.ts';
-import { chosen, sized, unknownPlace, type Figure } from './figure.ts';
+import { chosen, reckon, sized, unknownPlace, type Figure } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, PartKind, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
+import { reamerOver } from './reamer.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 /** What a bush is worked out from. */
@@ -19,6 +19,11 @@ export interface BushFigures {
   readonly boreFigure: Figure;
   /** Bore that it is pressed into where that is not made to it: a rolled eye, cleaned up. */
   readonly seat?: Figure;
+  /** Bore of an eye that is bored to the bush, as it was read with the old bush out, and where it is read. */
+  readonly hole?: Figure | undefined;
+  readonly holeKey?: string;
+  /** What turns in it; a pin where left out. */
+  readonly runsOn?: string;
   /** Outside of the eye the thin way, and where it is read. */
   readonly eye: Figure | undefined;
   readonly eyeKey?: string;
@@ -49,7 +54,7 @@ const SIXTY_FOURTH = shopNumber('plate-room');
  * @returns the part; cannot be where the eye has no metal for a bush, or where the bore takes the whole wall
  */
 export function bushing(figures: BushFigures, context: MakingContext): Making {
-  const { kind, title, boreFigure, eye, seat, length } = figures;
+  const { kind, title, boreFigure, eye, seat, hole: old, length } = figures;
   const print = (value: number): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, context.system);
   const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind, title, because, problem });
   const bore = boreFigure.quantity.value;
@@ -63,16 +68,23 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   if (eye !== undefined && (eye.quantity.value - bore) / 4 < thin * 0.999) {
     return cannot(`After boring there must be as much metal round the bush as the bush is thick: the eye is built up or made new, or the readings are wrong (${from([boreFigure, eye])}).`, `The eye has no metal for a bush; above ${print(bore + 4 * thin)} across is allowed: ${print(eye.quantity.value)}`);
   }
+  if (old !== undefined && eye !== undefined && (eye.quantity.value - outside.quantity.value) / 2 < thin * 0.999) {
+    return cannot(`Cleaned up for a new bush the eye would have less metal round it than ${print(thin)}: it is built up or made new, or one of the readings is wrong (${from([old, eye])}).`, `The hole leaves too little of the eye; above ${print(outside.quantity.value + 2 * thin)} across is allowed: ${print(eye.quantity.value)}`);
+  }
   const pressed = shaftLimits(outside.quantity.value, 'r6');
   if (pressed.state !== 'known') return outsideTable(kind, title, outside, context);
   const hole = shopFigure('oil-hole');
   const edges = bushEdges(wall, figures.overFillet === true);
   const long = length?.quantity.value;
   const groove = grooveOf(wall, long, edges.bore);
-  const edge = (name: string, words: string, size: number, why: string): MakingDimension => sized(name, words, chosen(size, 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, why);
+  const blind = seat === undefined && old === undefined;
+  const left = shopFigure('bore-left');
+  const before = { ...reckon('length', [boreFigure, left], (size, less) => size! - less!), estimate: boreFigure.estimate };
+  const edge = (name: string, words: string, size: number, why: string): MakingDimension => sized(name, words, chosen(size, 'length', 'common-practice'), { plus: 0, minus: Math.min(SIXTY_FOURTH, size / 2) }, why);
   const dimensions: MakingDimension[] = [
     figures.bore, ...(figures.more ?? []),
-    sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is, cleaned up to the next reamer; eye finished H7 to it' : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
+    sized('bore-before', 'bore, before pressing in', before, { plus: 0, minus: left.quantity.value / 2 }, 'left 1/64 in (0.4 mm) small: the bore closes as it is pressed in, and is finished in line'),
+    sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye finished H7 to it' : blind ? `bore and a wall of ${print(wall)}; nobody read the hole with the old bush out, and where that is larger the bush is the next size` : old !== undefined && outside.from.join() === old.from.join() ? 'the hole as it was read and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye bored H7 to it' : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
     ...(length === undefined ? [] : [sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, figures.lengthWhy)]),
     sized('oil-hole', 'oil hole, in the middle', { ...hole, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'practice; drilled through bush and eye after pressing in'),
     ...(groove === undefined ? [] : [
@@ -80,21 +92,22 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
       edge('groove-depth', 'oil groove, deep', groove.depth, 'no more than a third of the wall'),
       edge('groove-end', 'oil groove, from each end', groove.end, 'keeps the oil in'),
     ]),
-    edge('chamfer', 'chamfer, outside, both ends', edges.outside, 'leads the bush in; no more than a third of the wall'),
-    ...(figures.overFillet === true ? [edge('bore-chamfer', 'chamfer, bore, both ends', edges.bore, 'more than the fillet at the collar of the pin: else the bush does not seat')] : []),
+    edge('chamfer', 'chamfer, outside, both ends', edges.outside, 'leads the bush in; no more than 1/32 in (0.8 mm) nor a third of the wall, so that the end keeps its face'),
+    ...(figures.overFillet === true ? [sized('bore-chamfer', 'chamfer, bore, both ends', chosen(edges.bore, 'length', 'common-practice'), { plus: SIXTY_FOURTH / 2, minus: 0 }, 'more than the fillet at the collar of the pin: else the bush does not seat')] : []),
   ];
   return possible({
     state: 'to-make', kind, id: kind, title, quantity: figures.quantity, material: 'Leaded tin bronze: C93200 (SAE 660) or CuSn7Zn4Pb7, continuous cast', hardness: 'As cast, about 65 HB; no heat treatment', dimensions,
     ...(long === undefined ? {} : { mass: (Math.PI / 4) * (outside.quantity.value ** 2 - bore ** 2) * long * STOCK_DENSITIES.bronze }), roughness: 3.2e-6,
     shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: edges.outside, boreChamfer: figures.overFillet === true ? edges.bore : 0, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN, groove }),
-    unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : [])], disputes: [],
+    unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : []), ...(blind && figures.holeKey !== undefined ? [unknownPlace(figures.holeKey)] : [])], disputes: [],
     notes: [
-      ...figures.notes, `Bore and outside turned in one setting. Eye ${seat === undefined ? 'bored' : 'reamed'} H7; bush r6, pressed in with a drawn bolt, oil hole in line; the bore closes, so it is bored or reamed to the pin afterwards, in line.`, figures.clearance,
+      ...figures.notes, `${seat === undefined ? 'Bore' : 'Ream'} the eye first, H7, read it, then turn the outside to it, r6; where the eye is not clean, take the next size. Outside and bore in one setting, 1/64 in (0.4 mm) left in the bore.`,
+      `Pressed in with a drawn bolt, oil hole in line; then bored or reamed in line to the ${figures.runsOn ?? 'pin'}. Coaxial as drawn holds after that.`, figures.clearance,
       groove === undefined ? 'Too short for an oil groove: the hole does. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, through the oil hole; it stops short of both ends. Deburr every edge.',
     ],
     cautions: figures.cautions ?? DEFAULT_CAUTIONS, sources: ['iso-286', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...boreFigure.sources],
     warnings: [
-      ...figures.warnings, ...(outside.estimate && eye === undefined && seat === undefined ? ['The outside is an estimate: bore the eye clean first, keep metal round it, and make the bush to the eye.'] : []),
+      ...(blind ? ['The outside is an estimate, and the hole was never read: old bush out, read the hole, then turn the outside; where the hole is larger take the next size.'] : []), ...figures.warnings,
       ...(figures.overFillet === true && edges.thin ? ['The eye leaves so thin a bush that the pin’s fillet is small, and a pin breaks there: better the eye is built up or renewed.'] : []),
     ],
   }, context.system);
@@ -109,11 +122,14 @@ function grooveOf(wall: number, long: number | undefined, chamfer: number): Groo
 }
 
 /** A size that is chosen, so that a shop has its reamer; only a rolled eye, which the bush must fit, leaves its doubt in it. */
-function outsideOf({ boreFigure, eye, seat, ...figures }: BushFigures, context: MakingContext): Figure {
-  if (seat !== undefined) return { ...seat, quantity: { ...seat.quantity, value: nextReamer(seat.quantity.value, context) } };
+function outsideOf({ boreFigure, eye, seat, hole, ...figures }: BushFigures, context: MakingContext): Figure {
+  if (seat !== undefined) return { ...seat, quantity: { ...seat.quantity, value: reamerOver(seat.quantity.value, context) } };
   const bore = boreFigure.quantity.value;
-  const size = bushOutside(bore, eye?.quantity.value, figures.wall ?? shopNumber('bush-wall'), context);
-  return { ...chosen(size, 'length', 'derived', [...new Set([...boreFigure.from, ...(eye?.from ?? [])])]), estimate: boreFigure.estimate || eye === undefined };
+  const wanted = bushOutside(bore, eye?.quantity.value, figures.wall ?? shopNumber('bush-wall'), context);
+  const size = hole === undefined ? wanted : Math.max(wanted, reamerOver(hole.quantity.value, context));
+  // A hole that was never read may be larger than any size chosen here.
+  if (hole === undefined) return { ...chosen(wanted, 'length', 'derived', [...new Set([...boreFigure.from, ...(eye?.from ?? [])])]), estimate: true };
+  return { ...chosen(size, 'length', 'derived', size > wanted ? hole.from : [...new Set([...boreFigure.from, ...(eye?.from ?? []), ...hole.from])]), estimate: boreFigure.estimate };
 }
 
 /** The part lies outside the sizes that fits are printed for. */

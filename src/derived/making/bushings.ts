@@ -26,7 +26,7 @@ export function makeRodBushing(values: Values, known: Known, context: MakingCont
   const title = 'Bushing of the rod’s big end';
   const reader = new FigureReader(values);
   const common = {
-    kind: 'rod-bushing', title, quantity: 1, eye: reader.find('connecting-rod.eye-outside'), eyeKey: 'connecting-rod.eye-outside',
+    kind: 'rod-bushing', title, quantity: 1, hole: reader.find('connecting-rod.eye-bore'), holeKey: 'connecting-rod.eye-bore', eye: reader.find('connecting-rod.eye-outside'), eyeKey: 'connecting-rod.eye-outside',
     length: reader.find('connecting-rod.eye-width#as-made|connecting-rod.eye-width'), lengthKey: 'connecting-rod.eye-width', lengthWhy: 'width of the big end; faced flush with it', wall: shopNumber('rod-bush-wall'), overFillet: true,
   } as const;
   const fresh = context.alsoMade.has('crank-pin') ? crankPinSize(values, known, context) : undefined;
@@ -52,7 +52,7 @@ export function makeCrossheadBushing(values: Values, _known: Known, context: Mak
   if (pin === undefined) return reader.notKnown('crosshead-bushing', title);
   return bushing({
     kind: 'crosshead-bushing', title, quantity: 1, ...boreTo(pin, 'pin-clearance-least', 'pin-clearance-most', `${fresh === undefined ? 'crosshead pin as measured, finished round,' : 'the new crosshead pin'} and 0.002 to 0.005 in (0.05 to 0.13 mm) of clearance`),
-    eye: reader.find('crosshead.eye-outside'), eyeKey: 'crosshead.eye-outside', length: reader.find('crosshead.eye-width'), lengthKey: 'crosshead.eye-width', lengthWhy: 'width of the eye; faced flush with it',
+    hole: reader.find('crosshead.eye-bore'), holeKey: 'crosshead.eye-bore', eye: reader.find('crosshead.eye-outside'), eyeKey: 'crosshead.eye-outside', length: reader.find('crosshead.eye-width'), lengthKey: 'crosshead.eye-width', lengthWhy: 'width of the eye; faced flush with it',
     clearance: 'Clearance on the pin 0.002 to 0.005 in (0.05 to 0.13 mm).', notes: ['Mark which way round the crosshead’s ears stand before it is taken off.', fresh === undefined ? 'Bore to the pin as it is, square to the rod.' : 'Bored to the new pin, square to the rod.'], warnings: fresh === undefined ? oval(reader.find('crosshead.pin-out-of-round'), 'crosshead pin') : [],
   }, context);
 }
@@ -67,7 +67,7 @@ export function makeClutchPulleyBushing(values: Values, _known: Known, context: 
   const at = under === undefined ? 'shaft at its bearing' : 'shaft under the pulley';
   return bushing({
     kind: 'clutch-pulley-bushing', title, quantity: 1, ...boreTo(shaft, 'clutch-play-least', 'clutch-play-most', `${at} and 0.010 to 0.015 in (0.25 to 0.38 mm) of play, which lets the pulley free itself`),
-    eye: reader.find('clutch-pulley.hub-outside'), eyeKey: 'clutch-pulley.hub-outside', length: reader.find('clutch-pulley.hub-length#as-made|clutch-pulley.hub-length'), lengthKey: 'clutch-pulley.hub-length', lengthWhy: 'length of the hub; faced flush with it, the end float of the pulley stays as it is',
+    runsOn: 'shaft', hole: reader.find('clutch-pulley.hub-bore'), holeKey: 'clutch-pulley.hub-bore', eye: reader.find('clutch-pulley.hub-outside'), eyeKey: 'clutch-pulley.hub-outside', length: reader.find('clutch-pulley.hub-length#as-made|clutch-pulley.hub-length'), lengthKey: 'clutch-pulley.hub-length', lengthWhy: 'length of the hub; faced flush with it, the end float of the pulley stays as it is',
     clearance: 'Play on the shaft 0.010 to 0.015 in (0.25 to 0.38 mm), total.', unknowns: under === undefined ? [unknownPlace('clutch-pulley.shaft-diameter')] : [], notes: ['Bore to the shaft as it is under the pulley.'],
     warnings: under === undefined ? ['The shaft was read at a bearing, not under the pulley.'] : [], cautions: ['isolate', 'pinch', 'block-ram'],
   }, context);
@@ -91,8 +91,11 @@ interface Joint {
   /** How many are alike where one reading stands for all. */
   readonly quantity?: number;
   readonly width: string;
-  /** Bore that the bush must fit as it is; absent where the eye is bored to the bush. */
-  readonly bore?: string;
+  /** Bore of the eye with the old bush out. */
+  readonly bore: string;
+  /** True where the eye is part of a leaf and is only cleaned up; else it is bored to the bush. */
+  readonly asItIs?: true;
+  readonly runsOn?: string;
   readonly outside?: string;
   readonly clearance: readonly [least: string, most: string, words: string, note: string];
   readonly notes: readonly string[];
@@ -102,19 +105,19 @@ interface Joint {
 const LINKAGE = ['pin-clearance-least', 'pin-clearance-most', '0.002 to 0.005 in (0.05 to 0.13 mm)', 'Clearance on the pin 0.002 to 0.005 in (0.05 to 0.13 mm).'] as const;
 const JOINTS: Readonly<Record<'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bushing' | 'treadle-bushing', Joint>> = {
   'bow-eye-bushing': {
-    title: 'Bushing of the bow’s eyes', ends: ['left', 'right'], pin: 'bow-spring.pin-diameter', fresh: 'bow-eye-pin', width: 'bow-spring.eye-width', bore: 'bow-spring.eye-bore', clearance: LINKAGE,
+    title: 'Bushing of the bow’s eyes', ends: ['left', 'right'], pin: 'bow-spring.pin-diameter', fresh: 'bow-eye-pin', width: 'bow-spring.eye-width', bore: 'bow-spring.eye-bore', asItIs: true, clearance: LINKAGE,
     notes: ['The eye is reamed just clean and no more: it is part of the main leaf. No heat on it.'], cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'],
   },
   'bow-clip-bushing': {
-    title: 'Bushing of the bow’s clip pivot', ends: ['middle'], pin: 'bow-spring.pin-diameter', fresh: 'bow-clip-pin', width: 'bow-spring.eye-width', outside: 'bow-spring.eye-outside', clearance: LINKAGE, notes: ['Bored square to the rod.'], cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'],
+    title: 'Bushing of the bow’s clip pivot', ends: ['middle'], pin: 'bow-spring.pin-diameter', fresh: 'bow-clip-pin', width: 'bow-spring.eye-width', bore: 'bow-spring.eye-bore', outside: 'bow-spring.eye-outside', clearance: LINKAGE, notes: ['Bored square to the rod.'], cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'],
   },
   'helve-bushing': {
-    title: 'Bushing of the helve’s pivot', ends: ['left', 'right'], pin: 'helve.pivot-diameter', fresh: 'helve-pin', width: 'helve.pivot-width', outside: 'helve.pivot-outside',
+    title: 'Bushing of the helve’s pivot', ends: ['left', 'right'], pin: 'helve.pivot-diameter', fresh: 'helve-pin', width: 'helve.pivot-width', bore: 'helve.pivot-bore', runsOn: 'trunnion', outside: 'helve.pivot-outside',
     clearance: ['helve-clearance-least', 'helve-clearance-most', '0.004 to 0.010 in (0.10 to 0.25 mm)', 'Clearance on the trunnion 0.004 to 0.010 in (0.10 to 0.25 mm), from memory: slow, heavily loaded and greased by oil alone.'],
     notes: ['Both bearings bored in one line and level from side to side; the helve hangs square over the anvil before they are fixed.'], cautions: ['isolate', 'block-ram', 'top-heavy'],
   },
   'treadle-bushing': {
-    title: 'Bushing of the treadle', ends: [''], quantity: 2, pin: 'treadle.pivot-diameter', fresh: 'treadle-pin', width: 'treadle.eye-width', outside: 'treadle.eye-outside', clearance: LINKAGE, notes: ['One for each side; count them. Hard plastic (nylon, acetal) does as well here; its bore then 0.005 in (0.13 mm) larger.'], cautions: ['isolate', 'block-ram'],
+    title: 'Bushing of the treadle', ends: [''], quantity: 2, pin: 'treadle.pivot-diameter', fresh: 'treadle-pin', width: 'treadle.eye-width', bore: 'treadle.eye-bore', outside: 'treadle.eye-outside', clearance: LINKAGE, notes: ['One for each side; count them. Hard plastic (nylon, acetal) does as well here; its bore then 0.005 in (0.13 mm) larger.'], cautions: ['isolate', 'block-ram'],
   },
 };
 
@@ -138,7 +141,7 @@ function jointBushing(kind: keyof typeof JOINTS, values: Values, context: Making
   // Old pins that differ by more than the clearance have a bush each: same outside, another bore.
   const odd = fresh === undefined && apart > shopNumber(most) - shopNumber(least);
   const missing = pins.filter(({ figure }) => figure === undefined);
-  const seats = joint.bore === undefined ? [] : each(joint.bore).flatMap(({ figure }) => figure ?? []);
+  const seats = each(joint.bore).flatMap(({ figure }) => figure ?? []);
   const widest = [...seats].sort((a, b) => b.quantity.value - a.quantity.value)[0];
   const eyes = joint.outside === undefined ? [] : each(joint.outside).flatMap(({ figure }) => figure ?? []);
   const thinnest = [...eyes].sort((a, b) => a.quantity.value - b.quantity.value)[0];
@@ -150,8 +153,8 @@ function jointBushing(kind: keyof typeof JOINTS, values: Values, context: Making
   return bushing({
     kind, title: joint.title, quantity: joint.quantity ?? joint.ends.length, boreFigure: bores.boreFigure, bore: odd ? { ...bores.bore, title: `${bores.bore.title}, ${largest.end}` } : bores.bore,
     ...(odd ? { more: [{ ...boreTo(smallest.figure, least, most, why(`the ${smallest.end} pin as measured, finished round,`)).bore, name: `bore-${smallest.end}`, title: `bore, after pressing in, ${smallest.end}` }] } : {}),
-    ...(widest === undefined ? {} : { seat: widest }), eye: thinnest, ...(joint.outside === undefined ? {} : { eyeKey: firstUnread(joint.outside) }), length: longest, lengthKey: firstUnread(joint.width), lengthWhy: `width of the ${joint.ends.length > 1 ? 'wider ' : ''}eye; faced flush with it`,
-    clearance: note, notes: joint.notes, unknowns: [...missing.map(({ end }) => unknownPlace(keyOf(joint.pin, end))), ...(joint.bore !== undefined && widest === undefined ? [unknownPlace(firstUnread(joint.bore))] : [])], cautions: joint.cautions,
+    ...(joint.asItIs === true ? (widest === undefined ? {} : { seat: widest }) : { hole: widest }), holeKey: firstUnread(joint.bore), ...(joint.runsOn === undefined ? {} : { runsOn: joint.runsOn }), eye: thinnest, ...(joint.outside === undefined ? {} : { eyeKey: firstUnread(joint.outside) }), length: longest, lengthKey: firstUnread(joint.width), lengthWhy: `width of the ${joint.ends.length > 1 ? 'wider ' : ''}eye; faced flush with it`,
+    clearance: note, notes: joint.notes, unknowns: [...missing.map(({ end }) => unknownPlace(keyOf(joint.pin, end)))], cautions: joint.cautions,
     warnings: [
       ...missing.map(({ end }) => `The ${end} pin was not measured; its bush is taken to be of the same size.`),
       ...(odd ? [`The two pins differ by more than the clearance: one bush is bored for the ${largest.end} pin, as drawn, the other for the ${smallest.end} one, as in the table.`] : []),

@@ -15,6 +15,7 @@ export interface CrankPinSizes {
   readonly hole: number;
   readonly fromEnd: number;
   readonly fillet: number;
+  readonly endChamfer: number;
   readonly trueWithin: number;
   /** Call-out of the thread. */
   readonly call: string | undefined;
@@ -24,11 +25,10 @@ const QUARTER = Math.PI / 2;
 
 /** A crank pin lying down, thread on the left. Nought is the face of the collar that bears on the plate. */
 export function crankPinShape(sizes: CrankPinSizes): Shape {
-  const { journal, run, toHole, shank, shankLength, collar, collarThickness: thick, thread, tail, pitch, hole, fromEnd, fillet: f, trueWithin, call } = sizes;
+  const { journal, run, toHole, shank, shankLength, collar, collarThickness: thick, thread, tail, pitch, hole, fromEnd, fillet: f, endChamfer: chamfer, trueWithin, call } = sizes;
   const [j, s, c, t] = [journal / 2, shank / 2, collar / 2, (thread ?? shank) / 2];
   const back = -shankLength - tail;
   const end = thick + toHole + fromEnd;
-  const chamfer = Math.min(t, j) * 0.12;
   const half = (up: 1 | -1): readonly Mark[] => {
     const at = (x: number, y: number): Point => [x, up * y];
     const rounding = (x: number, y: number, from: number): Mark => arc(at(x, y), f, up > 0 ? from : -from - QUARTER, up > 0 ? from + QUARTER : -from);
@@ -50,6 +50,7 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
     { kind: 'straight', of: 'collar-thickness', from: [0, -c], to: [thick, -c], side: 'below', row: 2 },
     { kind: 'straight', of: 'to-hole', from: [thick, -c], to: [cross1, -hole], side: 'below', row: 1 },
     { kind: 'straight', of: 'from-end', from: [cross1, -hole], to: [end, -j + chamfer], side: 'below', row: 2 },
+    { kind: 'leader', of: 'end-chamfer', at: [end - chamfer / 2, j - chamfer / 2], toward: [2.2, 3.4], sign: 'C' },
     { kind: 'straight', of: 'journal', from: [end - chamfer, -j], to: [end - chamfer, j], side: 'right', row: 1, sign: 'Ø' },
     { kind: 'leader', of: 'collar', at: [thick * 0.5, c], toward: [2, 9.5], sign: 'Ø' },
     { kind: 'straight', of: 'shank', from: [-shankLength, -s], to: [-shankLength, s], side: 'left', row: 1, sign: 'Ø', turned: true },
@@ -59,6 +60,7 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
     { kind: 'datum', letter: 'A', at: [-shankLength * 0.75, s], side: 'above' },
     { kind: 'finish', roughness: 1.6e-6, at: [-shankLength * 0.5, s], toward: [-1, 8] },
     { kind: 'finish', roughness: 0.8e-6, at: [thick + run * 0.55, j] },
+    { kind: 'control', geometric: 'square', within: trueWithin, to: 'A', at: [0, c * 0.9], toward: [-2.5, 5.5] },
     { kind: 'control', geometric: 'coaxial', within: trueWithin, to: 'A', at: [thick + run * 0.2, j], toward: [0.5, 6] },
   ];
   return {

@@ -2,6 +2,7 @@ import type { Known } from '../survey/index.ts';
 import { bushEdges, bushOutside, type BushEdges } from './bush-edges.ts';
 import { FigureReader, reckon, type Figure, type Values } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
+import { nextReamer } from './reamer.ts';
 import { nearestFit, type RunningFit } from './running-fit.ts';
 import { shopNumber } from './shop-figures.ts';
 
@@ -13,17 +14,6 @@ export interface CrankPinSize {
   /** Fillets at the collar, and the chamfers over them at the mouths of plate and bush. */
   readonly edges: BushEdges;
 }
-
-const STEP_INCH = shopNumber('plate-room');
-const STEP_METRIC = 0.5e-3;
-/** Above this, reamers are kept in whole millimetres. */
-const WHOLE_FROM = 0.02;
-
-/** Smallest step of a reamer over a size, m. */
-export const nextReamer = (size: number, context: MakingContext): number => {
-  const step = context.system === 'inch' ? STEP_INCH : size > WHOLE_FROM ? 2 * STEP_METRIC : STEP_METRIC;
-  return Math.ceil(size / step - 1e-6) * step;
-};
 
 /**
  * As made where that is known, else the next reamer size over the pin where the rod does not rub; the bush is bored to it.
@@ -37,8 +27,8 @@ export function crankPinSize(values: Values, _known: Known, context: MakingConte
   if (diameter === undefined) return undefined;
   const exact = made === undefined ? { ...diameter, quantity: { ...diameter.quantity, uncertainty: 0 } } : diameter;
   const fit = nearestFit(exact.quantity.value, shopNumber('rod-clearance-least'), shopNumber('rod-clearance-most'));
-  const eye = reader.find('connecting-rod.eye-outside')?.quantity.value;
+  const [eye, hole] = ['connecting-rod.eye-outside', 'connecting-rod.eye-bore'].map((key) => reader.find(key)?.quantity.value);
   const bore = exact.quantity.value;
-  const edges = bushEdges((bushOutside(bore, eye, shopNumber('rod-bush-wall'), context) - bore) / 2, true);
+  const edges = bushEdges((bushOutside(bore, eye, shopNumber('rod-bush-wall'), context, hole) - bore) / 2, true);
   return fit === undefined ? undefined : { edges, diameter: exact, why: made === undefined ? 'the next reamer size over the old pin; the bush is bored to it' : 'as made; the bush is bored to it', fit };
 }

@@ -4,13 +4,14 @@ import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { outsideTable } from './bushing.ts';
-import { crankPinSize, nextReamer } from './crank-pin-size.ts';
+import { crankPinSize } from './crank-pin-size.ts';
 import { crankPinShape } from './crank-pin-shape.ts';
 import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { clearanceNote } from './fit-words.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { possible } from './possible.ts';
+import { reamerOver } from './reamer.ts';
 import { majorLimits2A, majorLimits6g } from './thread-limits.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
@@ -39,7 +40,8 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   const split = SPLIT_PINS.rows.find((row) => size !== undefined && size.diameter.quantity.value <= row.upTo + 1e-9);
   if (size === undefined || split === undefined) return outsideTable(KIND, TITLE, reader.find('crank.pin-diameter#as-made|crank.pin-diameter') ?? shankRead, context);
   const play = reader.find('crank.pin-play');
-  const shankSize = reader.find('crank.pin-shank#as-made') !== undefined && (play === undefined || play.quantity.value <= 0) ? shankRead.quantity.value : nextReamer(shankRead.quantity.value + (play?.quantity.value ?? 0), context);
+  const shankAsMade = reader.find('crank.pin-shank#as-made') !== undefined && (play === undefined || play.quantity.value <= 0);
+  const shankSize = shankAsMade ? shankRead.quantity.value : reamerOver(shankRead.quantity.value + (play?.quantity.value ?? 0), context);
   const shank = chosen(shankSize, 'length', 'derived', [...shankRead.from, ...(play?.from ?? [])]);
   const tight = shaftLimits(shankSize, 'k6');
   if (tight.state !== 'known') return outsideTable(KIND, TITLE, shank, context);
@@ -67,36 +69,39 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   const tail = { ...reckon('length', [chosen(threadSize ?? shankSize, 'length', 'derived', thread?.from ?? shank.from), shopFigure('nut-and-washer')], (across, share) => across! * share!), estimate: false };
   const toHole = { ...reckon('length', [run, shopFigure('washer')], (along, washer) => along! + washer! + split.hole / 2), estimate: run.estimate };
   const hand = known.looks['crank.thread-hand']?.answer;
+  const endChamfer = Math.min(shopNumber('chamfer'), 0.2 * Math.min(d, threadSize ?? shankSize));
   const dimensions: MakingDimension[] = [
-    sized('journal', 'diameter that the rod runs on', size.diameter, { plus: size.fit.fit.shaft.upper, minus: -size.fit.fit.shaft.lower }, size.why, size.fit.shaft),
-    sized('run', 'length that the rod runs on', run, plusMinus(0), 'as the old pin, or the rod’s width and 1/32 in (0.8 mm) of end play'),
-    sized('shank', 'diameter in the plate', shank, { plus: tight.upper, minus: -tight.lower }, 'the next reamer over the old shank and its play; the plate is reamed H7 to it', 'k6'),
+    sized('journal', 'journal, diameter', size.diameter, { plus: size.fit.fit.shaft.upper, minus: -size.fit.fit.shaft.lower }, size.why, size.fit.shaft),
+    sized('run', 'journal, length', run, plusMinus(0), 'as the old pin, or the rod’s width and 1/32 in (0.8 mm) of end play'),
+    sized('shank', 'diameter in the plate', shank, { plus: tight.upper, minus: -tight.lower }, shankAsMade ? 'as made; the plate is reamed H7 to it' : 'the next reamer over the old shank, its play and 0.010 in (0.25 mm) to clean up; the plate is reamed H7 to it', 'k6'),
     sized('shank-length', 'length in the plate', shankLength, { plus: 0, minus: SIXTY_FOURTH }, 'thickness of the plate less 1/32 in (0.8 mm), so that the nut pulls on the collar'),
     sized('collar', 'diameter of the collar', collar, plusMinus(SIXTY_FOURTH), collarRead === undefined ? 'not measured: three tenths over the pin' : 'as the old pin'),
     sized('collar-thickness', 'thickness of the collar', thick, plusMinus(SIXTY_FOURTH), 'keeps the rod where it ran'),
     ...(threadSize === undefined ? [] : [sized('thread', 'thread, over the crests', chosen(threadSize, 'length', 'derived', thread!.from), crests === undefined ? { plus: 0, minus: SIXTY_FOURTH / 2 } : { plus: crests.upper, minus: -crests.lower }, 'as the old pin, to the nearest size that nuts are made in', crests === undefined ? undefined : inch ? '2A' : '6g')]),
     ...(pitch === undefined ? [] : [sized('pitch', 'thread pitch', pitch, plusMinus(0), 'as the old pin')]),
     sized('tail', 'length behind the plate', tail, plusMinus(2 * SIXTY_FOURTH), 'nut, washer and a turn to spare'),
-    sized('to-hole', 'collar to the hole of the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer and half of the hole'),
+    sized('to-hole', 'collar to the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer and half of the hole'),
     sized('cross-hole', 'hole for the split pin', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
     sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
-    sized('fillet', 'fillets at the collar, both sides', chosen(fillet, 'length', 'from-memory'), { plus: 0, minus: Math.min(SIXTY_FOURTH, fillet / 2) }, 'a sharp corner is where a pin breaks; no larger, or it rides on the chamfers over it'),
-    sized('mouth', 'chamfer at the mouths of plate and rod bush', chosen(mouth, 'length', 'from-memory'), { plus: SIXTY_FOURTH, minus: 0 }, 'more than the fillet: else neither the collar nor the rod seats. In plate and bush, not in the pin'),
+    sized('over-all', 'length over all', { ...reckon('length', [shankLength, tail, thick, toHole], (...along) => along.reduce((sum, one) => sum + one, split.fromEnd)), estimate: false }, plusMinus(0), 'follows from the lengths along the pin'),
+    sized('end-chamfer', 'chamfer, both ends', chosen(endChamfer, 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, 'leads the nut on, and the pin through its bush'),
+    sized('fillet', 'fillets at the collar', chosen(fillet, 'length', 'from-memory'), { plus: 0, minus: Math.min(SIXTY_FOURTH, fillet / 2) }, 'a sharp corner is where a pin breaks; no larger, or it rides on the chamfers over it'),
+    sized('mouth', 'mouths of plate and bush', chosen(mouth, 'length', 'from-memory'), { plus: SIXTY_FOURTH, minus: 0 }, 'more than the fillet: else neither the collar nor the rod seats. In plate and bush, not in the pin'),
   ];
   const call = threadSize === undefined || pitch === undefined ? undefined : threadCall(threadSize, pitch.quantity.value, hand, inch);
   const parts = [[shankSize, shankLength.quantity.value], [collar.quantity.value, thick.quantity.value], [d, toHole.quantity.value + split.fromEnd], [threadSize ?? shankSize, tail.quantity.value]] as const;
   return possible({
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case-hardened 55 to 60 HRC, thread and shank kept soft',
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case 0.03 to 0.04 in (0.8 to 1 mm) deep, 55 to 60 HRC, thread and shank soft',
     mass: parts.reduce((sum, [across, long]) => sum + (Math.PI / 4) * across ** 2 * long, 0) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
-    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet, trueWithin: TRUE_WITHIN, call }),
+    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet, endChamfer, trueWithin: TRUE_WITHIN, call }),
     unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : []), ...(thickRead === undefined ? [unknownPlace('crank.pin-collar-thickness')] : [])],
     disputes: [],
     notes: [
-      `Plate reamed H7 square to its face, its mouth chamfered on the collar’s side; shank k6, drawn in by the nut and locked. ${clearanceNote(size.fit, context)}`,
+      `Ream the hole first, read it, then grind the shank to it. Plate H7, square to its face, mouth chamfered on the collar’s side; not clean, the next reamer. Shank k6, drawn in by the nut; back of the collar faced in one setting with it. ${clearanceNote(size.fit, context)}`,
       ...(threadSize === undefined ? ['Tail left at the shank’s diameter until thread and nut are measured.'] : ['Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
-      'Journal parallel to the shaft when it is in: dial along it, front and top, within 0.001 in (0.025 mm) in its length.',
-      'Ground after heat treatment; fillets polished, no tool mark round the pin. Centres left in both ends.',
-      'No oil hole in the pin: from the front end it would run through the hole of the split pin. Oil comes through the holes of rod and bush.',
+      'When it is in, dial along the journal front and top: parallel to the shaft within 0.001 in (0.025 mm).',
+      'Ground after heat treatment, fillets polished, centres left in.',
+      'No oil hole in the pin: it would run through that of the split pin. Oil comes through rod and bush.',
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'pinch'], sources: [...new Set(['iso-286', 'iso-2340', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...size.diameter.sources])],
     warnings: [...estimateWarnings(dimensions)],

@@ -2,9 +2,9 @@ import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { dieShape, dieVolume, neckWidth, type DieSizes } from './die-outline.ts';
-import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
+import { chosen, estimateWarnings, FigureReader, isLoose, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
-import { seatDepth, widthOverPlate } from './over-plate.ts';
+import { seatDepth, seatOverPlate } from './over-plate.ts';
 import type { Making, MakingDimension, PartDispute, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
@@ -29,7 +29,8 @@ export function makeLowerDie(values: Values, known: Known, context: MakingContex
   const reader = new FigureReader(values);
   const print = printer(context);
   const height = heightOf('lower', reader, context);
-  const floor = reader.need('seat.width');
+  const seat = seatOverPlate(reader, context);
+  const floor = seat?.width ?? reader.need('seat.width');
   const length = reader.need('seat.length|lower-die.length#as-made|lower-die.length');
   if (height === undefined || floor === undefined || length === undefined) return reader.notKnown(KINDS.lower, TITLES.lower);
   const oldDie = reader.find('lower-die.width');
@@ -52,7 +53,7 @@ export function makeLowerDie(values: Values, known: Known, context: MakingContex
   const sunk = reader.find('stack.filler-plate');
   const bridge = context.alsoMade.has('filler-plate') && !context.floorCut ? ['It stands on the plate and on the floor beside it together: plate and floor are made flush first, tried with blue.'] : [];
   const plate = sunk !== undefined && sunk.quantity.value > 0 ? [`Height counts from the true floor: the filler plate of ${print(sunk.quantity.value)} goes in first. Without it the die must be that much higher.`] : [];
-  return die('lower', known, context, reader, { height, width, length, angle, depth: seatDepth(reader, context), key, warnings: [...warnings, ...plate, ...bridge, ...widthOverPlate(reader, context)], unknowns: sunkUnknown, widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
+  return die('lower', known, context, reader, { height, width, length, angle, depth: seatDepth(reader, context), key, warnings: [...warnings, ...plate, ...bridge, ...(seat?.warnings ?? [])], unknowns: [...(seat?.open === true ? [unknownPlace('seat.width-over-plate')] : []), ...sunkUnknown], widthWhy: `seat floor less the key${least === undefined ? '' : `; a cold blow asks for ${print(least.quantity.value)} at least, an estimate`}` });
 }
 
 /**
@@ -110,24 +111,30 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const narrow = rise === undefined ? figures.width : reckon('length', [figures.width, rise], (middle, more) => middle! - more! / 2);
   const wide = rise === undefined ? undefined : reckon('length', [figures.width, rise], (middle, more) => middle! + more! / 2);
   const neck = neckWidth({ baseWidth: narrow.quantity.value, dovetail });
-  const face = reader.find(`${end}-die.face-width`);
+  const ownFace = reader.find(`${end}-die.face-width`);
+  const otherFace = reader.find(`${end === 'lower' ? 'upper' : 'lower'}-die.face-width`);
+  // The two faces meet: where one was not read, the other stands for it.
+  const face = ownFace ?? (otherFace === undefined ? undefined : { ...otherFace, estimate: true });
   const bodyFigure = face === undefined ? undefined : reckon('length', [face, edge], (flat, radius) => flat! + 2 * radius!);
   const body = bodyFigure === undefined || Math.abs(bodyFigure.quantity.value - neck) < shopNumber('body-step') ? neck : bodyFigure.quantity.value;
   const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there`;
+  const exact = sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`);
+  const hearsay = isLoose(exact);
+  const straight = body === neck;
   const dimensions: MakingDimension[] = [
-    sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`),
+    hearsay ? { ...exact, tolerance: { plus: shopNumber('grind-in-place'), minus: 0 }, why: `${lost}; 1/16 in (1.6 mm) left on, ground in place`, fitted: true } : exact,
     sized('base-width', wide === undefined ? 'width of the foot' : 'width of the foot, key end', narrow, { plus: 0, minus: 10 * THOU }, wide === undefined ? figures.widthWhy : `${figures.widthWhy}, at the middle, less half of the key’s taper over the length`),
     ...(wide === undefined ? [] : [sized('far-width', 'width of the foot, far end', wide, { plus: 0, minus: 10 * THOU }, `${figures.widthWhy}, at the middle, and half of the key’s taper over the length`)]),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
     sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in (1.6 to 3.2 mm) is practice'),
-    ...(bodyFigure === undefined || Math.abs(body - neck) < 1e-9 ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [narrow, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and shoulder')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), 'face as found, with its edges')]),
+    ...(bodyFigure === undefined || straight ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [narrow, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and its height')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), ownFace === undefined ? 'as the face of the other die, with its edges: the two meet' : 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
-      sized('dovetail-height', 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: the shoulder must not touch'),
+      sized('dovetail-height', straight ? 'height of the flanks' : 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: nothing of the die may rest on the rim'),
       sized('flank-angle', 'flank from upright, both sides', tongue.angle, plusMinus(0.2 * Math.PI / 180), 'as the seat has it; makers differ'),
     ]),
   ];
   const dispute = knowledge.criteria.find((one) => one.id === `dies.${end}-hardness`)?.dispute;
-  const unknowns = [...figures.unknowns, ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [unknownPlace(end === 'lower' ? 'seat.depth' : 'ram.dovetail-depth')] : []), ...keyedFlank(end, known, onDie)];
+  const unknowns = [...figures.unknowns, ...(ownFace === undefined ? [unknownPlace(`${end}-die.face-width`)] : []), ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [unknownPlace(end === 'lower' ? 'seat.depth' : 'ram.dovetail-depth')] : []), ...keyedFlank(end, known, onDie)];
   const print = printer(context);
   const shoulder = dovetail?.height ?? 0;
   if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
@@ -140,7 +147,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     mass: dieVolume(sizes) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions, shape: dieShape(sizes, end === 'lower' ? 'down' : 'up'),
     notes: [
       tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
-      'Break the edges of the foot 1/32 in (0.8 mm). Stamp the front end.',
+      'Break the edges of the foot 1/32 in (0.8 mm). Stamp FRONT on the end where the key is driven in: the front view is seen from there.',
       `Hardness: ${HARDNESS_TAKEN.because}${dispute === undefined ? '' : ` The other side: ${dispute[HARDNESS_TAKEN.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`} Who wants that writes it on this sheet, with steel and heat treatment, before the die is cut. No grinding burn either way.`,
       ...(end === 'upper' ? [] : [`Leaves room for a key of ${printer(context)(figures.key.quantity.value)} at the middle of its length.`]),
       ...(end === 'upper' ? ['Its weight is part of the weight of the ram.'] : []),
@@ -148,7 +155,12 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     unknowns, disputes: dispute === undefined ? [] : [{ about: 'Hardness of dies', ...dispute, ...HARDNESS_TAKEN }],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail', 'no-cold-blow'],
     sources: [...new Set(['common-practice', 'page-dies', 'iso-1101', 'iso-21920', ...figures.height.sources, ...figures.width.sources])],
-    warnings: [...figures.warnings, ...estimateWarnings(dimensions)],
+    warnings: [
+      ...figures.warnings,
+      ...(hearsay ? ['Height: 1/16 in (1.6 mm) is left on, since what the dies were made to is known no better. With plate, die and key in it is ground in place, before the gap is set.'] : []),
+      ...(face === undefined ? ['No face was read on either die, so the body goes straight up. Where a wider face is wanted, say it before cutting: the body then stands on a shoulder over the rim.'] : []),
+      ...estimateWarnings(dimensions),
+    ],
   }, context.system);
 }
 

@@ -101,10 +101,10 @@ export const sized = (name: string, title: string, figure: Figure, tolerance: To
   name, title, quantity: figure.quantity, tolerance, why, from: figure.from, estimate: figure.estimate, ...(fit === undefined ? {} : { fit }),
 });
 
-/** True where the readings leave more doubt in a length than half of its tolerance; sizes that only follow do not count. */
-export function isLoose({ quantity, tolerance }: MakingDimension): boolean {
+/** True where the readings leave more doubt in a length than half of its tolerance; sizes that only follow, or are fitted in place, do not count. */
+export function isLoose({ quantity, tolerance, fitted }: MakingDimension): boolean {
   const room = (tolerance.plus + tolerance.minus) / 2;
-  return quantity.dimension === 'length' && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
+  return fitted !== true && quantity.dimension === 'length' && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
 }
 
 const TENTH_THOU = 0.0254e-4;

@@ -3,7 +3,7 @@ import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { estimateWarnings, FigureReader, reckon, sized, unknownPlace, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
-import { closesIn } from './over-plate.ts';
+import { seatOverPlate } from './over-plate.ts';
 import type { Making } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { centreLine, rectangle, type Shape } from './shape.ts';
@@ -23,7 +23,8 @@ const GRIND = SIXTY_FOURTH * 0.64;
 export function makeFillerPlate(values: Values, _known: Known, context: MakingContext = ALONE): Making {
   const reader = new FigureReader(values);
   const sunk = reader.need('seat.sunk');
-  const across = reader.need(context.floorCut ? 'seat.width' : 'lower-die.width');
+  const seat = seatOverPlate(reader, { ...context, alsoMade: new Set([...context.alsoMade, KIND]) });
+  const across = context.floorCut ? seat?.width ?? reader.need('seat.width') : reader.need('lower-die.width');
   const along = reader.need(context.floorCut ? 'seat.length' : 'lower-die.length');
   if (sunk === undefined || across === undefined || along === undefined) return reader.notKnown(KIND, TITLE);
   if (sunk.quantity.value <= 0) return { state: 'not-needed', kind: KIND, title: TITLE, because: 'The seat has lost nothing: the die has not sunk into it.' };
@@ -45,7 +46,7 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
   }
   const thickness = cut ?? (context.floorCut ? { ...sunk, estimate: true } : sunk);
   const lean = context.floorCut ? reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made') : undefined;
-  const width = { ...reckon('length', [across, room, ...(lean === undefined ? [] : [closesIn(thickness, lean)])], (size, gap, narrower = 0) => size! - gap! - narrower), estimate: across.estimate };
+  const width = { ...reckon('length', [across, room], (size, gap) => size! - gap!), estimate: across.estimate };
   const dimensions = [
     sized('thickness', 'thickness', thickness, { plus: GRIND, minus: 0 }, cut !== undefined ? 'what was cut off the true floor; left full, then ground until it stands as high as that did' : context.floorCut ? 'the depth that the die had sunk, the least that the cutter takes off; measured again when the floor is cut' : 'the depth that the seat has lost; left full, then ground until it is flush with the true floor'),
     sized('width', 'width', width, { plus: 0, minus: SIXTY_FOURTH }, context.floorCut ? lean === undefined ? 'the whole seat floor, with room' : 'the seat between its flanks at the top of the plate, with room: it slides in from the end' : 'the pocket that the die has beaten, with room to drop in'),
@@ -59,12 +60,13 @@ export function makeFillerPlate(values: Values, _known: Known, context: MakingCo
       'Both faces ground.',
       'Break all edges 1/32 in (0.8 mm); round the corners to the corners of the pocket.',
       'Bed with blue: no rock, contact over the whole face.',
-      'Hold it by the die key or two dowels in the seat, never by the die alone; never a stack of shims.',
+      'Hold it by the die key or two dowels of 3/8 in (10 mm) in the seat, never by the die alone; never a stack of shims.',
       ...(context.floorCut ? ['The floor is cut first, and the plate made to what was cut off it.'] : ['Corner to corner flush with the floor beside it within 0.002 in (0.05 mm).']),
     ],
-    unknowns: context.floorCut ? [...(cut === undefined ? [unknownPlace('seat.cut')] : []), ...(lean === undefined ? [unknownPlace('dovetail.flank-angle@lower')] : [])] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
+    unknowns: context.floorCut ? [...(seat?.open === true ? [unknownPlace('seat.width-over-plate')] : []), ...(cut === undefined ? [unknownPlace('seat.cut')] : []), ...(lean === undefined ? [unknownPlace('dovetail.flank-angle@lower')] : [])] : [], disputes: [], cautions: ['isolate', 'block-ram', 'drift'], sources: [...new Set(['common-practice', 'owners-practice', ...sunk.sources])],
     warnings: [
       ...(old === undefined || old.quantity.value <= 0 ? [] : [`It takes the place of the plate of ${print(old.quantity.value)} that is in the seat now: one plate, not two.`]),
+      ...(context.floorCut ? seat?.warnings ?? [] : []),
       ...(thin ? [`A plate thinner than ${print(shopNumber('plate-thin'))} curls: cut the floor deeper and make the plate thicker.`] : []),
       ...estimateWarnings(dimensions),
     ],

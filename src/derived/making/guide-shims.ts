@@ -5,6 +5,7 @@ import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { breakLine, circle, cross, line, rectangle, type DimensionMark, type Point, type Shape } from './shape.ts';
+import { stackWords } from './shim-stack.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'guide-shims';
@@ -60,13 +61,13 @@ export function makeGuideShims(values: Values, known: Known, context: MakingCont
     ...(bored === undefined || height === undefined || holes === undefined || (holes > 1 && pitch === undefined) ? [] : [sized('first-hole', 'end to the first hole', { ...reckon('length', [height, ...(pitch === undefined ? [] : [pitch])], (tall, apart = 0) => (tall! - (holes - 1) * apart) / 2), estimate: false }, plusMinus(0), 'follows: the row is centred in the height')]),
   ];
   return possible({
-    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass (C26000, CuZn30) or steel shim stock, few and thick leaves with one of 0.002 in (0.05 mm) for trimming', hardness: 'As rolled; no heat treatment',
+    state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, mayVanish: ['pack-left', 'pack-right'], material: 'Brass (C26000, CuZn30) or steel shim stock, few and thick leaves', hardness: 'As rolled; no heat treatment',
     dimensions, shape: shimShape({ height: height?.quantity.value, width: width?.quantity.value, hole: bored?.quantity.value, holes: pitch === undefined && (holes ?? 0) > 1 ? 0 : holes ?? 0, pitch: pitch?.quantity.value ?? 0 }), disputes: [],
     unknowns: [
       ...(width === undefined ? [unknownPlace('guide-shims.width')] : []), ...(height === undefined ? [unknownPlace('ram-guide.height')] : []), ...(holes === undefined ? [unknownPlace('guide-shims.holes')] : []),
       ...(holes !== undefined && holes > 0 && hole === undefined ? [unknownPlace('guide-shims.hole-diameter')] : []), ...(holes !== undefined && holes > 1 && pitch === undefined ? [unknownPlace('guide-shims.hole-pitch')] : []),
     ],
-    notes: ['Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Bolt holes on the middle line of the shim, the row in the middle of its length: mark them through the old shim where there is one. Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
+    notes: [`Made up of leaves that are sold: ${SIDES.map((side, index) => `${side} ${stackWords(news[index]!.quantity.value, context.system)}`).join('; ')}.`, 'Ram and ways cleaned first. Take out evenly on both sides, a leaf at a time, and try the ram after each: it falls of its own weight and does not rock.', 'Bolt holes on the middle line of the shim, the row in the middle of its length: mark them through the old shim where there is one. Deburred flat. A retainer over both ends, so that the pack cannot climb with the ram.', 'Keep the old packs, marked left and right.'],
     cautions: ['isolate', 'block-ram'], sources: ['common-practice', 'page-guide'],
     warnings: [...(taper > 5 * THOU ? [`Top and bottom of the guide differ by ${print(taper)}: shims cannot cure a taper, the ways or the ram must be trued.`] : []), ...estimateWarnings(dimensions)],
   }, context.system);

@@ -5,7 +5,7 @@ import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { possible } from './possible.ts';
 import { breakLine, centreLine, line, rectangle, type DimensionMark, type Mark, type Shape } from './shape.ts';
-import { shopNumber } from './shop-figures.ts';
+import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const KIND = 'helve-cushion';
 const TITLE = 'Cushion of the helve';
@@ -32,11 +32,17 @@ export function makeHelveCushions(values: Values, _known: Known, context: Making
   const second = heights.find((one) => one.end !== first.end);
   const odd = second !== undefined && first.figure.quantity.value - second.figure.quantity.value > SIXTEENTH / 2;
   const dimensions: MakingDimension[] = [
-    sized('height', odd ? `height, free, ${first.end}` : 'height, free', first.figure, plusMinus(SIXTEENTH), first.why),
-    ...(odd ? [sized(`height-${second.end}`, `height, free, ${second.end}`, second.figure, plusMinus(SIXTEENTH), second.why)] : []),
+    sized('height', odd ? `height of the rubber, free, ${first.end}` : 'height of the rubber, free', first.figure, plusMinus(SIXTEENTH), first.why),
+    ...(odd ? [sized(`height-${second.end}`, `height of the rubber, free, ${second.end}`, second.figure, plusMinus(SIXTEENTH), second.why)] : []),
     ...(width === undefined ? [] : [sized('width', 'width, across the beam', width, { plus: 0, minus: 2 * SIXTEENTH }, 'as the old one, or its box; rubber swells when it is squeezed and wants room')]),
     ...(span === undefined ? [] : [sized('span', 'length, along the beam', span, { plus: 0, minus: 2 * SIXTEENTH }, 'as the old one, or its box')]),
   ];
+  const plate = shopFigure('cushion-plate');
+  const whole = reckon('length', [first.figure, plate], (high, thick) => high! + 2 * thick!);
+  dimensions.push(
+    sized('plate', 'steel plates, thick, two to each', { ...plate, estimate: false }, plusMinus(SIXTEENTH / 2), 'practice; as wide and as long as the rubber'),
+    sized('over-plates', 'over both plates', { ...whole, estimate: first.figure.estimate }, plusMinus(0), 'follows: the height is the rubber alone, as it is read standing free'),
+  );
   const [h, w, s] = [first.figure.quantity.value, width?.quantity.value, span?.quantity.value];
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: ENDS.length, material: 'Natural rubber or neoprene, solid block or sheets laid up and bonded; older ones are stacked leather, or hardwood faced with leather', hardness: 'Rubber of 60 to 70 Shore A, both alike; from memory, the old one’s own where it is still springy', dimensions,
@@ -45,7 +51,7 @@ export function makeHelveCushions(values: Values, _known: Known, context: Making
     disputes: [],
     notes: [
       'Renewed as a pair, of one rubber: a soft and a hard one throw the beam off its blow.',
-      'Steel plates of 1/4 in (6 mm) on both faces, bonded or held by the box: the beam cuts bare rubber.',
+      'Steel plates of 1/4 in (6 mm), as wide and as long as the rubber, on both faces, bonded or held by the box: the beam cuts bare rubber. They come on top of the height drawn. Where the old cushion had none, the rubber is made lower by both, so that the beam lies as it did.',
       'Faces flat and parallel within 1/32 in (0.8 mm), edges rounded 1/8 in (3 mm). No oil, no grease.',
       'Stiffness is not known from these readings: set the gap anew, and look at how the beam rises before it works.',
     ],

@@ -3,11 +3,11 @@ import { shaftLimits } from '../../methods/elements/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { outsideTable } from './bushing.ts';
-import { nextReamer } from './crank-pin-size.ts';
 import { chosen, FigureReader, plusMinus, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
 import { pinShape } from './pin-shape.ts';
+import { nextReamer, reamerOver } from './reamer.ts';
 import { possible } from './possible.ts';
 import { shopNumber } from './shop-figures.ts';
 
@@ -22,20 +22,22 @@ interface PinJoint {
   readonly length: string;
   /** How many are alike where one reading stands for all. */
   readonly quantity: number;
+  /** True where it sits in something that is knocked with it, and that a reamer must clean up; a bow’s straps are drilled to the new pin. */
+  readonly seated: boolean;
   readonly notes: readonly string[];
   readonly cautions: readonly string[];
 }
 
 const LINKAGE_CAUTIONS = ['isolate', 'block-ram', 'spring-unload'];
 const JOINTS: Readonly<Record<JointPinKind, PinJoint>> = {
-  'bow-eye-pin': { title: 'Pin of the bow’s eyes', ends: ['left', 'right'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 2, notes: ['Through the rolled eye and the strap of each end.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
-  'bow-clip-pin': { title: 'Pin of the bow’s clip pivot', ends: ['middle'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 1, notes: ['Through the clip and the end of the rod.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
+  'bow-eye-pin': { title: 'Pin of the bow’s eyes', ends: ['left', 'right'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 2, seated: false, notes: ['Through the rolled eye and the strap of each end.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
+  'bow-clip-pin': { title: 'Pin of the bow’s clip pivot', ends: ['middle'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 1, seated: true, notes: ['Through the clip and the end of the rod.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
   'helve-pin': {
-    title: 'Pivot pin of the helve (trunnion)', ends: ['left', 'right'], diameter: 'helve.pivot-diameter', length: 'helve.pin-length', quantity: 2,
+    title: 'Pivot pin of the helve (trunnion)', ends: ['left', 'right'], diameter: 'helve.pivot-diameter', length: 'helve.pin-length', quantity: 2, seated: true,
     notes: ['Only where the trunnions are loose pins. Trunnions that are cast or shrunk on the beam’s saddle are turned clean and bushed to what is left: read them again then.'], cautions: ['isolate', 'block-ram', 'top-heavy'],
   },
-  'crosshead-pin': { title: 'Pin of the crosshead', ends: [''], diameter: 'crosshead.pin-diameter', length: 'crosshead.pin-length', quantity: 1, notes: [], cautions: LINKAGE_CAUTIONS },
-  'treadle-pin': { title: 'Pivot pin of the treadle', ends: [''], diameter: 'treadle.pivot-diameter', length: 'treadle.pin-length', quantity: 2, notes: ['One for each side; count them. A bolt of this diameter with a plain shank does as well.'], cautions: ['isolate', 'block-ram'] },
+  'crosshead-pin': { title: 'Pin of the crosshead', ends: [''], diameter: 'crosshead.pin-diameter', length: 'crosshead.pin-length', quantity: 1, seated: true, notes: [], cautions: LINKAGE_CAUTIONS },
+  'treadle-pin': { title: 'Pivot pin of the treadle', ends: [''], diameter: 'treadle.pivot-diameter', length: 'treadle.pin-length', quantity: 2, seated: true, notes: ['One for each side; count them. A bolt of this diameter with a plain shank does as well.'], cautions: ['isolate', 'block-ram'] },
 };
 const SIXTY_FOURTH = shopNumber('plate-room');
 
@@ -56,7 +58,7 @@ interface PinSize {
  * @returns undefined where no pin of the joint was measured
  */
 export function jointPinSize(kind: JointPinKind, values: Values, context: MakingContext): PinSize | undefined {
-  const { ends, diameter } = JOINTS[kind];
+  const { ends, diameter, seated } = JOINTS[kind];
   const reader = new FigureReader(values);
   const at = (suffix: string) => ends.flatMap((end) => {
     const figure = reader.find(`${keyOf(diameter, end)}${suffix}`);
@@ -67,11 +69,11 @@ export function jointPinSize(kind: JointPinKind, values: Values, context: Making
   const [worn] = read;
   const basis = made ?? worn;
   if (basis === undefined) return undefined;
-  const size = made === undefined ? nextReamer(basis.figure.quantity.value, context) : basis.figure.quantity.value;
+  const size = made === undefined ? (seated ? reamerOver : nextReamer)(basis.figure.quantity.value, context) : basis.figure.quantity.value;
   const from = made === undefined ? read.flatMap((one) => one.figure.from) : basis.figure.from;
   const larger = ends.length > 1 ? 'the larger of the old pins' : 'the old pin';
   return {
-    diameter: { ...chosen(size, 'length', 'derived', from), estimate: basis.figure.estimate }, why: made === undefined ? `the next reamer over ${larger}; bush and seat are finished to it` : 'as made; bush and seat are finished to it',
+    diameter: { ...chosen(size, 'length', 'derived', from), estimate: basis.figure.estimate }, why: made === undefined ? seated ? `the next reamer over ${larger} and 0.010 in (0.25 mm) to clean up; bush and seat are finished to it` : `the next reamer over ${larger}; bush and straps are finished to it` : 'as made; bush and seat are finished to it',
     missing: ends.filter((end) => !read.some((one) => one.end === end)), read,
   };
 }
@@ -119,7 +121,7 @@ function makeJointPin(kind: JointPinKind, values: Values, context: MakingContext
     shape: pinShape({ diameter: d, length: longest?.figure.quantity.value, chamfer, hole: split.hole, fromEnd: split.fromEnd, several: !alike }),
     unknowns: joint.ends.flatMap((end) => [...(size.missing.includes(end) ? [unknownPlace(keyOf(joint.diameter, end))] : []), ...(lengths.some((one) => one.end === end) ? [] : [unknownPlace(keyOf(joint.length, end))])]), disputes: [],
     notes: [
-      ...old, ...joint.notes, 'Where the pin does not turn its seat is reamed H7 to it. The bush has the clearance: bore it to the pin.',
+      ...old, ...joint.notes, ...(joint.seated ? ['Where the pin does not turn: ream the hole first, read it, then grind the pin to it; where the reamer does not clean the hole up, take the next. The bush has the clearance: bore it to the pin.'] : ['The bush has the clearance: bore it to the pin.']),
       'Both cross holes in one plane, drilled before hardening; ends kept soft for them. Washer and split pin at each end: a pin must not walk out. Where a head, a set screw or a flat keeps the old one in, make that instead.',
       'Ground after heat treatment. Left solid: oil comes through the hole in eye and bush.',
     ],

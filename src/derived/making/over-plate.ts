@@ -13,13 +13,34 @@ export const seatDepth = (reader: FigureReader, context: MakingContext): Figure 
 /** How much narrower the seat is on top of a plate than at the plate's foot, between flanks that lean inwards. */
 export const closesIn = (thickness: Figure, lean: Figure): Figure => reckon('length', [thickness, lean], (thick, angle) => 2 * thick! * Math.tan(angle!));
 
-/** What to measure before the foot is cut, where a plate goes in between leaning flanks and the width was read below its top. */
-export function widthOverPlate(reader: FigureReader, context: MakingContext): readonly string[] {
+/** The lower seat's width that plate and foot are both cut to. */
+export interface SeatOverPlate {
+  /** With half of what is open in its doubt. */
+  readonly width: Figure;
+  /** True where nobody read it over the plate and the flanks lean: the one reading may stand for a wider floor. */
+  readonly open: boolean;
+  /** Said on both sheets; empty where nothing is open. */
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Width of the seat at the top of its plate, one reading for plate and foot. A width that was read at no known height counts as read
+ * there, which leaves metal on both; what they may be too wide by stands in its doubt.
+ * @returns undefined where no width was read
+ */
+export function seatOverPlate(reader: FigureReader, context: MakingContext): SeatOverPlate | undefined {
+  const over = reader.find('seat.width-over-plate');
+  const width = over ?? reader.find('seat.width');
+  if (width === undefined) return undefined;
   const plate = reader.find('seat.sunk');
   const lean = reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made');
-  const width = reader.find('seat.width');
-  if (!context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || width === undefined) return [];
+  if (over !== undefined || !context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || lean.quantity.value <= 0) return { width, open: false, warnings: [] };
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
-  const narrower = (length: number): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
-  return [`Measure the seat between its flanks ${print(plate.quantity.value)} over the floor before the foot is cut: if ${print(width.quantity.value)} was read at the sunk floor, it is ${narrower(closesIn(plate, lean).quantity.value)} narrower on top of the plate, and so is the foot.`];
+  const fine = (length: number): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
+  const narrower = closesIn(plate, lean).quantity.value;
+  const widened = { ...width, quantity: { ...width.quantity, uncertainty: Math.hypot(width.quantity.uncertainty, narrower / 2) } };
+  return {
+    width: widened, open: true,
+    warnings: [`Filler plate and foot are both cut as if ${print(width.quantity.value)} had been read at the top of the plate, ${print(plate.quantity.value)} over the sunk floor: that leaves metal on. If it was read at the sunk floor, the seat is ${fine(narrower)} narrower on top of the plate, and so are plate and foot. Measure there before either is cut.`],
+  };
 }

@@ -8,13 +8,12 @@ import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, PartKind, Unknown } from './part-to-make.ts';
 import { pinShape } from './pin-shape.ts';
 import { possible } from './possible.ts';
+import { reamerOver } from './reamer.ts';
 import { nearestFit } from './running-fit.ts';
 import { shopNumber } from './shop-figures.ts';
 
 const JOINTS = ['upper-left', 'upper-right', 'lower-left', 'lower-right'] as const;
 type Joint = (typeof JOINTS)[number];
-const REAMER_INCH = shopNumber('plate-room');
-const REAMER_METRIC = 0.5e-3;
 const SIXTY_FOURTH = shopNumber('plate-room');
 
 /** Diameter that new pins are made to: as made where that is known, else the next reamer size over the worn hole. */
@@ -87,7 +86,7 @@ export function makeToggleBushings(values: Values, _known: Known, context: Makin
   const others = sameAll(widths) ? [] : [`Made to the widest eye and each faced to its own: ${[...widths].map(([joint, width]) => `${words(joint)} ${print(width.quantity.value)}`).join(', ')}.`];
   return bushing({
     kind: 'toggle-bushing', title, quantity: JOINTS.length, boreFigure: size.diameter, bore: sized('bore', 'bore, after pressing in', size.diameter, { plus: fit.fit.hole.upper, minus: -fit.fit.hole.lower }, size.why, fit.hole),
-    eye: thinnest, eyeKey: 'toggle-pins.eye-outside@lower-left', length: longest, lengthKey: 'toggle-pins.eye-width@lower-left', lengthWhy: 'width of the widest eye; faced flush with it', clearance: clearanceNote(fit, context),
+    hole: greatest(jointFigures(values, 'toggle-pins.eye-bore')), holeKey: 'toggle-pins.eye-bore@lower-left', eye: thinnest, eyeKey: 'toggle-pins.eye-outside@lower-left', length: longest, lengthKey: 'toggle-pins.eye-width@lower-left', lengthWhy: 'width of the widest eye; faced flush with it', clearance: clearanceNote(fit, context),
     notes: ['One for each eye; count the eyes.', ...others], warnings: size.missing.map((joint) => `The ${words(joint)} pin was not measured; its bush is taken to be of the same size.`),
     unknowns: longest === undefined ? [] : JOINTS.filter((joint) => !widths.has(joint)).map((joint) => unknownPlace(`toggle-pins.eye-width@${joint}`)),
   }, context);
@@ -106,8 +105,7 @@ function pinSize(values: Values, context: MakingContext): PinSize | undefined {
   const holes = read.map(({ pin, play }) => ({ size: pin.quantity.value + (play?.quantity.value ?? 0), from: [...pin.from, ...(play?.from ?? [])] })).sort((a, b) => b.size - a.size);
   const [widest] = holes;
   if (widest === undefined) return undefined;
-  const step = context.system === 'inch' ? REAMER_INCH : REAMER_METRIC;
-  return { diameter: chosen(Math.ceil(widest.size / step - 1e-9) * step, 'length', 'derived', widest.from), why: 'the next reamer size over the widest worn hole, pin and play together', missing };
+  return { diameter: chosen(reamerOver(widest.size, context), 'length', 'derived', widest.from), why: 'the next reamer over the widest worn hole, pin and play together, and 0.010 in (0.25 mm) to clean up', missing };
 }
 
 /** Readings of a place at each joint, as made before as found. */

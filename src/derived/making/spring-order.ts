@@ -6,6 +6,7 @@ import { printQuantity } from '../print-system.ts';
 import { doubtWarnings, estimateWarnings, FigureReader, plusMinus, reckon, sized, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { roundPressure } from './round-pressure.ts';
 import { possible } from './possible.ts';
 import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure } from './shop-figures.ts';
@@ -34,7 +35,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   if (wire === undefined || inside === undefined || coils === undefined || free === undefined) return reader.notKnown(KIND, TITLE);
   const answer = known.looks['coil-spring.ends']?.answer ?? '';
   const ends = ENDS[answer] ?? 'cold-ground';
-  const print = (quantity: Quantity): string => printQuantity({ ...quantity, uncertainty: 0 }, context.system);
+  const print = (quantity: Quantity): string => printQuantity(quantity.dimension === 'pressure' ? roundPressure(quantity.value, context.system) : { ...quantity, uncertainty: 0 }, context.system);
   const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
   if (activeCoils(coils.quantity.value, ends) < 1) return cannot('Fewer than one coil would work: count the coils again, from tip to tip.', `The coils must leave one that works; 3 and more are allowed: ${coils.quantity.value}`);
   const solid = reckon('length', [wire, coils], (d, n) => solidLength(d!, n!, ends));

@@ -36,6 +36,7 @@ export const DRIVE: readonly Part[] = [
       { id: 'belt.width', name: 'belt width', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Measure across the belt away from the joint.', accuracy: '1/16 in', plausible: [0.005, 0.6], asMade: true },
       { id: 'belt.thickness', name: 'belt thickness', dimension: 'length', at: [], tools: ['caliper'], how: 'Caliper it away from the joint.', accuracy: '1/64 in', plausible: [0.001, 0.03], asMade: true },
       { id: 'belt.centre-distance', name: 'distance between the two shafts', dimension: 'length', at: [], tools: ['tape'], how: 'Measure between shaft centres.', accuracy: '1/2 in', plausible: [0.1, 15] },
+      { id: 'belt.run', name: 'length round the run of the belt, by tape', dimension: 'length', at: [], tools: ['tape'], how: 'Lay a tape where the belt runs, motor in the middle of its slide. Where an idler tightens the belt: over the idler too, with that down and the treadle up.', accuracy: '1/4 in', plausible: [0.3, 40], forMaking: true },
       { id: 'belt.slack', name: 'give at mid-span, pressed by hand', dimension: 'length', at: [], tools: ['rule'], how: 'Press the belt at the middle of the free run with a thumb and measure the give.', accuracy: '1/4 in', plausible: [0, 0.5] },
     ],
     looks: [

@@ -130,6 +130,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'toggle-pins.length', name: 'pin length over all', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Pin out: measure from end to end. Without it: over everything that it goes through, and a washer and a split pin at each end.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true, forMaking: true },
       { id: 'toggle-pins.eye-width', name: 'width of the eye that is bushed, along the pin', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Measure the thickness of the eye that the bush is pressed into, joint by joint.', accuracy: '1/64 in', plausible: [0.005, 0.3], forMaking: true },
       { id: 'toggle-pins.eye-outside', name: 'outside of the eye, the thin way', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.4], forMaking: true },
+      { id: 'toggle-pins.eye-bore', name: 'bore of the eye, bush out', dimension: 'length', at: ['upper-left', 'upper-right', 'lower-left', 'lower-right'], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.006, 0.2], forMaking: true },
     ],
     looks: [
       { id: 'toggle-pins.state', question: 'What are the pins like?', how: 'Draw one pin, wipe it and look at it.', at: [],
@@ -200,6 +201,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'crosshead.pin-length', name: 'length of the crosshead pin over all', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Pin out: measure from end to end. Without it: over everything that it goes through, and a washer and a split pin at each end.', accuracy: '1/64 in', plausible: [0.02, 0.6], forMaking: true },
       { id: 'crosshead.eye-width', name: 'width of the crosshead’s eye, along the pin', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thickness of the eye that the bush is pressed into.', accuracy: '1/64 in', plausible: [0.01, 0.4], forMaking: true },
       { id: 'crosshead.eye-outside', name: 'outside of the crosshead’s eye, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.5], forMaking: true },
+      { id: 'crosshead.eye-bore', name: 'bore of the crosshead’s eye, bush out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.008, 0.25], forMaking: true },
     ],
     looks: [
       { id: 'crosshead.ears', question: 'Which way round are the ears?', how: 'Mark and photograph before dismantling; on some machines they can be turned over to change the gap.', at: [],
@@ -222,6 +224,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'connecting-rod.play', name: 'play at the rod’s big end', dimension: 'length', at: [], tools: ['dial-indicator', 'feeler'], how: 'Lift the rod with a bar and read the whole movement on the crank pin.', accuracy: '0.001 in', plausible: [0, 0.02] },
       { id: 'connecting-rod.eye-width', name: 'width of the rod’s big end, along the pin', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the thickness of the big end where the bush is pressed in.', accuracy: '1/64 in', plausible: [0.01, 0.4], asMade: true, forMaking: true },
       { id: 'connecting-rod.eye-outside', name: 'outside of the rod’s big end, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the big end where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.5], forMaking: true },
+      { id: 'connecting-rod.eye-bore', name: 'bore of the rod’s big end, bush out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.008, 0.25], forMaking: true },
     ],
     looks: [
       { id: 'connecting-rod.lock', question: 'Are the rod’s lock nuts there and tight?', how: 'Put a spanner on each.', at: [],
@@ -328,6 +331,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'helve.pin-length', name: 'length over all of the pivot pin, or trunnion', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Pin out: measure from end to end. Without it: over beam or casting and bearing, and a washer and a split pin at each end.', accuracy: '1/64 in', plausible: [0.03, 1], forMaking: true },
       { id: 'helve.pivot-width', name: 'width of the pivot’s bearing, along the pin', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure the bearing that the bush is pressed into.', accuracy: '1/64 in', plausible: [0.01, 0.5], forMaking: true },
       { id: 'helve.pivot-outside', name: 'outside of the pivot’s bearing, the thin way', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Measure across the bearing where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.015, 0.6], forMaking: true },
+      { id: 'helve.pivot-bore', name: 'bore of the pivot’s bearing, bush out', dimension: 'length', at: ['left', 'right'], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.01, 0.3], forMaking: true },
     ],
     looks: [
       { id: 'helve.crack', question: 'Is the helve cracked?', how: 'Look along the grain of a wooden helve at head, pivot and tail; look at an iron one with dye at the same places.', at: [], answers: CRACK_ANSWERS },

@@ -136,6 +136,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
       { id: 'clutch-pulley.shaft-diameter', name: 'shaft diameter under the clutch pulley', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Pulley slid aside: micrometer on the shaft where it runs, both ways; it wears there and not as the bearings do. Enter the greatest.', accuracy: '0.001 in', plausible: [0.012, 0.3], asMade: true, forMaking: true },
       { id: 'clutch-pulley.hub-length', name: 'length of the clutch pulley’s hub', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the hub along the shaft.', accuracy: '1/32 in', plausible: [0.01, 0.6], asMade: true, forMaking: true },
       { id: 'clutch-pulley.hub-outside', name: 'outside of the clutch pulley’s hub', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the hub where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.02, 0.6], forMaking: true },
+      { id: 'clutch-pulley.hub-bore', name: 'bore of the clutch pulley’s hub, bush out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.01, 0.3], forMaking: true },
     ],
     looks: [
       { id: 'clutch-pulley.belt-pull', question: 'Which way does the belt pull the clutch pulley?', how: 'Look from the end: a belt that pulls straight up carries the pulley off a worn bush.', at: [],
@@ -174,6 +175,7 @@ export const SHAFT_AND_CLUTCH: readonly Part[] = [
       { id: 'treadle.pivot-diameter', name: 'diameter of the treadle’s pivot bolt', dimension: 'length', at: [], tools: ['micrometer', 'caliper'], how: 'Bolt out: measure it where it does not rub.', accuracy: '0.002 in', plausible: [0.006, 0.06], forMaking: true },
       { id: 'treadle.eye-width', name: 'width of the treadle’s eye, along the bolt', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure the eye along its bolt.', accuracy: '1/64 in', plausible: [0.005, 0.2], forMaking: true },
       { id: 'treadle.eye-outside', name: 'outside of the treadle’s eye, the thin way', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the eye where there is least metal round the bore.', accuracy: '1/32 in', plausible: [0.01, 0.2], forMaking: true },
+      { id: 'treadle.eye-bore', name: 'bore of the treadle’s eye, bush out', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Old bush out: measure the bore at two angles and both ends; enter the greatest.', accuracy: '1/64 in', plausible: [0.006, 0.1], forMaking: true },
       { id: 'treadle.pin-length', name: 'length of the treadle’s pivot bolt over all', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Bolt out: measure from end to end.', accuracy: '1/64 in', plausible: [0.02, 0.6], forMaking: true },
     ],
     looks: [

@@ -5,6 +5,7 @@ import { accountParagraphs } from './account.ts';
 import { dimensionTable } from './dimension-table.ts';
 import { layViews, type LaidOut, type ViewAngle } from './lay-views.ts';
 import { paintInk } from './paint-ink.ts';
+import { isReference } from './size-words.ts';
 import { SCALES } from './sheet-paper.ts';
 import { textColumn, type Paragraph } from './text-column.ts';
 
@@ -67,15 +68,24 @@ function notesOf(part: PartToMake, system: PrintSystem): readonly Paragraph[] {
   const loose = part.dimensions.filter(isLoose);
   return [
     ...(part.unknowns.length === 0 ? [] : [{ words: 'NOT KNOWN, measure first:', className: 'limit-note' }, ...part.unknowns.map((one) => ({ words: `· ${one.what}`, className: 'strong' }))]),
-    ...(loose.length === 0 ? [] : [{ words: 'Known less well than it is cut, measure finer first:', className: 'limit-note' }, ...loose.map((one) => ({ words: `· ${looseWords(one, system)}`, className: 'strong' }))]),
+    ...(loose.length === 0 ? [] : [{ words: `Known less well than it is cut, measure finer first: ${loose.map((one) => looseWords(one, system)).join('; ')}.`, className: 'limit-note' }]),
     ...part.notes.map((words, index) => ({ words: `${index + 1}. ${words}` })),
     ...(part.shape.broken === undefined ? [] : [{ words: part.shape.broken, className: 'strong' }]),
-    { words: 'Sizes in brackets follow from the others. Sheet 2 says what every size rests on.' },
+    { words: `${part.dimensions.some(isReference) ? 'Sizes in brackets follow from the others. ' : ''}Sheet 2 says what every size rests on.` },
   ];
 }
 
-/** Lays paragraphs out over as many pages as they need. */
-function pagesOf(paragraphs: readonly Paragraph[], { left, width, foot, top: edge }: Area): readonly Svg[] {
+/** Height of letters where that spares a page, mm. */
+const CLOSER = 2.2;
+
+/** Lays paragraphs out over as many pages as they need; set closer where that spares a page, which else would hold only a few lines. */
+function pagesOf(paragraphs: readonly Paragraph[], area: Area): readonly Svg[] {
+  const usual = broken(paragraphs, area);
+  const closer = broken(paragraphs.map((one) => (one.size === undefined ? { ...one, size: CLOSER } : one)), area);
+  return closer.length < usual.length ? closer : usual;
+}
+
+function broken(paragraphs: readonly Paragraph[], { left, width, foot, top: edge }: Area): readonly Svg[] {
   const pages: Svg[] = [];
   let held: Paragraph[] = [];
   const top = edge + 5;

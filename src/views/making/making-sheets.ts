@@ -4,7 +4,7 @@ import { box, coordinate, escapeText, textAt, type Svg } from '../drawing/svg.ts
 import type { ViewAngle } from './lay-views.ts';
 import { pagesFor } from './making-pages.ts';
 import { projectionSymbol } from './projection-symbol.ts';
-import { finishWords, massWords } from './symbol-words.ts';
+import { checkClass, finishWords, massWords } from './symbol-words.ts';
 import { EDGE, PAPERS, SHEET_STYLE, type PaperName } from './sheet-paper.ts';
 import { BLOCK_HEIGHT, titleBlock } from './title-block.ts';
 import { wrapped } from './text-width.ts';
@@ -50,7 +50,7 @@ const STRIP_STEP = 3.5;
 
 /** Material, hardness, weight and surface under the title line of a panel, as many lines as they take. */
 const stripLines = (picture: Picture, part: PartToMake, width: number): readonly string[] => [
-  ...wrapped(`${part.material}.${part.hardness === 'Does not apply' ? '' : ` ${part.hardness}.`}`, 2.4, width - 56),
+  ...wrapped(`${part.material}.${part.hardness === 'Does not apply' ? '' : ` Hardness: ${part.hardness}.`}`, 2.4, width - 56),
   ...wrapped([...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}. ISO 286, ISO 1101, ISO 21920.`])].join(' '), 2.4, width - 56),
 ];
 
@@ -59,7 +59,7 @@ function strip(picture: Picture, part: PartToMake, angle: ViewAngle, scale: stri
     `${part.title}, ${part.quantity} off. Scale ${scale}; sizes in ${picture.system === 'inch' ? 'inches' : 'millimetres'}; ${angle.replace('-', ' ')}.`, ...middle, `Log ${picture.provenance.logHash}`,
   ];
   return [
-    textAt([width - 2, top + 10], 'CHECK BEFORE CUTTING', { size: 4, className: 'limit-note', anchor: 'end' }), projectionSymbol(angle, width - 24, top + 15.5),
+    textAt([width - 2, top + 10], 'CHECK BEFORE CUTTING', { size: 4, className: checkClass(part), anchor: 'end' }), projectionSymbol(angle, width - 24, top + 15.5),
     ...lines.map((words, index) => textAt([2, top + 4 + index * STRIP_STEP], words, { size: index === 0 ? 3 : 2.4, className: index === 0 ? 'strong' : 'note' })),
   ].join('');
 }

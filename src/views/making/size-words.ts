@@ -5,6 +5,7 @@ import type { MakingDimension, Tolerance } from '../../derived/making/index.ts';
 const INCH = 0.0254;
 const SIXTY_FOURTH = INCH / 64;
 const HAIR = 1e-7;
+const SMALL = 10e-3;
 
 /** A size for following, not for cutting: its tolerance is nothing to either side. It stands in brackets (ISO 129). */
 export const isReference = ({ tolerance }: MakingDimension): boolean => tolerance.plus === 0 && tolerance.minus === 0;
@@ -26,10 +27,10 @@ export function sizeWords(dimension: MakingDimension, system: PrintSystem, sign 
 /** Size in words for the table, with its unit where it is no length. */
 export const tableSize = (dimension: MakingDimension, system: PrintSystem): string => sizeWords({ ...dimension, estimate: false }, system);
 
-/** The doubt that the readings leave, 95 %; empty where a size is chosen. */
-export function doubtWords({ quantity }: MakingDimension, system: PrintSystem): string {
+/** The doubt that the readings leave, 95 %; said to be chosen where a size is, and not known where it is an estimate without any. */
+export function doubtWords({ quantity, estimate }: MakingDimension, system: PrintSystem): string {
   const half = 2 * quantity.uncertainty;
-  if (half === 0) return 'chosen';
+  if (half === 0) return estimate ? 'not known' : 'chosen';
   if (quantity.dimension === 'length') return `± ${decimals(half, system === 'inch' ? 3 : 2, system, 'up')}`;
   if (quantity.dimension === 'taper') return `± ${Math.ceil((100 * half) / quantity.value)} %`;
   return `± ${plainWords({ ...quantity, value: half }, system, 2)}`;
@@ -54,7 +55,9 @@ function toleranceWords(dimension: MakingDimension, system: PrintSystem): string
 }
 
 /** Places that show the tolerance: thousandths of an inch, ten thousandths for a fit; hundredths of a millimetre, thousandths for a fit. */
-function placesFor({ tolerance, fit }: MakingDimension, system: PrintSystem): number {
+function placesFor({ quantity, tolerance, fit }: MakingDimension, system: PrintSystem): number {
+  // A small size that only follows, as the pitch of a thread, is not shown coarser than it is followed.
+  if (system === 'metric' && tolerance.plus === 0 && tolerance.minus === 0 && quantity.value < SMALL) return 2;
   const width = Math.max(Math.abs(tolerance.plus), Math.abs(tolerance.minus));
   if (fit !== undefined) return system === 'inch' ? 4 : 3;
   return system === 'inch' ? (width >= 0.1 * INCH ? 2 : 3) : width >= 0.35e-3 || width === 0 ? 1 : 2;

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../../derived/index.ts';
-import type { PartToMake } from '../../derived/making/index.ts';
+import { isLoose, type PartToMake } from '../../derived/making/index.ts';
 
 /** Micrometres and microinches that drawings use for the same roughness. */
 const STEPS: readonly (readonly [micrometres: number, microinches: number])[] = [[0.2, 8], [0.4, 16], [0.8, 32], [1.6, 63], [3.2, 125], [6.3, 250], [12.5, 500]];
@@ -27,6 +27,9 @@ export function massWords({ mass }: PartToMake, system: PrintSystem): string {
   const step = mass >= 4 * whole ? whole : system === 'metric' || mass >= 2 * whole ? whole / 10 : whole / 16;
   return printQuantity({ dimension: 'mass', value: Math.max(step, Math.round(mass / step) * step), uncertainty: 0 }, system);
 }
+
+/** Red only where something is open: an eye that sees red on every sheet learns to skip it. */
+export const checkClass = ({ unknowns, warnings, dimensions }: PartToMake): 'limit-note' | 'strong' => (unknowns.length > 0 || warnings.length > 0 || dimensions.some((one) => one.estimate || isLoose(one)) ? 'limit-note' : 'strong');
 
 /** Roughness of all that carries no sign; a dash where nothing is machined. */
 export const finishWords = ({ roughness }: PartToMake, system: PrintSystem): string => (roughness === undefined ? '–' : `${roughnessWords(roughness, system)} ${system === 'metric' ? 'µm' : 'µin'}`);

@@ -4,7 +4,7 @@ import { box, line, textAt, type Svg } from '../drawing/svg.ts';
 import type { ViewAngle } from './lay-views.ts';
 import { projectionSymbol } from './projection-symbol.ts';
 import { EDGE, type Paper } from './sheet-paper.ts';
-import { finishWords, massWords } from './symbol-words.ts';
+import { checkClass, finishWords, massWords } from './symbol-words.ts';
 import { fittedLines, textWidth } from './text-width.ts';
 
 /** Height of the block at the foot of the sheet, mm. */
@@ -38,7 +38,7 @@ export function titleBlock(picture: Picture, part: PartToMake, paper: Paper, fac
     textAt([left + 1.4, top + 3], identity.invented === true ? 'hammer (invented)' : 'hammer', { size: 2 }), textAt([left + 1.4, top + 8], `${identity.tag}, ${identity.ramClass.asWritten}, ${identity.family.replaceAll('-', ' ')}`, { size: 4, className: 'strong' }),
     textAt([left + 1.4, top + 13], 'part', { size: 2 }), textAt([left + 1.4, top + 18], part.title, { size: 4, className: 'strong' }),
     textAt([left + 1.4, top + 23], 'material', { size: 2 }), ...material.lines.map((words, index) => textAt([left + 1.4, top + 26.4 + index * (material.lines.length > 2 ? 2.4 : 3.4)], words, { size: material.size })),
-    textAt([left + split + 35, top + 6.8], 'CHECK BEFORE CUTTING', { size: 5, className: 'limit-note', anchor: 'middle' }),
+    textAt([left + split + 35, top + 6.8], 'CHECK BEFORE CUTTING', { size: 5, className: checkClass(part), anchor: 'middle' }),
     cell(split, 10, 35, 'number', `${part.quantity} off`, 'strong'), cell(split + 35, 10, 35, 'sizes in', units, 'strong'),
     cell(split, 20, 35, 'scale', facts.scale), textAt([left + split + 36.4, top + 23], facts.angle.replace('-', ' '), { size: 2 }), projectionSymbol(facts.angle, left + split + 43, top + 27.6),
     cell(0, 32, 26, 'date', picture.provenance.asOf.slice(0, 10)), cell(26, 32, 28, 'sheet', `${facts.sheet} of ${facts.sheets}, ${paper.name}`),
