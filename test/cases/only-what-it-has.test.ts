@@ -5,6 +5,7 @@ import { oilingRound } from '../../src/derived/oiling/index.ts';
 import { settingSheet } from '../../src/derived/upkeep/index.ts';
 import { saysLeftOut } from '../../src/hammer/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
+import { partConditions } from '../../src/views/elevation/index.ts';
 import { handOverSheet, type SheetId } from '../../src/views/work/index.ts';
 import { EXAMPLE_PICTURES } from './example-pictures.ts';
 import { LogOf } from './log-of.ts';
@@ -133,5 +134,23 @@ describe.each(EXAMPLE_PICTURES)('oil on $tag', ({ found }) => {
   test('dovetails are dried only where oil was seen on its way to them', () => {
     const oily = found.known.looks['keys.dovetail-oil']?.answer !== 'dry' || found.known.looks['running.oil']?.answer === 'on-dies';
     expect(found.worksheet.jobs.some((job) => job.job === 'keys.dry') && !oily).toBe(false);
+  });
+});
+
+describe.each(EXAMPLE_PICTURES)('what was not checked on $tag', ({ found }) => {
+  const open = found.findings.filter((one) => one.grade === 'not-known');
+
+  it('is counted the same by list, findings and drawing', () => {
+    expect(found.notChecked.flatMap((row) => row.criteria).length).toBe(open.length);
+    expect(found.notChecked.map((row) => row.part).sort()).toEqual([...new Set(open.map((one) => one.part))].sort());
+    const drawn = [...partConditions(found)].filter(([, one]) => one.condition === 'not-known' || one.condition === 'not-checked' || one.inPart).map(([part]) => part);
+    const listed = new Set([...found.notChecked.map((row) => row.part), ...(open.some((one) => one.criterion === 'toggles.crack') ? ['toggle-links', 'toggle-pins'] : [])]);
+    expect(drawn.filter((part) => !listed.has(part))).toEqual([]);
+  });
+
+  it('asks for no plate where there is none, and for no converter on one phase', () => {
+    const asked = open.map((one) => one.criterion);
+    if (found.known.looks['filler-plate.state']?.answer === 'none') expect(asked).not.toContain('filler.parallel');
+    if (found.known.looks['motor.phase']?.answer === 'single') expect(asked.filter((id) => id.startsWith('converter.'))).toEqual([]);
   });
 });

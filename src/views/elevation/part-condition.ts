@@ -30,7 +30,9 @@ export function partConditions(picture: Picture): ReadonlyMap<string, PartCondit
     const worst = WORST.find((grade) => findings.some((finding) => finding.grade === grade));
     const open = findings.filter((finding) => finding.grade === 'not-known').length;
     const unseen: Condition = wholly.has(part) || !touched.has(part) ? 'not-checked' : 'not-known';
-    const condition = worst === undefined || (worst === 'sound' && open > 0) ? (worst === undefined ? unseen : 'not-known') : worst;
+    // What the hammer has not got is neither good nor open.
+    const notHere = findings.length > 0 && findings.every((finding) => finding.grade === 'does-not-apply');
+    const condition: Condition = notHere ? 'does-not-apply' : worst === undefined || (worst === 'sound' && open > 0) ? (worst === undefined ? unseen : 'not-known') : worst;
     conditions.set(part, { condition, inPart: worst !== undefined && open > 0, words: conditionWords(condition, worst, open), findings });
   }
   return conditions;
