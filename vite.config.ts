@@ -11,11 +11,15 @@ function withoutExamples(): Plugin {
     apply: 'build',
     enforce: 'pre',
     transform(code, id) {
+      // What is noted of a tool stands beside its figures for whoever reads the source.
+      if (/[\\/]src[\\/]methods[\\/]quantity[\\/]tools\.ts$/.test(id)) return { code: code.replace(/\}, '(?:[^'\\]|\\.)*'/g, "}, ''"), map: null };
       if (!/[\\/]src[\\/]knowledge[\\/]criteria[\\/]/.test(id)) return undefined;
       // Rows of the component list are for the tests, too.
       const left = code.replace(/\brows: \[[\d., ]*\]/g, 'rows: []').replace(/\bexamples: \[(?:\s*\{[^{}]*\},?)*\s*\]/g, 'examples: []');
+      // Only of a gate is the question ever asked in words of its own: where nothing else says what would settle it.
+      const asked = left.split(/(?=\n {4}id: ')/).map((one) => (/\bgate: true\b/.test(one) ? one : one.replace(/\bquestion: '(?:[^'\\]|\\.)*'/, "question: ''"))).join('');
       if (/\bstands: '/.test(left)) this.error(`the examples of ${id} are written in a way that the build does not read`);
-      return { code: left, map: null };
+      return { code: asked, map: null };
     },
   };
 }
@@ -57,7 +61,8 @@ export default defineConfig({
     target: 'es2022',
     // Fonts and pictures stay files of their own: a policy that forbids data: addresses must not break them.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // A later sheet fetches its own scripts; only its style is asked for beforehand, and only of the first page everything.
+    modulePreload: { polyfill: false, resolveDependencies: (_file, needed, { hostType }) => (hostType === 'html' ? needed : needed.filter((name) => name.endsWith('.css'))) },
     rolldownOptions: {
       // Without side effects: the core, which is pure, so that a sheet that uses one room of it does not draw the rest of its
       // index into the first page; and the reader of YAML, since the page reads no survey file.
