@@ -35,7 +35,10 @@ test.each(HAMMERS)('what one paper says of $tag in money, hours and days, every 
   // Each thing to buy: how many, wait and cost, on report, worksheet and order sheet.
   const bought = [['What', 'How many', 'For job', 'Wait', 'Cost']] as const;
   const asReport = tables(report, ['For job', 'What', 'How many', 'Wait', 'Cost']).map(([job, what, count, wait, cost]) => `${job}|${what}|${count}|${wait}|${cost}`).sort();
-  for (const blocks of [worksheet, order]) expect(bought.flatMap((columns) => tables(blocks, columns)).map(([what, count, job, wait, cost]) => `${job?.split('.')[0]}|${what}|${count}|${wait}|${cost}`).sort()).toEqual(asReport);
+  const lines = (blocks: readonly Block[]) => bought.flatMap((columns) => tables(blocks, columns));
+  // Worksheet and order sheet say behind each thing the size that its drawing asks for, both the same; the report names the thing.
+  expect(lines(worksheet)).toEqual(lines(order));
+  for (const blocks of [worksheet, order]) expect(lines(blocks).map(([what, count, job, wait, cost]) => `${job?.split('.')[0]}|${what?.replace(/: .*$/u, '')}|${count}|${wait}|${cost}`).sort()).toEqual(asReport);
   expect(asReport.length).toBe(toBuy(found.worksheet).length);
 
   // The sums: one sentence, and the lines add up to it.
