@@ -1,6 +1,13 @@
-import { shopBar, SMALL_BAR, type PrintSystem } from '../print-system.ts';
-import type { Limit } from '../condition/index.ts';
+import type { LimitRule } from '../../knowledge/index.ts';
+import type { Quantity } from '../../methods/quantity/index.ts';
 import type { Value } from '../value.ts';
+import { shopBar, SMALL_BAR, type PrintSystem } from '../print-system.ts';
+
+/** A limit as the judgement imposes it. */
+interface Held {
+  readonly kind: LimitRule['kind'];
+  readonly quantity?: Quantity;
+}
 
 /** The largest square bar for steady work, rounded down to what is sold: once everything is cured, and as the limits allow. SI. */
 export interface SteadyBar {
@@ -8,7 +15,7 @@ export interface SteadyBar {
   /** Never above `cured`. */
   readonly within: number;
   /** Kinds of the limits that make `within` less than `cured`. */
-  readonly because: readonly Limit['kind'][];
+  readonly because: readonly LimitRule['kind'][];
 }
 
 /**
@@ -16,12 +23,12 @@ export interface SteadyBar {
  * With a part of the tread the energy is taken to fall in proportion, and the bar with its root (own reckoning).
  * @returns undefined where it is not known
  */
-export function steadyBar(values: Readonly<Record<string, Value>>, limits: readonly Limit[], system: PrintSystem): SteadyBar | undefined {
+export function steadyBar(values: Readonly<Record<string, Value>>, limits: readonly Held[], system: PrintSystem): SteadyBar | undefined {
   const outcome = values['capacity.largest-bar']?.outcome;
   if (outcome?.state !== 'known') return undefined;
   const exact = outcome.quantity.value;
   const cured = shopBar(exact, system);
-  const held = limits.flatMap((limit): readonly (readonly [Limit['kind'], number])[] => {
+  const held = limits.flatMap((limit): readonly (readonly [LimitRule['kind'], number])[] => {
     if (limit.kind === 'light-work-only') return [[limit.kind, shopBar(limit.quantity?.value ?? exact * SMALL_BAR, system)]];
     if (limit.quantity === undefined) return [];
     if (limit.kind === 'greatest-tread') return [[limit.kind, shopBar(exact * Math.sqrt(Math.min(1, limit.quantity.value)), system)]];

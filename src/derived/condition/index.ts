@@ -1,6 +1,7 @@
 export * from './finding.ts';
 export * from './limit.ts';
 export { judge } from './judge.ts';
+export { neverBelow } from './shown.ts';
 export { sayWhere } from './say-where.ts';
 export { idleOverrides } from './overrides.ts';
 export { curesHere } from './cures-here.ts';

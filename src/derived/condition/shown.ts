@@ -1,3 +1,4 @@
+import { placeOf } from '../../hammer/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Value, ValueStanding } from '../value.ts';
 import { inOtherUnits, type PrintSystem } from '../print-system.ts';
@@ -7,12 +8,23 @@ import type { Graded } from './grade-measured.ts';
 export function shownReading(value: Value, system: PrintSystem): string {
   if (value.outcome.state !== 'known') return '';
   const { quantity } = value.outcome;
-  // What is left and below nothing is short: nobody reads a shim of less than nothing.
+  // What is left and below nothing is short: nobody reads less than nothing.
   if (quantity.value < 0 && / left\b/u.test(value.title)) return `none, and ${formatQuantity({ ...quantity, value: -quantity.value }, { system, doubt: true })} short`;
-  const printed = formatQuantity(quantity, { system, doubt: true });
+  const printed = formatQuantity(quantity, { system, doubt: true, neverBelow: neverBelow(value.key) });
   if (value.asWritten === undefined || value.asWritten === printed) return printed;
   if (inOtherUnits(value.asWritten, system)) return `${printed} (written ${value.asWritten})`;
+  const bounds = / \(([^)]* to [^)]*)\)$/u.exec(printed)?.[1];
+  if (bounds !== undefined) return unitOf(value.asWritten) === unitOf(printed) ? `${value.asWritten} (${bounds})` : printed;
   return withItsDoubt(value.asWritten, printed) ?? `${value.asWritten} (${printed})`;
+}
+
+/** Worked-out figures that are nothing at the least: what is lost, what is taken out, a plate, how far two things differ. */
+const NOTHING_AT_LEAST: readonly string[] = ['spring.set-share', 'drive.slip', 'stack.filler-plate', 'journals.shims-to-remove', 'linkage.arm-mismatch'];
+
+/** Whether what stands under a key cannot lie below nothing: a reading that no hammer gives below it, or a figure that is nothing at the least. */
+export function neverBelow(key: string): boolean {
+  const id = key.split(/[@#]/u)[0] ?? key;
+  return NOTHING_AT_LEAST.includes(id) || (placeOf(id)?.place.plausible[0] ?? -1) >= 0;
 }
 
 /** A figure as it was written and its doubt behind it, in the unit that both are in: `85 ± 10 %`, not `85 % (90 ± 10 %)`. */
@@ -22,6 +34,8 @@ function withItsDoubt(asWritten: string, printed: string): string | undefined {
   if (written?.[2] === 'in' && doubt?.[2] === 'thou' && asWritten.includes('/')) return `${asWritten} ± ${doubt[1]} thou`;
   return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${asCoarse(doubt[1] ?? '', written[1] ?? '')} ${doubt[2]}`;
 }
+
+const unitOf = (words: string): string => /(\p{L}+|%|°)(?: \(.*)?$/u.exec(words)?.[1] ?? '';
 
 /** A doubt to as many places as the figure before it, or one more where that would widen it more than twice; rounded up. */
 function asCoarse(doubt: string, figure: string): string {

@@ -1,6 +1,6 @@
 import { STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
-import { bowDraw, strapLonger } from '../linkage/bow-draw.ts';
+import { bowDraw, strapLonger } from '../linkage/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { jointPinSize } from './joint-pins.ts';

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../methods/quantity/index.ts';
-import { bowDraw, strapLonger } from '../linkage/bow-draw.ts';
+import { bowDraw, strapLonger } from '../linkage/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import type { Targeted } from './setting-line.ts';
 

@@ -15,6 +15,8 @@ export interface FormatOptions {
   readonly unit?: UnitName;
   /** SI size of the last place of the reading or tool, above zero; else the doubt decides. */
   readonly resolution?: number;
+  /** It cannot lie below nothing: where the doubt would reach there, the bounds stand in place of the ±, from nothing up. */
+  readonly neverBelow?: boolean;
   /** Print the ± (95 %) where there is any doubt; true where not given. */
   readonly doubt?: boolean;
 }
@@ -35,7 +37,8 @@ export interface QuantityParts extends NumberParts {
 }
 
 /** Returns the pieces of the printed quantity; see `formatQuantity`. */
-export function formatParts(q: Quantity, options: FormatOptions = {}): QuantityParts {
+export function formatParts(given: Quantity, options: FormatOptions = {}): QuantityParts {
+  const q = options.neverBelow === true ? fromNothing(given) : given;
   const system = options.system ?? 'inch';
   const unitName = options.unit ?? printedUnit(q, system, options.resolution);
   const unit = UNITS[unitName];
@@ -50,6 +53,12 @@ export function formatParts(q: Quantity, options: FormatOptions = {}): QuantityP
     ...(doubt && q.interval !== undefined ? { interval: [numberParts(fromSi(q.interval[0], unit), layout.value), numberParts(fromSi(q.interval[1], unit), layout.value)] as const } : {}),
     ...(doubt && q.interval === undefined && counts({ value, half }) ? { doubt: numberParts(half, layout.doubt) } : {}),
   };
+}
+
+/** A quantity whose doubt reaches below nothing, with what is left of its interval. */
+function fromNothing(q: Quantity): Quantity {
+  const half = halfWidth(q.uncertainty);
+  return q.interval !== undefined || q.value < 0 || q.value >= half ? q : { ...q, interval: [0, q.value + half] };
 }
 
 /**

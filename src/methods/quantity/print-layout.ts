@@ -56,8 +56,8 @@ function binaryBelow(size: Rational): Rational {
   return step;
 }
 
-/** Step of a doubt in fractions: fine enough that rounding up adds less than a quarter, but no finer than 1/64. */
-const doubtStep = (half: Rational): Rational => binaryBelow(times(half, rational(1, 4)));
+/** Step of a doubt in fractions: fine enough that rounding up adds less than a quarter, but no 64ths from 1/32 up: nobody reads 3/64 off a rule. */
+const doubtStep = (half: Rational): Rational => (compare(half, rational(1, 32)) > 0 && compare(half, rational(1, 8)) < 0 ? rational(1, 32) : binaryBelow(times(half, rational(1, 4))));
 
 /** The half, quarter ... 128th that a place is, or undefined for any other. @param least 1n where a whole one counts as such a place */
 function binaryStep(resolution: Rational, least: bigint): Rational | undefined {

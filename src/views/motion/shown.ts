@@ -15,10 +15,10 @@ const TEN_POUNDS = step('10 lbf', 'force');
 const TENTH_FOOT = step('0.1 ft/s', 'velocity');
 const TENTH_HORSE = step('0.1 hp', 'power');
 
-/** A length as one would set it: to a thirty-second or in thou, or to a tenth of a millimetre. */
+/** A length as one would set it: to a thirty-second, a sixteenth from two inches, or in thou, or to a tenth of a millimetre. */
 export function shownLength(metres: number, system: PrintSystem): string {
   if (system === 'metric') return print(metres, 'length', system, Math.abs(metres) < 0.01 ? 0.0001 : 0.0005);
-  return Math.abs(metres) < 0.0012 ? print(metres, 'length', system, THOU) : print(metres, 'length', system, SIXTY_FOURTH * (Math.abs(metres) > 0.05 ? 2 : 1));
+  return Math.abs(metres) < 0.0012 ? print(metres, 'length', system, THOU) : print(metres, 'length', system, SIXTY_FOURTH * (Math.abs(metres) > 0.05 ? 4 : 2));
 }
 
 export const shownEnergy = (joules: number, system: PrintSystem): string => print(joules, 'energy', system, joules < 20 ? (system === 'inch' ? FOOT_POUND / 10 : 0.1) : system === 'inch' ? FOOT_POUND : 1);

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import { atName, PARTS } from '../../hammer/index.ts';
-import type { Picture, Value } from '../../derived/index.ts';
+import { neverBelow, type Picture, type Value } from '../../derived/index.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
@@ -42,7 +42,7 @@ function readingRow(picture: Picture, value: Value): TableRow {
   return { cells: [`${placeWords(value)}${value.words === undefined ? '' : ` (${value.words})`}`, value.asWritten ?? '', printed, `${value.standing}, ${value.when?.slice(0, 10) ?? 'no day'}${earlier.length === 0 ? '' : `; earlier ${earlier.join(', ')}`}${parted === undefined ? '' : `; ${parted.other.standing} ${parted.other.words} on ${parted.other.when.slice(0, 10)}, at odds`}`] };
 }
 
-const takenAs = ({ system }: Picture, { outcome }: Value): string => (outcome.state === 'known' ? formatQuantity(outcome.quantity, { system, doubt: true }) : '');
+const takenAs = ({ system }: Picture, { outcome, key }: Value): string => (outcome.state === 'known' ? formatQuantity(outcome.quantity, { system, doubt: true, neverBelow: neverBelow(key) }) : '');
 
 const placeWords = (value: Value): string => {
   const at = value.key.split('#')[0]?.split('@')[1];

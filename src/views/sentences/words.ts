@@ -1,4 +1,4 @@
-import { inOtherUnits, type Finding, type Picture, type Verdict } from '../../derived/index.ts';
+import { neverBelow, inOtherUnits, type Finding, type Picture, type Verdict } from '../../derived/index.ts';
 import { atName, partOf } from '../../hammer/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Span } from '../../knowledge/index.ts';
@@ -56,7 +56,7 @@ export function shownValue(picture: Picture, key: string): string {
   if (value === undefined) return 'not checked';
   switch (value.outcome.state) {
     case 'known': {
-      const printed = formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true });
+      const printed = formatQuantity(value.outcome.quantity, { system: picture.system, doubt: true, neverBelow: neverBelow(value.key) });
       const estimate = value.rests === 'assumed' ? ', estimate' : value.rests === 'told' ? ', told' : '';
       return `${value.asWritten === undefined || inOtherUnits(value.asWritten, picture.system) ? printed : value.asWritten}${estimate}`;
     }

@@ -1,0 +1,1 @@
+export { bowDraw, strapLonger, type BowDraw } from './bow-draw.ts';
