@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isLoose, makeBowEyeBushings, makeBowLeaf, makeCrankPin, makeFillerPlate, makeGuideShims, makeHelveCushions, makeHelvePins, makeLowerDie, makeRodBushing, makeUpperKey, type PartKind } from '../../src/derived/making/index.ts';
+import { isLoose, makeBowEyeBushings, makeBowLeaf, makeBowStraps, makeCrankPin, makeFillerPlate, makeGuideShims, makeHelveCushions, makeHelvePins, makeLowerDie, makeRodBushing, makeUpperKey, type PartKind } from '../../src/derived/making/index.ts';
 import { shimStack, stackWords } from '../../src/derived/making/shim-stack.ts';
 import { makingSheets } from '../../src/views/making/index.ts';
 import { sizeWords } from '../../src/views/making/size-words.ts';
@@ -152,7 +152,8 @@ test('the stress of a leaf names the readings that it was worked out from', () =
   expect(dimension(leaf, 'stress').from).toEqual(expect.arrayContaining(['bow-spring.span', 'bow-spring.camber', 'bow-spring.deflection']));
   expect(dimension(leaf, 'stress').from).not.toContain('bow-spring.new-leaf-length');
   expect(dimension(leaf, 'radius').why).toContain('as it stands');
-  expect(leaf.title).toContain('400 mm long, without eyes');
+  expect(leaf.title).toContain('without eyes');
+  expect(leaf.notes[0]).toContain('the one that is 400 mm long');
 });
 
 test('a crank pin has its length over all, its end chamfers, the depth of its case and the square face that seats', () => {
@@ -178,4 +179,12 @@ test('red stands on a sheet only where something is open, and brackets are spoke
     const follows = part.dimensions.some((one) => one.tolerance.plus === 0 && one.tolerance.minus === 0);
     expect(first.includes('Sizes in brackets'), part.id).toBe(follows);
   }
+});
+
+test('a strap has plates with a size, a hole and rivets, and holes in the belting that keep it off the pin', () => {
+  const found = pictureOf(bowHammer(), 'metric');
+  const strap = made(makeBowStraps(found.values, found.known, metric));
+  expect(millimetres(strap, 'belting-hole') - millimetres(strap, 'hole')).toBeCloseTo(1.5875, 6);
+  expect(millimetres(strap, 'plate-length')).toBeCloseTo(2 * millimetres(strap, 'margin'), 9);
+  expect(strap.notes.join(' ')).toMatch(/Four rivets or bolts of 6 mm/);
 });

@@ -50,7 +50,11 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
     ...(whole === undefined ? [] : [sized('length', 'length over all', { ...whole, estimate: false }, plusMinus(0), 'follows from hole to hole and what is left beyond the holes')]),
     sized('width', 'width', width, plusMinus(2 * SIXTY_FOURTH), 'as the old strap'),
     sized('thickness', 'thickness', thick, plusMinus(4 * SIXTY_FOURTH), 'as the old strap; of the nearest belting that is sold'),
-    ...(bore === undefined ? [] : [sized('hole', 'holes for the pins', bore, { plus: SIXTY_FOURTH, minus: 0 }, pin === undefined ? 'as the old strap' : 'the new pin and 1/64 in (0.4 mm)')]),
+    ...(bore === undefined ? [] : [sized('hole', 'holes for the pins, in the plates', bore, { plus: SIXTY_FOURTH, minus: 0 }, pin === undefined ? 'as the old strap' : 'the new pin and 1/64 in (0.4 mm)')]),
+    ...(bore === undefined || edge === undefined ? [] : [
+      sized('belting-hole', 'holes in the belting, under the plates', { ...reckon('length', [bore, shopFigure('chamfer')], (across, room) => across! + room!), estimate: bore.estimate }, { plus: 4 * SIXTY_FOURTH, minus: 0 }, '1/16 in (1.6 mm) over the hole in the plates: the pin bears on these and not on the belting'),
+      sized('plate-length', 'plates, along the strap', { ...reckon('length', [edge], (out) => 2 * out!), estimate: false }, plusMinus(2 * SIXTY_FOURTH), 'as far past the hole as the strap goes beyond it; as wide as the strap, the hole in the middle'),
+    ]),
     ...(edge === undefined ? [] : [sized('margin', 'hole from the end', edge, plusMinus(4 * SIXTY_FOURTH), 'two and a half holes, so that it does not tear out; from memory')]),
   ];
   const [first, last] = [lengths[0], lengths[lengths.length - 1]];
@@ -62,7 +66,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
     unknowns: [...(bore === undefined ? [unknownPlace('bow-spring.strap-hole')] : []), ...['left', 'right'].filter((end) => !lengths.some((one) => one.end === end)).map((end) => unknownPlace(`bow-spring.strap-length@${end}`))], disputes: [],
     notes: [
       'Both cut from one length and drilled together, clamped between boards: a ram on unequal straps hangs askew and rubs its guide.',
-      'Steel plates of 1/8 in (3 mm) on both faces at each hole, as wide as the strap, riveted or bolted through; the pin bears on the plates and not on the belting.',
+      'Steel plates of 1/8 in (3 mm) on both faces at each hole, as wide as the strap, four to a strap, long and drilled as in the table. Four rivets or bolts of 1/4 in (6 mm) through each pair, 1/2 in (12 mm) in from its edges.',
       'Corners cut off 1/4 in (6 mm). Stretch them a day under the ram before the gap is set.',
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'], sources: ['page-other-families', 'common-practice', 'from-memory'],

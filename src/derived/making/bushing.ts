@@ -121,9 +121,10 @@ function grooveOf(wall: number, long: number | undefined, chamfer: number): Groo
   return long !== undefined && long < 4 * end ? undefined : { width: shopNumber('groove-width'), depth, end };
 }
 
-/** A size that is chosen, so that a shop has its reamer; only a rolled eye, which the bush must fit, leaves its doubt in it. */
+/** A size that is chosen, so that a shop has its reamer; only a rolled eye that was read coarsely leaves its doubt in it. */
 function outsideOf({ boreFigure, eye, seat, hole, ...figures }: BushFigures, context: MakingContext): Figure {
-  if (seat !== undefined) return { ...seat, quantity: { ...seat.quantity, value: reamerOver(seat.quantity.value, context) } };
+  // The reamer takes more than the reading leaves open, or the doubt stays in the size.
+  if (seat !== undefined) return { ...seat, quantity: { ...seat.quantity, value: reamerOver(seat.quantity.value, context), uncertainty: 2 * seat.quantity.uncertainty > shopNumber('clean-up') ? seat.quantity.uncertainty : 0 } };
   const bore = boreFigure.quantity.value;
   const wanted = bushOutside(bore, eye?.quantity.value, figures.wall ?? shopNumber('bush-wall'), context);
   const size = hole === undefined ? wanted : Math.max(wanted, reamerOver(hole.quantity.value, context));

@@ -40,8 +40,8 @@ function footLines(picture: Picture, part: PartToMake): readonly string[] {
   return [
     `${identity.tag}${identity.invented === true ? ' (invented)' : ''}: ${part.title}, ${part.quantity} off. CHECK BEFORE CUTTING.`,
     `Full size in millimetres; figures in ${picture.system === 'inch' ? 'inches' : 'millimetres'}.${part.shape.broken === undefined ? '' : ` ${part.shape.broken}`}`,
-    `${part.material}. ${part.hardness}.`,
-    `Each about ${massWords(part, picture.system)}. Faces without a sign ${finishWords(part, picture.system)}.`,
+    `${part.material}.${part.hardness === 'Does not apply' ? '' : ` Hardness: ${part.hardness}.`}`,
+    ...[[...(part.mass === undefined ? [] : [`Each about ${massWords(part, picture.system)}.`]), ...(part.roughness === undefined ? [] : [`Faces without a sign ${finishWords(part, picture.system)}.`])].join(' ')].filter((words) => words !== ''),
     ...part.unknowns.map((one) => `NOT KNOWN, measure first: ${one.what}`),
     ...part.notes,
     `Log ${picture.provenance.logHash.slice(0, 32)}, ${picture.provenance.asOf.slice(0, 10)}.`,
