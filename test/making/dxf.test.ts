@@ -121,9 +121,10 @@ describe.skipIf(!there)('an independent reader opens every drawing file and meas
       for (const [across, up] of OUTLINES[part.id] ?? []) {
         // A foot that runs to the taper of its key shows its far end behind the near one.
         const far = across === 'base-width' && part.dimensions.some((size) => size.name === 'far-width') ? 'far-width' : across;
-        // A body that stands out over its foot is what the outline measures.
-        const body = across === 'base-width' && part.dimensions.some((size) => size.name === 'body-width') ? millimetres(part, 'body-width') : 0;
-        const [width, height] = [Math.max(millimetres(part, far), body), millimetres(part, up)];
+        // A body that stands out over its foot is part of the outline, on each side as far as it goes; the taper lies on one.
+        const half = across === 'base-width' && part.dimensions.some((size) => size.name === 'body-width') ? millimetres(part, 'body-width') / 2 : 0;
+        const near = millimetres(part, across) / 2;
+        const [width, height] = [Math.max(near, half) + Math.max(millimetres(part, far) - near, half), millimetres(part, up)];
         see(`${name}: ${across} by ${up}`, Math.min(...one.groups.map(([x, y]) => Math.max(Math.abs(x - width), Math.abs(y - height)))));
       }
       for (const round of ROUND[part.id] ?? []) see(`${name}: ${round}`, Math.min(...one.circles.map((diameter) => Math.abs(diameter - millimetres(part, round)))));
