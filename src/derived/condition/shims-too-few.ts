@@ -19,7 +19,9 @@ export function shimsTooFew(value: Value, values: ReadonlyMap<string, Value>, sy
   const known = (key: string): Quantity | undefined => { const outcome = values.get(key)?.outcome; return outcome?.state === 'known' ? outcome.quantity : undefined; };
   const [there, out, clearance] = [known(`bearing-caps.shims@${end}`), known(`journals.shims-to-remove@${end}`), known(`main-bearings.clearance@${end}`)];
   if (there === undefined || out === undefined) return undefined;
-  const print = (quantity: Quantity, doubt = false): string => formatQuantity(doubt ? quantity : { ...quantity, uncertainty: 0 }, { system, doubt });
+  // All three to the digits that what is wanting is known to.
+  const { uncertainty } = value.outcome.quantity;
+  const print = (quantity: Quantity, doubt = false): string => formatQuantity({ ...quantity, uncertainty }, { system, doubt });
   const left = clearance === undefined ? '' : `; all of them out would leave about ${print({ ...clearance, value: Math.max(0, clearance.value - there.value) })} of clearance`;
   return `${print(there)} there, ${print(out)} to take out: ${print({ ...value.outcome.quantity, value: -value.outcome.quantity.value }, true)} too few, reckoned${left}`;
 }
