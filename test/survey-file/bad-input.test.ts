@@ -125,9 +125,11 @@ describe('a hostile file', () => {
   ];
 
   it.each(HOSTILE)('is read in bounded time: %s', (what, text) => {
-    const begun = performance.now();
+    // Processor time, so that a busy machine does not fail it.
+    const begun = process.cpuUsage();
     const { problems } = readSurveyFile(text);
-    const seconds = (performance.now() - begun) / 1000;
+    const { user, system } = process.cpuUsage(begun);
+    const seconds = (user + system) / 1e6;
     if (!/by the ten thousand/.test(what)) expect(problems.length).toBeGreaterThan(0);
     expect(problems.length).toBeLessThanOrEqual(401);
     for (const problem of problems) expect(problem.message.length).toBeLessThan(2_000);
