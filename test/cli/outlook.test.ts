@@ -11,7 +11,7 @@ const SEAT = join(EXAMPLES, 'sallowfield-40-sunken-seat.yaml');
 
 test.each([
   ['forge', /Largest bar for steady work: .* in .*square/, /Bar, *By a blow|By a blow, bright orange/i], ['oil', /Oil these \d+ points before starting/, /Main bearing, crank end/], ['power', /Full load \d+ A: conductors from \d+ A, breaker to \d+ A/, /licensed electrician/],
-  ['ground', /The block moves .* under a full blow, at most/, /soft clay/], ['move', /It weighs .* lb and goes over at a lean of \d+°/, /pipe rollers/],
+  ['ground', /The block moves .* under a full blow, at most/, /soft clay/], ['move', /It weighs .* lb and goes over at a lean from \d+°/, /pipe rollers/],
 ])('%s says the answer first, then what it rests on', async (name, answer, figure) => {
   const { exit, out, err } = await typed([name, GOOD]);
   expect([exit, err]).toEqual([0, '']);
