@@ -56,6 +56,8 @@ export interface Job {
   readonly replaces?: readonly { readonly job: string; readonly on: readonly string[] }[];
   /** Jobs that a finding which is only watched asks for as soon as this one is asked for: this one is made to their part. */
   readonly mendsFirst?: readonly string[];
+  /** Jobs that close up what this one has opened, or set what it has moved: where they are asked for too, nothing runs between. */
+  readonly closedBy?: readonly string[];
   /**
    * Given for a job that is nothing without its part: on a hammer that has not got the part, these do the same, those of them on
    * parts that it has. A belt under an idler is adjusted at the idler. Left out for a job that fits the part itself.

@@ -120,6 +120,8 @@ test('the choice for a hammer is the best of all sets of its jobs, by the duty t
       // Nothing is bought before what the matters of safety ask for.
       .filter((set) => set.every((job) => safety.has(job.job)) || open.every((job) => !safety.has(job.job) || set.includes(job)))
       .filter((set) => set.every((job) => job.after.every((before) => set.some((other) => other.job === before) || !open.some((other) => other.job === before))))
+      // What a job opens is closed with it, and what is done for another's sake is done with that.
+      .filter((set) => set.every((job) => open.every((other) => set.includes(other) || !goesWith(job.job, other.job))))
       .map((set) => worthOf(findings, set.map((job) => job.job), set.reduce((sum, job) => sum + job.cost.likely, set.length > 0 ? trial : 0)));
     tried += sets.length;
     for (const share of [0, 0.15, 0.3, 0.5, 0.7, 0.9, 1]) {
@@ -131,6 +133,9 @@ test('the choice for a hammer is the best of all sets of its jobs, by the duty t
   }
   console.log(`${hammers} hammers of 3 to 9 open jobs, ${tried} sets of jobs tried, seven budgets each`);
 });
+
+const jobOf = (id: string) => knowledge.jobs.find((one) => one.id === id);
+const goesWith = (job: string, other: string): boolean => jobOf(job)?.closedBy?.includes(other) === true || jobOf(other)?.mendsFirst?.includes(job) === true;
 
 function worthOf(findings: readonly Finding[], jobs: readonly string[], cost: number) {
   const duty = dutyAfter(worn.known, findings, jobs, knowledge);

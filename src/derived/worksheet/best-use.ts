@@ -3,6 +3,7 @@ import type { Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { ChoiceProblem, Cure } from './best-choice.ts';
 import { chooseBest } from './choose-best.ts';
+import { closersOf, comingAlong, doneForOf } from './comes-along.ts';
 import { cureWays, findingKey, insteadOf, isFault } from './cure-needs.ts';
 import { dutyAfter, type DutyAfter } from './duty-after.ts';
 import { insteadJobs } from './instead-jobs.ts';
@@ -60,7 +61,8 @@ const HUNDREDTHS = 100;
  * findings cured, then the least money and hours. A job takes with it the jobs that must come before it, and what the
  * matters of safety ask for: nothing is bought before isolator and guards. A finding is cured only by all jobs that it asks
  * for, and the money for the trial is kept back with the first job. Where another job would do in the place of one, either
- * may be chosen.
+ * may be chosen. What a job opens is closed again with it, what is done for another job's sake is done with that, and what
+ * is free comes along as soon as all that it waits for is chosen.
  */
 export function bestUse(known: Known, findings: readonly Finding[], worksheet: Worksheet, knowledge: Knowledge, budget: Budget): BestUse {
   const problems = budgetProblems(budget);
@@ -70,7 +72,8 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
   const sheet = { known, findings, knowledge, open, trial, end: budget.reckon ?? 'likely' } as const;
   const all = problemOf(sheet, problems.length > 0 ? { ...budget, money: 0, hours: 0 } : budget);
   const choice = chooseBest(budget.wanted === 'safe to run' ? onlyToRun(all) : all);
-  const chosen = inOrderOfWork(choice.jobs.map((index) => open[index]!));
+  const along = budget.wanted === 'safe to run' ? [] : freeWith(sheet, all, choice.jobs, choice.value.hours);
+  const chosen = inOrderOfWork([...choice.jobs, ...along].sort((a, b) => a - b).map((index) => open[index]!));
   // What still stands down is not tried, and its trial waits with its money.
   const tried = chosen.length > 0 && trial !== undefined && dutyAfter(known, findings, chosen, knowledge).after.verdict !== 'stand-down';
   const jobs = tried ? [...chosen, trial.job] : chosen;
@@ -79,7 +82,7 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
   const toRun = leastMoney(sheet, all, (finding) => finding.grade === 'stand-down');
   const toCureAll = leastMoney(sheet, all, isFault);
   return {
-    budget, jobs, instead: instead.filter((job) => jobs.includes(job.job)), cost: (choice.value.cost - kept.cost) / HUNDREDTHS, hours: (choice.value.hours - kept.hours) / HUNDREDTHS, duty,
+    budget, jobs, instead: instead.filter((job) => jobs.includes(job.job)), cost: (choice.value.cost - kept.cost) / HUNDREDTHS, hours: (choice.value.hours + along.reduce((sum, index) => sum + all.jobs[index]!.hours, 0) - kept.hours) / HUNDREDTHS, duty,
     safety: safetyJobs(sheet).flatMap((index) => open[index]!.job).filter((job) => jobs.includes(job)), problems, proven: choice.proven,
     stays: findings.filter((finding) => isFault(finding) && !duty.cured.includes(findingKey(finding))).map(findingKey),
     ...(toRun === undefined ? {} : { toRun }), ...(toCureAll === undefined ? {} : { toCureAll }),
@@ -182,13 +185,28 @@ const partsAsking = (sheet: Sheet, id: string): ReadonlySet<string> => new Set(s
  */
 function waitsOf(sheet: Sheet, job: WorksheetJob): Pick<ChoiceProblem['jobs'][number], 'after' | 'afterOneOf'> {
   const orderOnly = new Set(sheet.knowledge.jobs.find((one) => one.id === job.job)?.after.filter((before) => before.onlyInOrder === true).map((before) => before.job));
-  const lists = job.after.flatMap((before): readonly (readonly number[])[] => {
+  const lists: (readonly number[])[] = job.after.flatMap((before): readonly (readonly number[])[] => {
     if (orderOnly.has(before)) return [];
     const self = placeOf(sheet, before);
     if (self.length === 0 || (partsAsking(sheet, before).size === 0 && sheet.open[self[0]!]?.number === 0)) return [];
     return [servingFor(sheet, before)];
   });
+  for (const other of [...closersOf(job.job, sheet.open, sheet.knowledge), ...doneForOf(job.job, sheet.open, sheet.knowledge)]) lists.push(servingFor(sheet, other));
   return { after: lists.flatMap((serving) => (serving.length === 1 ? serving : [])), afterOneOf: lists.filter((serving) => serving.length > 1) };
+}
+
+/** Indices of what is free and follows on the chosen jobs, as long as the hours last. */
+function freeWith(sheet: Sheet, problem: ChoiceProblem, chosen: readonly number[], hours: number): readonly number[] {
+  let spent = hours;
+  const ids = new Set(chosen.map((index) => sheet.open[index]!.job));
+  const isFree = (id: string): boolean => {
+    const { cost, hours: own } = problem.jobs[placeOf(sheet, id)[0]!]!;
+    if (cost > 0 || spent + own > problem.hoursBudget) return false;
+    spent += own;
+    return true;
+  };
+  const served = (id: string): boolean => servingFor(sheet, id).some((index) => ids.has(sheet.open[index]!.job));
+  return comingAlong([...ids], sheet.open, isFree, served).flatMap((id) => placeOf(sheet, id));
 }
 
 /** Least money for curing every finding of a sort, the jobs before and the trial included; undefined where there is none, or one that no job cures. */

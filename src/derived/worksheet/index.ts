@@ -9,7 +9,7 @@ export { checkFirst, type WorthChecking } from './check-first.ts';
 export type { MoneyOptions, RateHeard } from './currency.ts';
 export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';
 export { dutyAfter, findingsAfter, type DutyAfter } from './duty-after.ts';
-export { dutyLadder, type LadderStep } from './duty-ladder.ts';
+export { NOT_BEFORE_IT_IS_CLOSED, dutyLadder, isOnlyForTheTrial, type LadderStep } from './duty-ladder.ts';
 export { dutyBurden, limitBurden } from './limit-burden.ts';
 export { bestUse, type BestUse, type Budget } from './best-use.ts';
 export { moneyAndTime, type MoneyAndTime, type MoneyTimeOptions } from './money-and-time.ts';

@@ -57,6 +57,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'seat.grind-with-plate-jig', because: 'the plate must lie on a flat floor' },
       { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
+    closedBy: ['rod.set-gap'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
       { id: 'filler-plate', words: 'tough steel plate, ground both sides', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
@@ -158,7 +159,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.renew', title: 'Fit a new key', part: 'keys', families: EVERY, stage: 12,
-    words: 'Plane a new key from tough unhardened steel, 3/8 in or more thick at its middle, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
+    words: 'Plane a new key from tough unhardened steel, as thick as its drawing says, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
     after: [
       { job: 'dovetail.file-flanks', because: 'a key fitted to a bad flank breaks the lip' },
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
@@ -201,6 +202,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'dies.new-lower', because: 'the pair is ground with the new die in it', onlyInOrder: true },
       { job: 'dies.temper', because: 'heat moves a die: it is ground afterwards', onlyInOrder: true },
     ],
+    closedBy: ['keys.renew', 'keys.drive'],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 3, helpers: 0,
     parts: [],
     outside: { words: 'surface grinding, pair', price: { least: 60, likely: 150, most: 300 }, source: 'price-guess' },
@@ -215,6 +217,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['upper-die'] }, { job: 'dies.temper', on: ['upper-die'] }],
+    closedBy: ['keys.renew', 'keys.drive', 'rod.set-gap'],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'upper-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
@@ -232,6 +235,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['lower-die'] }],
+    closedBy: ['keys.renew', 'keys.drive', 'rod.set-gap'],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'lower-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },

@@ -143,6 +143,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { job: 'pins.renew', because: 'a new spring on slack joints cannot be set' },
       { job: 'spring-bolt.renew', because: 'the bolt comes out with the spring' },
     ],
+    closedBy: ['spring.set-tension'],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
       { id: 'coil-spring', words: 'coil spring to order', quantity: 1, priceEach: { least: 35, likely: 60, most: 120 }, source: 'price-guess', leadDays: { least: 7, likely: 21, most: 45 } },
@@ -155,6 +156,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     words: 'New bolt of known steel, same thread, with lock nut; let the preload off first.',
     after: [],
     replaces: [{ job: 'spring.lock-nut', on: ['spring-bolt'] }],
+    closedBy: ['spring.set-tension'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
       { id: 'spring-bolt', words: 'bolt, nuts and washers', quantity: 1, priceEach: { least: 15, likely: 40, most: 80 }, source: 'price-guess' },
@@ -208,6 +210,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     words: 'Straight, with a right and a left thread, one diameter or more in engagement at each end, lock nuts.',
     after: [],
     replaces: [{ job: 'rod.bush', on: ['connecting-rod'] }],
+    closedBy: ['rod.set-gap', 'rod.lock-nuts'],
     hours: { least: 2, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
       { id: 'rod-stock', words: 'rod, ends and nuts', quantity: 1, priceEach: { least: 60, likely: 140, most: 300 }, source: 'price-guess' },
@@ -251,6 +254,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     id: 'bow.replace-leaf', title: 'Replace the broken leaf', part: 'bow-spring', families: BOW, stage: 10,
     words: 'Let the preload off, take the pack apart, replace the leaf with one of equal section; re-arching old leaves is not favoured.',
     after: [],
+    closedBy: ['bow.tighten-clip', 'bow.renew-straps'],
     hours: { least: 3, likely: 4, most: 6 }, skill: 3, helpers: 1,
     parts: [
       { id: 'spring-leaf', words: 'leaf, spring steel', quantity: 1, priceEach: { least: 40, likely: 90, most: 200 }, source: 'price-guess', leadDays: { least: 7, likely: 21, most: 60 } },
@@ -296,6 +300,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     words: 'A new pack to the old section and camber; leaves counted and measured before ordering.',
     after: [],
     replaces: [{ job: 'bow.replace-leaf', on: ['bow-spring'] }, { job: 'bow.tighten-clip', on: ['bow-spring'] }],
+    closedBy: ['bow.renew-straps'],
     hours: { least: 3, likely: 5, most: 6 }, skill: 3, helpers: 1,
     parts: [
       { id: 'bow-pack', words: 'leaf pack to order', quantity: 1, priceEach: { least: 250, likely: 500, most: 1000 }, source: 'price-guess', leadDays: { least: 14, likely: 40, most: 90 } },
@@ -357,6 +362,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     id: 'rod.make-room', title: 'Move the ram up, clear of the new stack', part: 'connecting-rod', families: EVERY, stage: 2,
     words: 'Before it is first barred over: shorten the rod, or raise the head of a helve, by as much as the dies come nearer. Then a whole turn by hand, and the dies do not meet.',
     after: [],
+    closedBy: ['rod.set-gap'],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'dies-meet'], source: 'common-practice',
@@ -379,7 +385,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.set-tension', title: 'Set the spring', part: 'coil-spring', families: COIL, stage: 13,
-    words: 'Half a turn at a time, arms close to level with the ram hanging; record turns and sound; too tight is more common than too loose.',
+    words: 'Look at the arms once the gap is set. Only then, and only if they still droop: half a turn at a time until they stand close to level with the ram hanging; record turns and sound; too tight is more common than too loose.',
     after: [
       { job: 'rod.set-gap', because: 'the gap changes where the arms stand' },
       { job: 'bolts.tighten', because: 'a hammer that is loose on its bed double-beats whatever the spring' },

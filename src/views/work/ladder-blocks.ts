@@ -1,4 +1,4 @@
-import type { Duty, LadderStep, Limit, Picture } from '../../derived/index.ts';
+import { NOT_BEFORE_IT_IS_CLOSED, isOnlyForTheTrial, type Duty, type LadderStep, type Limit, type Picture } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Condition } from '../drawing/hatch.ts';
@@ -26,7 +26,8 @@ export function ladderBlocks(picture: Picture, ladder: readonly LadderStep[]): r
 }
 
 function mayRun(duty: Duty): string {
-  if (duty.verdict === 'stand-down') return 'Not to be run.';
+  if (duty.verdict === 'stand-down') return duty.sentence === NOT_BEFORE_IT_IS_CLOSED ? duty.sentence : 'Not to be run.';
+  if (isOnlyForTheTrial(duty)) return duty.sentence;
   if (duty.verdict === 'not-known-yet') return 'Not to be run until what is missing is checked.';
   if (duty.limits.length > 0) return limitList(duty.limits);
   return duty.verdict === 'fit' ? 'May run as it is.' : duty.sentence;
@@ -34,15 +35,18 @@ function mayRun(duty: Duty): string {
 
 /** What a step does to the limits, in words; while it may not run, they only wait. */
 export function changeWords(before: Duty, after: Duty): string {
+  // Limits wait for the trial: what they become is said behind it.
+  if (isOnlyForTheTrial(after)) return mayRun(after);
   // That nobody stands before the guard is never lifted in words: a guard stays on.
   const gone = before.limits.filter((limit) => limit.kind !== 'guard-kept' && !after.limits.some((other) => other.kind === limit.kind));
   const other = after.limits.filter((limit) => { const held = before.limits.find((one) => one.kind === limit.kind); return held === undefined || held.sentence !== limit.sentence; });
   const runs = after.verdict === 'fit' || after.verdict === 'fit-within-limits';
+  const another = after.verdict !== before.verdict || isOnlyForTheTrial(before);
   const words = [
-    ...(after.verdict !== before.verdict ? [mayRun(after)] : []),
-    ...(gone.length === 0 ? [] : [`No longer: ${limitList(gone)}`]),
+    ...(another ? [mayRun(after)] : []),
+    ...(gone.length === 0 || isOnlyForTheTrial(before) ? [] : [`No longer: ${limitList(gone)}`]),
     ...(after.verdict === before.verdict && after.limits.length === 0 && after.verdict === 'fit-within-limits' && before.limits.length > 0 ? [after.sentence] : []),
-    ...(other.length === 0 || (runs && after.verdict !== before.verdict) ? [] : [`Now: ${limitList(other)}`]),
+    ...(other.length === 0 || (runs && another) ? [] : [`Now: ${limitList(other)}`]),
   ];
   return words.join(' ');
 }
