@@ -1,5 +1,6 @@
 import type { Estimate } from '../../methods/chance/index.ts';
 import type { Bar } from './bar.ts';
+import type { SkewEstimate } from './ensemble.ts';
 import { forgingRange } from './heat-colours.ts';
 
 /** What is asked: which bar, how hot, under which hammer. SI; an estimate is a value with its standard uncertainty. */
@@ -12,7 +13,7 @@ export interface CapacityInput {
   /** m of bar under the dies, along it: the narrower die's width across the bar's way */
   readonly dieWidth: Estimate;
   /** J of a full blow, from the survey's estimate or from the motion of this hammer */
-  readonly blowEnergy: Estimate;
+  readonly blowEnergy: SkewEstimate;
   /** kg; with the energy it gives the speed of the blow */
   readonly ramMass: Estimate;
   /** anvil over ram */

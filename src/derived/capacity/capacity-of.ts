@@ -3,7 +3,7 @@ import { blowEfficiency } from '../../methods/ground/index.ts';
 import { assumedDistributions, ASSUMPTIONS, LAW_SCATTER, LEAST_REDUCTION, SHOP_TEMPERATURE, type Assumption } from './assumptions.ts';
 import { coolingThickness, sectionOf } from './bar.ts';
 import { capacityProblems, finishOf, type CapacityInput, type InputProblem } from './capacity-input.ts';
-import { either, ensemble, positive, type Ranged } from './ensemble.ts';
+import { bent, either, ensemble, partOfStated, positive, type Ranged } from './ensemble.ts';
 import { blowsOfHeat, heatParts, heatTime, type Heat } from './heat-of-bar.ts';
 import { forgingRange } from './heat-colours.ts';
 import { betweenLaws, stressLaws } from './hot-stress.ts';
@@ -73,9 +73,10 @@ export function capacityOf(input: CapacityInput, seed: number): CapacityAnswer {
   } as const;
   const drawn = ensemble(unknowns, { seed, stream: 'capacity', draws: input.draws ?? DRAWS }, (x) => {
     const efficiency = blowEfficiency(x.anvilRatio, Math.min(0.95, Math.max(0, x.restitution)));
-    const energy = x.blowEnergy * efficiency;
+    const blow = bent(x.blowEnergy, input.blowEnergy);
+    const energy = blow * efficiency;
     const stressAt = betweenLaws(input.bar.carbon, x.lawShare, x.lawFactor);
-    const stroke: Stroke = { section: sectionOf(input.bar), bite: x.bite, temperature: x.temperature, speed: Math.sqrt((2 * x.blowEnergy) / x.ramMass), friction: x.friction, held: x.held };
+    const stroke: Stroke = { section: sectionOf(input.bar), bite: x.bite, temperature: x.temperature, speed: Math.sqrt((2 * blow) / x.ramMass), friction: x.friction, held: x.held };
     const hot = strike(stroke, energy, stressAt);
     const last = strike({ ...stroke, temperature: finish }, energy, stressAt);
     const heat: Heat = { ...x, bar: input.bar, from: x.temperature, to: finish, energy };
@@ -83,7 +84,7 @@ export function capacityOf(input: CapacityInput, seed: number): CapacityAnswer {
     const time = heatTime(heat);
     const bar = largestBar(stroke, energy, leastReduction, stressAt);
     return {
-      efficiency, energy, ...forcesOf(stroke, hot, energy),
+      efficiency, blow, energy, ...forcesOf(stroke, hot, energy),
       hot: hot.state === 'known' ? hot.share : Number.NaN, last: last.state === 'known' ? last.share : Number.NaN, length: hot.state === 'known' ? hot.reduction : Number.NaN,
       byAir: parts.byAir / x.rate, byDies: parts.byDies / x.rate, byWork: parts.byWork / x.rate, all: (parts.byAir + parts.byDies - parts.byWork) / x.rate,
       time, blows: blowsOfHeat(heat, time), bar: bar.state === 'known' ? bar.size : Number.NaN,
@@ -100,7 +101,7 @@ export function capacityOf(input: CapacityInput, seed: number): CapacityAnswer {
     byLaw: stressLaws(input.bar.carbon).map((law) => ({
       law: law.name, source: law.source, standing: law.standing, blow: strike(best.stroke, best.energy, law.at), largestBar: largestBar(best.stroke, best.energy, leastReduction, law.at),
     })),
-    efficiency: drawn.of('efficiency', ''), efficiencyPublished: BLOW_EFFICIENCY, energyIntoWork: drawn.of('energy', ''),
+    efficiency: drawn.of('efficiency', ''), efficiencyPublished: BLOW_EFFICIENCY, energyIntoWork: partOfStated(drawn.of('energy', ''), drawn.of('blow', ''), input.blowEnergy),
     reductionHot: drawn.of('hot', hot), reductionAtFinish: drawn.of('last', last), reductionLength: drawn.of('length', hot),
     force: { upset: drawn.of('upset', hot), drawing: drawn.of('drawing', hot), byWay: drawn.of('byWay', hot) },
     coolingBetweenBlows: { byAir: drawn.of('byAir', ''), byDies: drawn.of('byDies', ''), byWork: drawn.of('byWork', ''), all: drawn.of('all', '') },

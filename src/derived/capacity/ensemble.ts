@@ -26,6 +26,34 @@ export interface EnsembleSettings {
 export const positive = ({ value, uncertainty }: Estimate): Distribution =>
   uncertainty === 0 ? { kind: 'certain', value } : { kind: 'lognormal', median: value, factor: Math.exp(uncertainty / value) };
 
+/** A best estimate with, where it is known, the interval that holds it in 95 of a hundred; the interval need not lie evenly about it. */
+export interface SkewEstimate extends Estimate {
+  readonly interval?: readonly [low: number, high: number];
+}
+
+/** Standard deviations from the middle to either end of a 95 % interval of a normal quantity. */
+const ENDS = 1.959964;
+
+/**
+ * Bends a draw of `positive(estimate)` so that each half of the draws reaches as far as the stated interval does. The order of the draws stays.
+ * @returns the draw itself where no interval above nothing and about the value is stated
+ */
+export function bent(drawn: number, { value, uncertainty, interval }: SkewEstimate): number {
+  if (interval === undefined || uncertainty === 0 || !(interval[0] > 0 && interval[0] <= value && value <= interval[1])) return drawn;
+  const away = (Math.log(drawn / value) / (uncertainty / value)) / ENDS;
+  return value * (away < 0 ? value / interval[0] : interval[1] / value) ** away;
+}
+
+/**
+ * A share of a quantity whose own figures are stated elsewhere: value and ends are those, times what the draws of both say. So two figures
+ * that stand side by side never contradict one another by the accident of the draws.
+ * @param part of each draw, never above `whole` of the same draw
+ */
+export function partOfStated(part: Ranged, whole: Ranged, { value, interval }: SkewEstimate): Ranged {
+  if (part.state !== 'known' || whole.state !== 'known' || interval === undefined) return part;
+  return { ...part, value: (part.value / whole.value) * value, low: (part.low / whole.low) * interval[0], high: (part.high / whole.high) * interval[1] };
+}
+
 /** A quantity that may lie on either side of its estimate. */
 export const either = ({ value, uncertainty }: Estimate): Distribution => (uncertainty === 0 ? { kind: 'certain', value } : { kind: 'normal', mean: value, deviation: uncertainty });
 

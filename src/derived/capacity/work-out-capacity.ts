@@ -5,7 +5,7 @@ import type { Outcome, Value } from '../value.ts';
 import { LEAST_REDUCTION } from './assumptions.ts';
 import type { CapacityInput } from './capacity-input.ts';
 import { capacityOf, type CapacityAnswer } from './capacity-of.ts';
-import type { Ranged } from './ensemble.ts';
+import type { Ranged, SkewEstimate } from './ensemble.ts';
 import { workOutCrushers } from './crusher.ts';
 import { heatOfTestBar } from './heat-colours.ts';
 import { strikeTestEnergy, type StrikeTestAnswer } from './strike-test.ts';
@@ -32,10 +32,8 @@ const SOURCES = ['hot-flow-stress', 'rigid-body-mechanics', 'from-memory', 'own-
 /** What the values of a picture take for a bar, so that hammers can be set beside one another. */
 const BAR_WORDS = '1 in square mild steel (0.2 % carbon), bright orange (1070 °C), flat dies.';
 
-/** A figure from the motion with the interval that holds it in 95 of a hundred, which need not lie evenly. SI. */
-export interface MotionEstimate extends Estimate {
-  readonly interval?: readonly [number, number];
-}
+/** A figure from the motion. SI. */
+export type MotionEstimate = SkewEstimate;
 
 export interface CapacitySettings {
   readonly seed: number;

@@ -34,7 +34,20 @@ export function mergeLimits(findings: readonly Finding[]): readonly Limit[] {
       byKind.set(limit.kind, held === undefined ? limit : stricter(held, limit));
     }
   }
-  return [...byKind.values()];
+  return tightestOfWork([...byKind.values()]);
+}
+
+/** Kinds that bound one and the same thing: how thick the work may be. */
+const BOUNDS_OF_WORK: readonly LimitKind[] = ['greatest-work-thickness', 'greatest-bar'];
+
+/** Two bounds of the thickness of the work are one too many: the tighter stands, with the findings behind both. Light work without a figure bounds no thickness. */
+function tightestOfWork(limits: readonly Limit[]): readonly Limit[] {
+  const bounds = limits.filter((limit) => limit.quantity !== undefined && (BOUNDS_OF_WORK.includes(limit.kind) || limit.kind === 'light-work-only'));
+  const [tightest] = [...bounds].sort((a, b) => a.quantity!.value - b.quantity!.value);
+  // Light work says more than its bar, so it is never dropped.
+  const dropped = bounds.filter((limit) => limit !== tightest && limit.kind !== 'light-work-only');
+  const because = [...new Set([...(tightest?.because ?? []), ...dropped.flatMap((limit) => limit.because)])];
+  return limits.filter((limit) => !dropped.includes(limit)).map((limit) => (limit === tightest && dropped.length > 0 ? { ...limit, because } : limit));
 }
 
 /** s between two oilings that the limits allow at the most; undefined where no limit speaks of it. */

@@ -63,9 +63,9 @@ export const RUNNING_CRITERIA: readonly Criterion[] = [
     id: 'running.chatter', title: 'Clutch taking up', question: 'Does the clutch take up smoothly?', part: 'running', rows: [28], families: EVERY,
     rule: { kind: 'seen', look: 'running.chatter', answers: {
       smooth: { grade: 'sound', because: 'Smoothly.', source: 'common-practice' },
-      chatters: { grade: 'watch', because: 'Facing or belt dry or glazed, cone or idler out of line, or slack linkage.', source: 'page-clutch', cures: ['clutch.wash', 'clutch.adjust'] },
+      chatters: { grade: 'watch', because: 'What grips is dry or glazed or out of line, or the linkage of the treadle is slack.', source: 'page-clutch', cures: ['clutch.wash', 'clutch.adjust'] },
       grabs: { grade: 'limited', because: 'A grabbing clutch throws the ram at the first touch.', source: 'page-clutch', limits: [{ kind: 'no-hand-held-tools', sentence: 'No hand-held tools under the upper die.' }, { kind: 'named-operator', sentence: 'Only the operator named on the limits card.' }], cures: ['clutch.wash', 'clutch.adjust'] },
-      slips: { grade: 'watch', because: 'Facing or belt oily, glazed, or at the end of its adjustment.', source: 'common-practice', cures: ['clutch.wash', 'clutch.adjust'] },
+      slips: { grade: 'watch', because: 'What grips is oily, glazed, or at the end of its adjustment.', source: 'common-practice', cures: ['clutch.wash', 'clutch.adjust'] },
     } },
     gate: false, minutes: 3, cures: ['clutch.wash', 'clutch.adjust', 'clutch.reline'], cautions: ['stand-aside'],
     examples: [{ given: 'smooth', grade: 'sound', stands: 'plain' }, { given: 'chatters', grade: 'watch', stands: 'plain' }, { given: 'grabs', grade: 'limited', stands: 'plain' }, { given: 'slips', grade: 'watch', stands: 'plain' }],

@@ -4,7 +4,7 @@ import { DRAWING_STYLE } from '../drawing/hatch.ts';
 import { coordinate, escapeText, textAt, type Svg } from '../drawing/svg.ts';
 import { beatMark, FAINT, loopBeats, motionLoop } from './motion-loop.ts';
 import { motionWarnings, type SeenOnHammer } from './motion-warnings.ts';
-import { shownEnergy, shownForce, shownLength } from './shown.ts';
+import { shownForce, shownLength } from './shown.ts';
 
 export interface TraceOptions {
   readonly system: PrintSystem;
@@ -23,7 +23,8 @@ interface Strip {
   readonly title: string;
   readonly pick: (trace: MotionTrace, i: number) => number;
   readonly second?: (trace: MotionTrace, i: number) => number;
-  readonly show: (value: number, system: PrintSystem) => string;
+  /** How the ends of the scale are written; left out where a peak would say nothing to a reader. */
+  readonly show?: (value: number, system: PrintSystem) => string;
   readonly high: number;
   readonly zero: boolean;
 }
@@ -31,7 +32,8 @@ interface Strip {
 const STRIPS: readonly Strip[] = [
   { title: 'height: upper die, carrier dashed', pick: (t, i) => t.gap[i] ?? 0, second: (t, i) => (t.gap[i] ?? 0) + (t.hang[i] ?? 0), show: shownLength, high: 118, zero: true },
   { title: 'pull of the suspension on the ram, up positive', pick: (t, i) => t.force[i] ?? 0, show: shownForce, high: 84, zero: true },
-  { title: 'energy of the ram', pick: (t, i) => t.energy[i] ?? 0, show: shownEnergy, high: 84, zero: true },
+  // In mid-stroke the ram holds far more than a blow and gives it back to what springs: the peak's figure beside the blow's would mislead.
+  { title: 'energy of the ram; the blow: as the dies meet', pick: (t, i) => t.energy[i] ?? 0, high: 84, zero: true },
 ];
 const BEATS_HIGH = 62;
 const GAP = 26;
@@ -59,8 +61,8 @@ export function traces(run: MotionRan, spec: MotionSpec, options: TraceOptions):
     const to = (value: number): number => y + strip.high * (1 - (value - low) / (most - low));
     body += textAt([TRACE_LEFT, y - 6], strip.title, { size: 12.5 });
     body += `<path class="thin" d="M${TRACE_LEFT} ${coordinate(y)}V${coordinate(y + strip.high)}M${TRACE_LEFT} ${coordinate(to(0))}H${coordinate(x(1))}"/>`;
-    body += textAt([TRACE_LEFT - 4, y + 9], strip.show(Math.max(0, most), system), { size: 12, anchor: 'end', className: 'figure' });
-    if (low < -0.05 * (most - low)) body += textAt([TRACE_LEFT - 4, y + strip.high], strip.show(low, system), { size: 12, anchor: 'end', className: 'figure' });
+    if (strip.show !== undefined) body += textAt([TRACE_LEFT - 4, y + 9], strip.show(Math.max(0, most), system), { size: 12, anchor: 'end', className: 'figure' });
+    if (strip.show !== undefined && low < -0.05 * (most - low)) body += textAt([TRACE_LEFT - 4, y + strip.high], strip.show(low, system), { size: 12, anchor: 'end', className: 'figure' });
     const zero = to(0);
     if (zero > y + 20 && (low >= -0.05 * most || zero < y + strip.high - 12)) body += textAt([TRACE_LEFT - 4, zero + 4], '0', { size: 12, anchor: 'end', className: 'figure' });
     if (found !== undefined) body += lineOf(found.trace, found.loop, strip.pick, x, to, 'trace found');

@@ -83,18 +83,24 @@ function answerOf({ picture, outlook: { values } }: OutlookGround, capacity: Cap
     kind: 'answer', estimate,
     words: steady === undefined ? 'Largest bar: not known yet' : !ready ? `None today. Once it may run: ${side(steady.within)}` : steady.within < steady.cured ? `Largest bar for steady work today: ${side(steady.within)}` : `Largest bar for steady work: ${side(steady.within)}`,
     sentence: [...(steady === undefined || steady.within === steady.cured ? [] : [`With everything cured that limits it: ${side(steady.cured)}.`]), ...does, ...(held.length === 0 ? [] : [`By its limits: ${held.join(' ')}`])].join(' '),
-    rests: largest?.outcome.state === 'known' ? `${estimate ? 'It rests on figures that nobody read on this hammer' : 'From ram, rate, throw and dies as read, through the simulated motion of this hammer'}: ${byWork} by what the blow does, ${byClass} by the rule of its class; the lesser of them, rounded down to what is sold.` : 'Too little was read on this hammer to work it out.',
+    rests: largest?.outcome.state === 'known' ? `${estimate ? 'It rests on figures that nobody read on this hammer' : 'From ram, rate, throw and dies as read, through the simulated motion of this hammer'}: ${byWork} by what the blow does, ${byClass} by the rule of its class; the lesser of them${largest.outcome.state === 'known' ? `, ${unrounded(largest.outcome.quantity.value, system)}` : ''}, brought down to a side that is sold (${system === 'inch' ? 'eighths of an inch, quarters from 2 in' : 'whole millimetres, fives from 20 mm, tens from 50 mm'}).` : 'Too little was read on this hammer to work it out.',
   };
 }
 
-function graphBlocks({ outlook: { values }, picture: { system }, width }: OutlookGround, rows: readonly BarRow[]): readonly Block[] {
+/** A side cut, never raised, behind the thousandth of an inch or the tenth of a millimetre, so that whoever rounds it down himself gets the bar of the answer. */
+function unrounded(size: number, system: PrintSystem): string {
+  const [unit, digits, name] = system === 'inch' ? [0.0254, 3, 'in'] as const : [0.001, 1, 'mm'] as const;
+  return `${(Math.floor((size / unit) * 10 ** digits + 1e-3) / 10 ** digits).toFixed(digits)} ${name} before rounding`;
+}
+
+function graphBlocks({ outlook: { values }, picture: { system, duty }, width }: OutlookGround, rows: readonly BarRow[]): readonly Block[] {
   const bar = values['capacity.largest-bar-by-work']?.outcome;
-  const largest: Ranged | undefined = bar?.state === 'known' ? { state: 'known', value: bar.quantity.value, low: bar.quantity.interval?.[0] ?? bar.quantity.value, high: bar.quantity.interval?.[1] ?? bar.quantity.value, uncertainty: bar.quantity.uncertainty, outside: 0 } : undefined;
+  const steady = steadyBar(values, duty.limits, system);
   const die = [numberOf(values, 'upper-die.face-width') ?? numberOf(values, 'upper-die.width'), numberOf(values, 'lower-die.face-width') ?? numberOf(values, 'lower-die.width')].filter((one) => one !== undefined);
-  const drawn = reductionGraph(rows.map(({ size, answer }) => ({ size, hot: answer.reductionHot, last: answer.reductionAtFinish })), { least: rows[0]!.answer.leastReduction, ...(largest === undefined || bar?.state !== 'known' ? {} : { largest, largestWords: formatQuantity(bar.quantity, { system }) }), ...(die.length === 0 ? {} : { die: Math.min(...die) }), system, width: width ?? 'sheet' });
+  const drawn = reductionGraph(rows.map(({ size, answer }) => ({ size, hot: answer.reductionHot, last: answer.reductionAtFinish })), { least: rows[0]!.answer.leastReduction, ...(bar?.state !== 'known' ? {} : { largestWords: formatQuantity(bar.quantity, { system }) }), ...(steady === undefined ? {} : { bar: steady.within }), ...(die.length === 0 ? {} : { die: Math.min(...die) }), system, width: width ?? 'sheet' });
   return [
     { kind: 'heading', level: 2, text: 'What a full blow takes off' },
-    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 60, caption: 'Share of the thickness by one full blow against the side of a square bar, both scales by powers. Hatched: 95 of a hundred, bright orange. Dashed: the last blow before forging stops.' },
+    { kind: 'figure', svg: drawn.svg, words: drawn.words, tallest: 60, caption: 'Share of the thickness by one full blow against the side of a square bar, both scales by powers. Hatched: 95 of a hundred, bright orange. Dashed: the last blow before forging stops. Red at the lower edge: the bar of the answer above.' },
   ];
 }
 

@@ -31,14 +31,16 @@ export function motionOnPaper(picture: Picture, population?: MotionDoubt): Motio
   const ran = result.outcome === 'ran' ? result : undefined;
   const lengths = movingLengths(picture);
   const words = of('headline', 'sound').join(' ');
+  const figure = ran === undefined ? '' : movingFigure(survey.spec, lengths, ran, { system, aspect: 1.1, seen, still: true }).svg;
   const svg = ran === undefined ? undefined : motionDrawing(`${identity.tag}: how it moves`, survey.spec, lengths, ran, system, seen);
   const listed = (text: string, items: readonly string[]): readonly Block[] => (items.length === 0 ? [] : [{ kind: 'heading', level: 2, text }, { kind: 'list', ordered: false, items }]);
   return {
     blocks: [
       ...of('headline', 'refused').map((text) => ({ kind: 'paragraph', text }) as const),
       ...(ran === undefined ? [] : [
-        { kind: 'figure', svg: traces(ran, survey.spec, { system, width: 640, seen }), words, caption: 'Traces of the last turns.' } as const,
-        { kind: 'figure', svg: movingFigure(survey.spec, lengths, ran, { system, aspect: 1.1, seen, still: true }).svg, words: `The linkage of ${identity.tag} to scale.`, caption: 'The linkage to scale with its run-off: time runs from left to right, as on the traces.' } as const,
+        { kind: 'figure', svg: traces(ran, survey.spec, { system, width: 640, seen }), words, caption: 'Traces of the last turns. The ram’s energy is greatest in mid-stroke, and most of it goes back into what springs; the blow is what is left of it where the dies meet.' } as const,
+        // A long hammer leaves no room beside it for the run-off.
+        { kind: 'figure', svg: figure, words: `The linkage of ${identity.tag} to scale.`, caption: figure.includes('data-paper') ? 'The linkage to scale with its run-off: time runs from left to right, as on the traces.' : 'The linkage to scale.' } as const,
       ]),
       ...listed('Second sounds', of('sound')), ...listed('Warnings', of('warning')), ...(doubt === undefined ? [] : doubtBlocks(picture, doubt)), ...listed('Figures of the one likeness drawn, without doubt: model figures', of('figure')),
       ...listed('What this rests on', [...of('note'), known.read, known.assumed, ...survey.atOdds.map((one) => `At odds${one.from === '' ? '' : `, ${one.from}`}: ${one.sentence}.`)]),
