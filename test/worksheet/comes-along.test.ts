@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { isOnlyForTheTrial, isOpen, type Duty } from '../../src/derived/index.ts';
+import { isOnlyForTheTrial, isOpen, toBuy, type Duty } from '../../src/derived/index.ts';
 import { TRIAL_JOB, knowledge } from '../../src/knowledge/index.ts';
 import { workPlan } from '../../src/views/work/index.ts';
 import { pictureOf, surveyed } from '../print/paper-cases.ts';
@@ -57,4 +57,13 @@ test('a leaf is not run before its pack is clipped and strapped', () => {
 test('a new die is tried with its key driven and its gap set', () => {
   const first = planned('sallowfield-40-sunken-seat').steps.find((step) => step.jobs.includes(TRIAL_JOB));
   expect(first?.jobs).toEqual(expect.arrayContaining(['dies.new-lower', 'keys.renew', 'rod.set-gap']));
+});
+
+test('the price of a motor is that of the motor: electrician and wire stand beside it and in the sum', () => {
+  const { found } = planned('tannerwick-150-worn-pivot');
+  const lines = toBuy(found.worksheet).filter((line) => line.job === 'motor.renew');
+  expect(lines.map((line) => line.kind)).toEqual(['part', 'part', 'work of others']);
+  expect(lines.map((line) => line.words)).toEqual([expect.stringMatching(/^motor/), expect.stringContaining('wire'), 'electrician']);
+  // 420 as heard, 70 and 200 as estimates.
+  expect(found.worksheet.jobs.find((job) => job.job === 'motor.renew')?.cost.likely).toBe(420 + 70 + 200);
 });

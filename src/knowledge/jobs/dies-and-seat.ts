@@ -192,7 +192,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Draw both dies and have them ground flat and parallel; the hard skin of worked dies is ground, not milled. They stay out until their keys are driven.',
+    words: 'Read the stack with its plate in, where it gets one; then draw both dies and have them ground flat and parallel, and what was left on a new die for the grinder goes off with the pair. The hard skin of worked dies is ground, not milled. They stay out until their keys are driven, last.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },

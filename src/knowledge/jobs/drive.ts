@@ -60,12 +60,13 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
-    words: 'A motor of the power that the class asks for, with starter, overload and guard to suit.',
+    words: 'A motor of the power that the class asks for, with starter, overload and guard to suit, on a circuit whose wire and breaker an electrician has chosen for it.',
     after: [],
     replaces: [{ job: 'motor.service', on: ['motor', 'starter'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
     parts: [
       { id: 'motor', words: 'motor', sized: 'motor', quantity: 1, priceEach: { least: 250, likely: 350, most: 700 }, source: 'price-guess', leadDays: { least: 2, likely: 7, most: 21 } },
+      { id: 'motor-circuit', words: 'wire and breaker of the motor’s circuit', quantity: 1, priceEach: { least: 30, likely: 70, most: 160 }, source: 'price-guess' },
     ],
     outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
     cautions: ['isolate', 'electrician', 'pinch'], source: 'page-drive',
