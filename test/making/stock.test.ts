@@ -108,8 +108,13 @@ test('a spring that was seen too short says why the same is ordered, and what wo
   // (0.469 / 0.466)^4 x (3.486 / 3.469)^3 = 1.0413, so that the same force takes it 2.713 in, to 6.287 in.
   expect(words).toContain('has set 0.8 in: under the same force the new one comes to 6 1/4 in');
   // Its energy from 7 1/16 in: 2.825^2 - 1.1375^2 = 6.687, over 1.0413 = 6.421; with 1.9375^2 = 3.754 that is 10.175, 3.190 in, to 5.810 in.
-  expect(words).toContain('taking up the same energy to 5 3/4 in');
-  expect(words).toMatch(/this would serve: same rate and bore, wire [\d/. ]+ in, [\d.]+ coils, free/);
+  expect(words).toContain('with the nut as it stands taking up the same energy to 5 3/4 in. That is likely too short');
+  // Slacker by the setting sheet, 7.615 in: 1.385^2 + 6.421 = 8.340, 2.888 in, to 6.112 in.
+  expect(words).toContain('Set at 7.615 in, as the setting sheet has it, it comes to about 6 1/16 in');
+  // The same wound longer: 3.190 / 0.8 = 3.988 in of travel over 5.159 in is 9.147 in, and 9.333 in where it may come 2 % short.
+  // 360 lbf at 186 lbf/in is 1.938 in less; 9.375 - 3.190 = 6.185 in, and 5.159 + 0.2 x 4.216 = 6.002 in.
+  expect(words).toContain('this would serve: same wire, coils and bore, wound longer: free 9 3/8 in. Set at the same load of 360 lbf it stands 7 7/16 in long');
+  expect(words).toContain('it comes to 6 1/8 in and may come to 6 1/16 in. Box, bolt and carrier must have room for it');
   expect(knowledge.jobs.find((job) => job.id === 'spring.renew')?.words).not.toContain('never goes solid');
 });
 

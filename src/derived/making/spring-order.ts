@@ -10,7 +10,8 @@ import { roundPressure } from './round-pressure.ts';
 import { possible } from './possible.ts';
 import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure } from './shop-figures.ts';
-import { easierSpring, wireAnswers } from './spring-choice.ts';
+import { springAsSet, springTarget } from '../upkeep/index.ts';
+import { easierSpring, FREE_LENGTH_TOLERANCE, wireAnswers } from './spring-choice.ts';
 import { seenShortWords } from './spring-seen-short.ts';
 
 const KIND = 'coil-spring';
@@ -44,21 +45,36 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   const rate = reckon('stiffness', [wire, inside, coils], (d, hole, n) => helicalRate(MODULUS, d!, hole! + d!, activeCoils(n!, ends)));
   const stressAt = (deflection: Figure) => reckon('pressure', [wire, inside, coils, deflection], (d, hole, n, down) => stress(d!, hole!, activeCoils(n!, ends), down!));
   const keep = shopFigure('travel-kept');
-  const useful = reckon('length', [travel, keep], (all, share) => all! * (1 - share!));
   const atSolid = stressAt(travel);
-  const installed = reader.find('coil-spring.installed-length');
   const shortest = reader.find('coil-spring.shortest-length');
+  // The length to set it at is that of the setting sheet; where that is not known yet, as the old one stood.
+  const ordered = { known, values, jobs: new Set(['spring.renew']), system: context.system };
+  const find = (key: string): Quantity | undefined => reader.find(key)?.quantity;
+  const { set } = springAsSet(ordered, find);
+  const stood = reader.find('coil-spring.installed-length');
+  const installed: Figure | undefined = set === undefined ? stood : { quantity: set.length, from: ['coil-spring.installed-length', 'coil-spring.shortest-length', ...free.from, ...wire.from, ...coils.from], estimate: false, sources: set.target.sources };
+  const least = springTarget(ordered, find).target?.from?.value ?? free.quantity.value;
+  const byTravel = reckon('length', [travel, keep], (all, share) => all! * (1 - share!));
+  // Where the wire is loaded to what it stands before the last fifth, travel ends there.
+  const limit = Math.min(1, (free.quantity.value - least) / byTravel.quantity.value);
+  const byStress = limit < 1 - 1e-9;
+  const useful = byStress ? reckon('length', [travel, keep], (all, share) => all! * (1 - share!) * limit) : byTravel;
   const dimensions: MakingDimension[] = [
     sized('wire', 'wire', wire, plusMinus(wire.quantity.value * 0.01), 'as made, or measured where it is not worn'),
     sized('inside-diameter', 'inside diameter', inside, { plus: inside.quantity.value * 0.02, minus: 0 }, 'clear of bolt and carrier; a spring closes in as it is wound'),
-    sized('free-length', 'free length', free, plusMinus(free.quantity.value * 0.02), reader.find('coil-spring.free-length#as-made') === undefined ? 'as measured: an old spring has set, the new one was longer' : 'as made'),
+    sized('free-length', 'free length', free, plusMinus(free.quantity.value * FREE_LENGTH_TOLERANCE), reader.find('coil-spring.free-length#as-made') === undefined ? 'as measured: an old spring has set, the new one was longer' : 'as made'),
     sized('coils', 'coils in all, tip to tip', coils, plusMinus(0.25), 'as made'),
+    sized('working-coils', 'working coils', reckon('count', [coils], (all) => activeCoils(all!, ends)), plusMinus(0), ends === 'plain' ? 'all of them: the ends are open' : 'the rest lie dead at the ends'),
+    sized('outside-limit', 'outside diameter, at most', { ...reckon('length', [inside, wire], (hole, d) => 1.02 * hole! + 2.02 * d!), estimate: false }, plusMinus(0), 'bore and wire at their largest; it grows a little more as it is pressed'),
     sized('solid-length', 'solid length', { ...solid, estimate: false }, plusMinus(0), 'coils touching; follows from wire and coils'),
     sized('travel', 'travel from free to solid', travel, plusMinus(0), 'free length less solid length'),
-    sized('greatest-travel', 'greatest travel in use', { ...useful, estimate: travel.estimate }, plusMinus(0), 'a fifth of the travel is kept, so that it never goes solid'),
+    sized('greatest-travel', 'greatest travel in use', { ...useful, estimate: travel.estimate }, plusMinus(0), byStress ? 'beyond this even the strongest of the wires is loaded over what it stands' : 'a fifth of the travel is kept, so that it never goes solid'),
     sized('rate', 'rate', rate, plusMinus(rate.quantity.value * 0.1), 'shear modulus x wire to the fourth / (8 x mean diameter cubed x working coils); one in ten is a commercial tolerance'),
     sized('stress-solid', 'stress if it ever goes solid', atSolid, plusMinus(0), 'with Wahl’s factor'),
-    ...(installed === undefined ? [] : [sized('preload', 'load at the installed length', reckon('force', [rate, free, installed], (k, long, set) => k! * (long! - set!)), plusMinus(rate.quantity.value * 0.1 * Math.max(0, free.quantity.value - installed.quantity.value)), 'rate times what the nut takes up')]),
+    ...(installed === undefined ? [] : [
+      sized('installed-length', `installed length${set === undefined ? '' : ', or more'}`, installed, plusMinus(0), set === undefined ? 'as the old one stood; how short it runs is not read yet, and the setting sheet waits for it' : 'as the setting sheet has it: what it may run down to, and what it runs shorter than it stands'),
+      sized('preload', 'load at the installed length', reckon('force', [rate, free, installed], (k, long, at) => k! * (long! - at!)), plusMinus(rate.quantity.value * 0.1 * Math.max(0, free.quantity.value - installed.quantity.value)), 'rate times what the nut takes up'),
+    ]),
   ];
   const answers = wireAnswers(wire.quantity.value);
   const enough = answers.find((one) => one.permissible >= atSolid.quantity.value);
@@ -70,16 +86,16 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     mass: (Math.PI / 4) * wire.quantity.value ** 2 * Math.PI * (inside.quantity.value + wire.quantity.value) * coils.quantity.value * STOCK_DENSITIES.steel,
     dimensions, shape: springShape(wire.quantity.value, inside.quantity.value, coils.quantity.value, free.quantity.value, ends), unknowns: [], disputes: [],
     notes: [
-      `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.`,
+      `Ends ${answer === '' ? 'closed and ground flat; nobody looked at the old ones' : answer.replaceAll('-', ' ')}. Either hand unless springs nest.${squareWords(ends, free.quantity.value, context.system)}`,
       `Works up to ${print(useful.quantity)} of travel, stress then ${print(inUse.quantity)}.`,
       `Solid it would see ${print(atSolid.quantity)}; of this size ${answers.map((one) => `${one.words.replace(' spring steel', '')} stands ${print(pressure(one.older))} by the older table${one.newer === undefined ? '' : ` and ${print(pressure(one.newer))} by the newer`}`).join(', ')}. ${answers.some((one) => one.newer !== undefined) ? 'The tables do not agree; chosen by the lower, and the wire maker’s own sheet decides.' : 'The newer table is not printed for wire this thick; the wire maker’s own sheet decides.'}`,
-      fatigueNote(installed, shortest ?? undefined, free, (down) => stress(wire.quantity.value, inside.quantity.value, activeCoils(coils.quantity.value, ends), down), useful.quantity.value, print),
+      fatigueNote(installed, set?.least ?? shortest?.quantity, set === undefined ? 'the shortest length seen' : 'the shortest allowed', free, (down) => stress(wire.quantity.value, inside.quantity.value, activeCoils(coils.quantity.value, ends), down), useful.quantity.value, print),
       ...(easier === undefined ? [] : [`Same rate and bore in plain oil-tempered wire that may go solid: wire ${print(length(easier.wire))}, ${easier.totalCoils} coils, free ${print(length(easier.freeLength))}, outside ${print(length(easier.outsideDiameter))}. Only where box and bolt have room for it.`]),
     ],
     cautions: ['spring-unload', 'stand-aside', 'isolate'], sources: ['en-13906-1', 'bhandari-springs', 'spring-wire-strength', 'zimmerli', 'spring-tolerances'],
     warnings: [
       ...(enough === undefined ? ['If it ever goes solid the stress is over what any of these wires is meant for: it must never go solid, and that is set with the nut and the throw.'] : []),
-      ...(shortest !== undefined && free.quantity.value - shortest.quantity.value > useful.quantity.value ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted. ${seenShortWords({ free: free.quantity.value, solid: solid.quantity.value, inside: inside.quantity.value, rate: rate.quantity.value, ends, keep: keep.quantity.value }, shortest.quantity.value, reader, context.system)}`] : []),
+      ...(shortest !== undefined && shortest.quantity.value < least ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted. ${seenShortWords({ wire: wire.quantity.value, inside: inside.quantity.value, coils: coils.quantity.value, free: free.quantity.value, ends, rate: rate.quantity.value, least, keep: keep.quantity.value, ...(set === undefined ? {} : { set }) }, shortest.quantity.value, reader, context.system)}`] : []),
       ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
     ],
   }, context.system);
@@ -89,16 +105,19 @@ const stress = (wire: number, inside: number, active: number, down: number): num
   helicalStress(helicalRate(MODULUS, wire, inside + wire, active) * down, inside + wire, wire, wahlFactor(springIndex(inside + wire, wire)));
 const length = (value: number): Quantity => ({ dimension: 'length', value, uncertainty: 0 });
 const pressure = (value: number): Quantity => ({ dimension: 'pressure', value, uncertainty: 0 });
+/** How square the ends are to stand: 3 degrees is usual for ground ends, from memory. */
+const squareWords = (ends: CoilEnds, free: number, system: MakingContext['system']): string =>
+  ends === 'cold-ground' || ends === 'plain-ground' ? ` Ends square to the axis within 3 degrees: stood on a plate beside a square, no coil stands off by more than ${printQuantity(length(free * Math.tan(Math.PI / 60)), system, 'down')}.` : ' Ends that are not ground are never square: seats with a step, or have them ground.';
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Half the swing of stress between the installed and the shortest length, against what wire stands for ever. */
-function fatigueNote(installed: Figure | undefined, shortest: Figure | undefined, free: Figure, stressAt: (down: number) => number, useful: number, print: (quantity: Quantity) => string): string {
+function fatigueNote(installed: Figure | undefined, shortest: Quantity | undefined, shortestWords: string, free: Figure, stressAt: (down: number) => number, useful: number, print: (quantity: Quantity) => string): string {
   if (installed === undefined) return 'Fatigue: not known until the installed length is measured; the spring sees every blow, 18,000 in an hour at 300 a minute.';
-  const most = shortest === undefined ? useful : free.quantity.value - shortest.quantity.value;
+  const most = shortest === undefined ? useful : free.quantity.value - shortest.value;
   const least = Math.max(0, free.quantity.value - installed.quantity.value);
   const half = Math.max(0, (stressAt(most) - stressAt(least)) / 2);
-  const to = shortest === undefined ? 'the greatest travel in use' : 'the shortest length seen';
-  return `Fatigue: from the installed length to ${to} the stress swings by ${print(pressure(half))} to each side; wire that is not peened stands ${print(pressure(ENDLESS_AMPLITUDE))} for ever. ${half > ENDLESS_AMPLITUDE ? 'It will break one day: a guard stays in front, and a spare is kept.' : 'That is enough while there is no pit and no clash.'}`;
+  const to = shortest === undefined ? 'the greatest travel in use' : shortestWords;
+  return `Fatigue: from the installed length down to ${to} the stress swings by ${print(pressure(half))} to each side; wire that is not peened stands ${print(pressure(ENDLESS_AMPLITUDE))} for ever. ${half > ENDLESS_AMPLITUDE ? 'It will break one day: a guard stays in front, and a spare is kept.' : 'That is enough while there is no pit and no clash.'}`;
 }
 
 /** The spring cut open: sections of the wire on both sides, and the coils behind them. */

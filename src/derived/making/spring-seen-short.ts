@@ -1,17 +1,18 @@
-import { EUROPEAN_SHEAR_MODULUS, activeCoils, helicalRate, type CoilEnds } from '../../methods/elements/index.ts';
+import { EUROPEAN_SHEAR_MODULUS, activeCoils, helicalRate } from '../../methods/elements/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
+import { springLoad, type SpringAsSet } from '../upkeep/index.ts';
 import type { FigureReader } from './figure.ts';
-import { easierSpring } from './spring-choice.ts';
+import { servingSpring, travelWanted, type SpringDemand, type SpringSizes } from './spring-choice.ts';
 
-/** The new spring, SI. */
-interface NewSpring {
-  readonly free: number;
-  readonly solid: number;
-  readonly inside: number;
+/** The new spring as drawn, SI. */
+export interface DrawnSpring extends SpringSizes {
   readonly rate: number;
-  readonly ends: CoilEnds;
+  /** Shortest that it may run down to, m: that of the setting sheet. */
+  readonly least: number;
   /** Share of the travel that is kept. */
   readonly keep: number;
+  /** As the setting sheet wants it, where that is known. */
+  readonly set?: SpringAsSet;
 }
 
 /**
@@ -20,30 +21,49 @@ interface NewSpring {
  * force and as the same energy from the installed length; the truth lies about there.
  * @param shortest length seen, m
  */
-export function seenShortWords(spring: NewSpring, shortest: number, reader: FigureReader, system: PrintSystem): string {
-  const print = (value: number): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, system, 'down');
-  const allowed = spring.free - (1 - spring.keep) * (spring.free - spring.solid);
+export function seenShortWords(spring: DrawnSpring, shortest: number, reader: FigureReader, system: PrintSystem): string {
+  const figure = (value: number, rounding: 'up' | 'down' | 'nearest'): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, system, rounding);
+  const down = (value: number): string => figure(value, 'down');
   const come = carriedOver(spring, shortest, reader);
-  const least = come === undefined ? shortest : Math.min(come.force, come.energy);
+  const demand = come?.demand ?? asSeen(spring, shortest, reader);
+  const wanted = travelWanted(spring.rate, demand);
+  // Where nothing tells the old one from the new, what was seen is what is to be looked for.
+  const short = spring.free - wanted < spring.least;
+  const slacker = come === undefined || spring.set?.load === undefined ? undefined : spring.free - travelWanted(spring.rate, { ...demand, load: spring.set.load.value, force: 0 });
+  const begin = slacker === undefined || !short ? '' : ` Set at ${figure(spring.set!.length.value, 'nearest')}, as the setting sheet has it, it comes to about ${down(slacker)}: begin there.`;
   const why = come === undefined
     ? 'It is ordered as made all the same, since nothing else is known to fit its bolt and its carrier.'
-    : `That was the old one, which has set ${printQuantity({ dimension: 'length', value: come.set, uncertainty: 0 }, system)}: under the same force the new one comes to ${print(come.force)}, taking up the same energy to ${print(come.energy)}. ${least >= allowed ? 'Both are long enough, which is why it is ordered as made.' : 'That is near enough to order it as made and try it.'}`;
-  const wanted = (spring.free - Math.min(least, allowed)) / (1 - spring.keep);
-  const other = easierSpring(spring.inside, spring.rate, Math.max(wanted, spring.free - spring.solid), spring.free, spring.ends, system === 'metric');
-  const serve = other === undefined
-    ? 'no stocked wire gives more travel at this rate in a quarter more length: less throw or less speed, then'
-    : `this would serve: same rate and bore, wire ${printQuantity({ dimension: 'length', value: other.wire, uncertainty: 0 }, system)}, ${Math.round(other.totalCoils * 4) / 4} coils, free ${print(other.freeLength)}, outside ${print(other.outsideDiameter)}, if bolt, carrier and box have room for it; else less throw or less speed`;
-  return `${why} Film the new one at full tread with a rule beside it: it may come no shorter than ${printQuantity({ dimension: 'length', value: allowed, uncertainty: 0 }, system, 'up')}. Where it comes shorter, ${serve}.`;
+    : `That was the old one, which has set ${figure(come.set, 'nearest')}: under the same force the new one comes to ${down(spring.free - demand.force / spring.rate)}, with the nut as it stands taking up the same energy to ${down(spring.free - travelWanted(spring.rate, { ...demand, force: 0 }))}. ${short ? 'That is likely too short.' : 'Both are long enough, which is why it is ordered as made.'}${begin}`;
+  const film = `Film the new one at full tread with a rule beside it: it may come no shorter than ${figure(spring.least, 'up')}.`;
+  return `${why} ${film} Where it comes shorter, ${short ? servesWords(spring, demand, system) : 'less throw or less speed'}.`;
 }
 
-/** Lengths to which what the old spring bore takes the new one, and how much the old one has set; undefined where that was not read. */
-function carriedOver({ free, inside, rate, ends }: NewSpring, shortest: number, reader: FigureReader): { readonly force: number; readonly energy: number; readonly set: number } | undefined {
+/** What would serve in its place, or that nothing does. */
+function servesWords(spring: DrawnSpring, demand: SpringDemand, system: PrintSystem): string {
+  const figure = (value: number, rounding: 'up' | 'down' | 'nearest'): string => printQuantity({ dimension: 'length', value, uncertainty: 0 }, system, rounding);
+  const other = servingSpring(spring, demand, spring.keep, system === 'metric');
+  if (other === undefined) return 'no stocked wire gives more travel at this rate in a quarter more length: less throw or less speed, then';
+  const same = other.wire === spring.wire && other.coils === spring.coils;
+  const wound = same ? `same wire, coils and bore, wound longer: free ${figure(other.free, 'nearest')}` : `same bore, nearly the same rate: wire ${figure(other.wire, 'nearest')}, ${other.coils} coils, free ${figure(other.free, 'nearest')}, outside ${figure(other.inside + 2 * other.wire, 'up')}`;
+  const stands = demand.load > 0 ? `Set at the same load of ${springLoad(demand.load, system)} it stands ${figure(other.set, 'nearest')} long, where the drawn one stands ${figure(spring.free - demand.load / spring.rate, 'nearest')}; it` : 'It';
+  return `this would serve: ${wound}. ${stands} comes to ${figure(other.free - other.wanted, 'down')} and may come to ${figure(other.least, 'up')}. Box, bolt and carrier must have room for it; else less throw or less speed`;
+}
+
+/** What the old spring bore, and how much it has set; undefined where that was not read. */
+function carriedOver({ free, inside, rate, ends }: DrawnSpring, shortest: number, reader: FigureReader): { readonly demand: SpringDemand; readonly set: number } | undefined {
   const read = (place: string): number | undefined => reader.find(`coil-spring.${place}`)?.quantity.value;
   const [freeNow, installed, wire, coils] = [read('free-length'), read('installed-length'), read('wire'), read('coils')];
   if (freeNow === undefined || installed === undefined || freeNow >= free || freeNow <= shortest || installed <= shortest) return undefined;
   const bore = read('inside-diameter') ?? inside;
   const old = wire === undefined || coils === undefined || activeCoils(coils, ends) < 1 ? rate : helicalRate(EUROPEAN_SHEAR_MODULUS['oil-hardened'], wire, bore + wire, activeCoils(coils, ends));
   const [down, at] = [freeNow - shortest, Math.max(0, freeNow - installed)];
-  const energy = (old / 2) * (down ** 2 - at ** 2);
-  return { force: free - (old * down) / rate, energy: free - Math.sqrt(Math.max(0, free - installed) ** 2 + (2 * energy) / rate), set: free - freeNow };
+  // The nut stays where it is: the new one, longer when free, bears more there.
+  return { demand: { load: rate * Math.max(0, free - installed), force: old * down, energy: (old / 2) * (down ** 2 - at ** 2) }, set: free - freeNow };
+}
+
+/** Where the old one cannot be told from the new: the new one itself, taken down as far as was seen. */
+function asSeen({ free, rate }: DrawnSpring, shortest: number, reader: FigureReader): SpringDemand {
+  const installed = reader.find('coil-spring.installed-length')?.quantity.value ?? free;
+  const [down, at] = [free - shortest, Math.min(free - shortest, Math.max(0, free - installed))];
+  return { load: rate * at, force: rate * down, energy: (rate / 2) * (down ** 2 - at ** 2) };
 }

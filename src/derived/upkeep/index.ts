@@ -5,6 +5,7 @@ export { wearForecast, type WearForecast, type WearReading } from './wear-foreca
 export { wearOf, type Wear, type WearStep } from './wear-of.ts';
 export { inspectionRecord, type InspectionRecord } from './inspection-record.ts';
 export { settingSheet } from './setting-sheet.ts';
+export { springAsSet, springLoad, springTarget, type SpringAsSet } from './spring-target.ts';
 export { motorPulleyFor, type MotorPulley } from './motor-pulley.ts';
 export type { SettingInputs, SettingLine, SettingTarget } from './setting-line.ts';
 export { acceptance, type Acceptance } from './acceptance.ts';
