@@ -122,6 +122,25 @@ test('the weight in the table of props is printed as the table has it', () => {
   for (const { found } of YARD.filter(({ name }) => name.endsWith('inch'))) for (const part of partsToMake(found)) if (part.kind === 'ram-prop' && part.state === 'to-make') expect(part.dimensions.find((one) => one.name === 'side')?.why).toContain('up to 8,000 lb');
 });
 
+test('steel plates and rivets are on the order list beside rubber and belting, and a prop in its full size', () => {
+  const order = (tag: string): string => JSON.stringify(orderBlocks(yard(tag)));
+  // Two plates to each of two cushions; four to each of two straps, and four rivets through each of their two pairs.
+  expect(order('TW-150')).toContain('"And","steel plate 1/4 by 5 in, 4 pieces of 6 in"');
+  expect(order('DT-90')).toContain('"And","steel plate 1/8 by 2 in, 8 pieces of 3 7/8 in"');
+  // 3/8 in of belting between two plates of 1/8 in.
+  expect(order('DT-90')).toContain('"And","rivets or bolts of 1/4 in, 16 pieces for a grip of 5/8 in"');
+  expect(JSON.stringify(buyBlocks(yard('TW-150')))).toContain('steel plate 1/4 by 5 in, 4 pieces of 6 in');
+  expect(order('SF-40')).toMatch(/timber 4 by 4 in full size, rough-sawn, 1 piece of/);
+});
+
+test('bronze for a hole that nobody read is bought after it is read', () => {
+  for (const { part, found } of SHEETS.filter((one) => one.part.kind.endsWith('bushing'))) {
+    const unread = part.unknowns.some((one) => one.what.startsWith('bore of'));
+    const stock = stockOf(part, found.system);
+    if (stock !== undefined) expect(stockWords(stock, found.system).startsWith('bought after the hole is read'), part.id).toBe(unread);
+  }
+});
+
 test('words of a stock keep to the units of the shop', () => {
   for (const { part, found } of SHEETS) {
     const stock = stockOf(part, found.system);

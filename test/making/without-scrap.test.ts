@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isLoose, makeBowEyeBushings, makeBowLeaf, makeBowStraps, makeCrankPin, makeFillerPlate, makeGuideShims, makeHelveCushions, makeHelvePins, makeLowerDie, makeRodBushing, makeUpperKey, type PartKind } from '../../src/derived/making/index.ts';
+import { isLoose, makeBowEyeBushings, makeBowLeaf, makeBowStraps, makeCrankPin, makeFillerPlate, makeGuideShims, makeHelveBushings, makeHelveCushions, makeHelvePins, makeLowerDie, makeRodBushing, makeUpperKey, stockOf, stockWords, type PartKind } from '../../src/derived/making/index.ts';
 import { shimStack, stackWords } from '../../src/derived/making/shim-stack.ts';
 import { makingSheets } from '../../src/views/making/index.ts';
 import { sizeWords } from '../../src/views/making/size-words.ts';
@@ -98,15 +98,76 @@ describe('plate and foot rest on one reading of the seat', () => {
   });
 });
 
-test('a die whose heights as made are hearsay keeps 1/16 in to be ground in place, and no finer reading is asked of it', () => {
+test('a die whose heights as made are hearsay has 1/16 in left on in its size, to be ground off with its pair, and no finer reading is asked of it', () => {
   const sharp = pictureOf(inchHammer().made('upper-die.height', '3.000 ± 0.002 in').made('lower-die.height', '3.000 ± 0.002 in'));
-  expect(dimension(made(makeLowerDie(sharp.values, sharp.known, and('upper-die'))), 'height').tolerance.plus / 0.0254).toBeCloseTo(0.01, 9);
+  const known = made(makeLowerDie(sharp.values, sharp.known, and('upper-die')));
+  expect(dimension(known, 'height').tolerance.plus / 0.0254).toBeCloseTo(0.01, 9);
+  expect(inches(known, 'height')).toBeCloseTo(3, 9);
+  expect(known.dimensions.some((one) => one.name === 'height-ground')).toBe(false);
   const yard = SHEETS.find((one) => one.name === 'SF-40 inch lower-die')!;
+  // 2 3/4 and 2 3/4 in as made less an upper die of 2 1/2 in that stays are 3.000; 1/16 in is left on.
   const height = dimension(yard.part, 'height');
-  expect(height.tolerance).toEqual({ plus: expect.closeTo(0.0254 / 16, 9), minus: 0 });
-  expect(yard.part.warnings.find((one) => one.startsWith('CHECK')) ?? '').not.toContain('height, foot to face');
-  expect(yard.part.warnings.join(' ')).toMatch(/ground in place/);
+  expect(sizeWords(height, 'inch')).toBe('3.063 +0.010/−0');
+  expect(height.why).toContain('ground to 3.000 in with its pair');
+  expect(inches(yard.part, 'height-ground')).toBeCloseTo(3, 9);
+  expect(yard.part.warnings.find((one) => one.startsWith('CHECK')) ?? '').not.toContain('foot to face');
+  expect([...yard.part.notes, ...yard.part.warnings].join(' ')).not.toMatch(/in place/);
+  expect(yard.part.notes.join(' ')).toContain('ground to 3.000 in with its pair, on the grinder, before the key is fitted');
   expect(yard.part.notes.join(' ')).toContain('Stamp FRONT on the end where the key is driven in');
+  // Mass of the blank as it is cut: 1/16 in of body more, at most its whole width and length.
+  const ground = { ...yard.part.shape };
+  const front = ground.views.find((one) => one.name === 'front')!;
+  const tops = front.marks.flatMap((mark) => (mark.kind === 'line' && mark.line === 'visible' ? [mark.from[1], mark.to[1]] : []));
+  expect((Math.max(...tops) - Math.min(...tops)) / 0.0254).toBeCloseTo(3.0625, 6);
+});
+
+test('a flank angle that is known less well than it is cut stands in red with the lengths', () => {
+  const yard = SHEETS.find((one) => one.name === 'SF-40 inch lower-die')!;
+  // A protractor is read to half a degree; the flank is cut to a fifth of one.
+  expect(yard.part.warnings.find((one) => one.startsWith('CHECK'))).toContain('flank from upright, both sides: known to ± 0.5°, cut to ± 0.2°');
+  const fine = pictureOf(inchHammer().read('dovetail.flank-angle@lower', '10.0 ± 0.05 deg'));
+  expect(isLoose(dimension(made(makeLowerDie(fine.values, fine.known, and())), 'flank-angle'))).toBe(false);
+});
+
+describe('of two bushes in two holes', () => {
+  const helve = (log: LogOf) => {
+    const found = pictureOf(log);
+    return made(makeHelveBushings(found.values, found.known, and('helve-pin')));
+  };
+
+  test('both holes are asked, and the outside is an estimate until both were read', () => {
+    expect(helve(helveHammer()).unknowns.map((one) => one.key)).toEqual(expect.arrayContaining(['helve.pivot-bore@left', 'helve.pivot-bore@right']));
+    const one = helve(helveHammer().read('helve.pivot-bore@left', '2.400 in'));
+    expect(one.unknowns.map(({ key }) => key)).toContain('helve.pivot-bore@right');
+    expect(dimension(one, 'outside').estimate).toBe(true);
+    expect(one.warnings.join(' ')).toContain('until both holes were read');
+    expect(stockWords(stockOf(one, 'inch')!, 'inch')).toMatch(/^bought after the hole is read/);
+  });
+
+  test('each has the outside of its own hole where both were read', () => {
+    const both = helve(helveHammer().read('helve.pivot-bore@left', '2.400 in').read('helve.pivot-bore@right', '2.300 in'));
+    // 2.410 in goes up to 2 27/64 in, 2.310 in to 2 5/16 in.
+    expect(inches(both, 'outside')).toBeCloseTo(2 + 27 / 64, 9);
+    expect(inches(both, 'outside-right')).toBeCloseTo(2 + 5 / 16, 9);
+    expect(dimension(both, 'outside').title).toContain('left');
+    expect(dimension(both, 'outside').estimate).toBe(false);
+    expect(both.unknowns.filter(({ key }) => key?.startsWith('helve.pivot-bore'))).toEqual([]);
+    // 2.422 in and a sixteenth: 2 1/2 in round.
+    expect(stockWords(stockOf(both, 'inch')!, 'inch')).toMatch(/^bar 2 1\/2 in round, 2 pieces/);
+  });
+});
+
+test('a key that goes in beside a new foot is cut when that is in its seat', () => {
+  const found = pictureOf(inchHammer());
+  expect(made(makeUpperKey(found.values, found.known, and('upper-die'))).notes[0]).toBe('Cut after the new foot is in the seat, to the gap found.');
+  expect(made(makeUpperKey(found.values, found.known, and())).notes.join(' ')).not.toContain('new foot');
+});
+
+test('a prop says that it is too short with the lower die out, and by how much', () => {
+  const prop = SHEETS.find((one) => one.name === 'SF-40 inch ram-prop')!.part;
+  // The lower die stands 1 13/16 in over its seat.
+  expect(prop.warnings.join(' ')).toContain('too short by that die, 1 13/16 in');
+  expect(SHEETS.find((one) => one.name === 'WH-65 inch ram-prop')!.part.warnings.join(' ')).not.toContain('too short');
 });
 
 test('a die takes its body from its own face, else from the face that it meets, else says that none was read', () => {
@@ -187,4 +248,13 @@ test('a strap has plates with a size, a hole and rivets, and holes in the beltin
   expect(millimetres(strap, 'belting-hole') - millimetres(strap, 'hole')).toBeCloseTo(1.5875, 6);
   expect(millimetres(strap, 'plate-length')).toBeCloseTo(2 * millimetres(strap, 'margin'), 9);
   expect(strap.notes.join(' ')).toMatch(/Four rivets or bolts of 6 mm/);
+  const marks = strap.shape.views[0]!.dimensions;
+  expect(marks.find((one) => one.kind === 'leader' && one.of === 'belting-hole')).toMatchObject({ note: 'in the belting' });
+  expect(marks.find((one) => one.kind === 'leader' && one.of === 'hole')).toMatchObject({ note: 'in the plates' });
+});
+
+test('a strap that is made longer says on the drawing what was measured and what was said', () => {
+  const { part, found } = SHEETS.find((one) => one.name === 'DT-90 inch bow-strap')!;
+  expect(makingSheets(found, part)[0]).toContain('9 1/8 ±1/32 = 9 in measured + 1/8 in said');
+  expect(makingSheets(found, part)[0]).toContain('Ø0.828 +0.063/−0 in the belting');
 });

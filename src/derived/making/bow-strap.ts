@@ -46,7 +46,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
   const edge = margin === undefined ? undefined : { ...margin, quantity: { ...margin.quantity, uncertainty: 0 } };
   const whole = edge === undefined ? undefined : reckon('length', [between, edge], (apart, out) => apart! + 2 * out!);
   const dimensions: MakingDimension[] = [
-    sized('between', 'hole to hole', { ...between, estimate: between.estimate }, plusMinus(2 * SIXTY_FOURTH), `${lengths.length > 1 ? 'the shorter of the old straps, which has stretched less' : 'as the old strap'}${longer === 0 ? '' : `, and ${print(longer)} more, by which the bow was drawn in too far (own reckoning)`}; both new ones alike`),
+    sized('between', 'hole to hole', between, plusMinus(2 * SIXTY_FOURTH), `${lengths.length > 1 ? 'the shorter of the old straps, which has stretched less' : 'as the old strap'}${longer === 0 ? '' : `, and ${print(longer)} more, by which the bow was drawn in too far (own reckoning)`}; both new ones alike`),
     ...(whole === undefined ? [] : [sized('length', 'length over all', { ...whole, estimate: false }, plusMinus(0), 'follows from hole to hole and what is left beyond the holes')]),
     sized('width', 'width', width, plusMinus(2 * SIXTY_FOURTH), 'as the old strap'),
     sized('thickness', 'thickness', thick, plusMinus(4 * SIXTY_FOURTH), 'as the old strap; of the nearest belting that is sold'),
@@ -55,6 +55,10 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
       sized('belting-hole', 'holes in the belting, under the plates', { ...reckon('length', [bore, shopFigure('chamfer')], (across, room) => across! + room!), estimate: bore.estimate }, { plus: 4 * SIXTY_FOURTH, minus: 0 }, '1/16 in (1.6 mm) over the hole in the plates: the pin bears on these and not on the belting'),
       sized('plate-length', 'plates, along the strap', { ...reckon('length', [edge], (out) => 2 * out!), estimate: false }, plusMinus(2 * SIXTY_FOURTH), 'as far past the hole as the strap goes beyond it; as wide as the strap, the hole in the middle'),
     ]),
+    ...(bore === undefined ? [] : [
+      sized('plate', 'steel plates, thick, four to each strap', { ...shopFigure('strap-plate'), estimate: false }, plusMinus(SIXTY_FOURTH), 'practice, from memory; of the nearest plate that is sold'),
+      sized('rivet', 'rivets or bolts, eight to each strap', { ...shopFigure('strap-rivet'), estimate: false }, plusMinus(SIXTY_FOURTH), 'practice, from memory; four through each pair of plates'),
+    ]),
     ...(edge === undefined ? [] : [sized('margin', 'hole from the end', edge, plusMinus(4 * SIXTY_FOURTH), 'two and a half holes, so that it does not tear out; from memory')]),
   ];
   const [first, last] = [lengths[0], lengths[lengths.length - 1]];
@@ -62,7 +66,7 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 2, material: 'Rubber-and-canvas belting or double leather, as the old one; steel straps are made to the old ones of mild steel', hardness: 'Does not apply', dimensions,
     mass: width.quantity.value * thick.quantity.value * (whole?.quantity.value ?? between.quantity.value) * STOCK_DENSITIES.belting,
-    shape: strapShape(between.quantity.value, edge?.quantity.value, width.quantity.value, bore?.quantity.value, thick.quantity.value),
+    shape: strapShape(between.quantity.value, edge?.quantity.value, width.quantity.value, bore?.quantity.value, thick.quantity.value, longer === 0 || old === undefined ? undefined : `= ${print(old.quantity.value)} measured + ${print(longer)} said`),
     unknowns: [...(bore === undefined ? [unknownPlace('bow-spring.strap-hole')] : []), ...['left', 'right'].filter((end) => !lengths.some((one) => one.end === end)).map((end) => unknownPlace(`bow-spring.strap-length@${end}`))], disputes: [],
     notes: [
       'Both cut from one length and drilled together, clamped between boards: a ram on unequal straps hangs askew and rubs its guide.',
@@ -74,18 +78,23 @@ export function makeBowStraps(values: Values, _known: Known, context: MakingCont
   }, context.system);
 }
 
-function strapShape(between: number, margin: number | undefined, width: number, hole: number | undefined, thick: number): Shape {
+function strapShape(between: number, margin: number | undefined, width: number, hole: number | undefined, thick: number, madeUp: string | undefined): Shape {
   const out = margin ?? width;
   const [x, y, c] = [between / 2 + out, width / 2, Math.min(width * 0.12, 0.00635)];
   const outline = path([[-x, -y + c], [-x + c, -y], [x - c, -y], [x, -y + c], [x, y - c], [x - c, y], [-x + c, y], [-x, y - c]]);
   const centres: readonly Point[] = [[-between / 2, 0], [between / 2, 0]];
+  // The belting is drawn, with its own holes; the smaller ones of the plates over them are dashed.
+  const wide = hole === undefined ? undefined : hole + shopNumber('chamfer');
   const dimensions: DimensionMark[] = [
-    { kind: 'straight', of: 'between', from: centres[0]!, to: centres[1]!, side: 'below', row: 1 },
+    { kind: 'straight', of: 'between', from: centres[0]!, to: centres[1]!, side: 'below', row: 1, ...(madeUp === undefined ? {} : { note: madeUp }) },
     { kind: 'straight', of: 'width', from: [x - c, -y], to: [x - c, y], side: 'right', row: 1 },
     ...(margin === undefined ? [] : [{ kind: 'straight', of: 'length', from: [-x, -y + c], to: [x, -y + c], side: 'below', row: 2 } as const, { kind: 'straight', of: 'margin', from: [between / 2, 0], to: [x, y - c], side: 'above', row: 1 } as const]),
-    ...(hole === undefined ? [] : [{ kind: 'leader', of: 'hole', at: [-between / 2 + (hole / 2) * Math.SQRT1_2, (hole / 2) * Math.SQRT1_2], toward: [2, 4], sign: 'Ø', clear: true } as const]),
+    ...(hole === undefined || wide === undefined ? [] : [
+      { kind: 'leader', of: 'belting-hole', at: [-between / 2 + (wide / 2) * Math.SQRT1_2, (wide / 2) * Math.SQRT1_2], toward: [2, 4], sign: 'Ø', note: 'in the belting', clear: true } as const,
+      { kind: 'leader', of: 'hole', at: [between / 2 - (hole / 2) * Math.SQRT1_2, (hole / 2) * Math.SQRT1_2], toward: [-2, 7], sign: 'Ø', note: 'in the plates', clear: true } as const,
+    ]),
   ];
-  const holes = centres.flatMap((centre) => (hole === undefined ? cross(centre, width * 0.15) : [circle(centre, hole / 2), ...cross(centre, hole / 2)]));
+  const holes = centres.flatMap((centre) => (hole === undefined ? cross(centre, width * 0.15) : [circle(centre, wide! / 2), circle(centre, hole / 2, 'hidden'), ...cross(centre, wide! / 2)]));
   return {
     ...(margin === undefined ? { broken: 'Ends not to scale: they follow from the hole.' } : {}),
     views: [

@@ -19,9 +19,12 @@ export interface BushFigures {
   readonly boreFigure: Figure;
   /** Bore that it is pressed into where that is not made to it: a rolled eye, cleaned up. */
   readonly seat?: Figure;
-  /** Bore of an eye that is bored to the bush, as it was read with the old bush out, and where it is read. */
+  /** Bore of an eye that is bored to the bush, as it was read with the old bush out. */
   readonly hole?: Figure | undefined;
-  readonly holeKey?: string;
+  /** Where such a hole is still to be read; of two bushes the other's may be. */
+  readonly holesUnread: readonly string[];
+  /** Of two bushes in holes that were both read: which one is drawn, and the other with its own hole. */
+  readonly pair?: { readonly end: string; readonly other: string; readonly hole: Figure };
   /** What turns in it; a pin where left out. */
   readonly runsOn?: string;
   /** Outside of the eye the thin way, and where it is read. */
@@ -60,6 +63,9 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   const bore = boreFigure.quantity.value;
   const thin = shopNumber('bush-wall-least');
   const outside = outsideOf(figures, context);
+  const second = figures.pair === undefined ? outside : outsideOf({ ...figures, hole: figures.pair.hole }, context);
+  const apart = Math.abs(second.quantity.value - outside.quantity.value) > SIXTY_FOURTH / 100;
+  const widest = second.quantity.value > outside.quantity.value ? second : outside;
   const wall = (outside.quantity.value - bore) / 2;
   const from = (some: readonly Figure[]): string => [...new Set(some.flatMap((one) => one.from))].join(', ');
   if (seat !== undefined && wall < thin * 0.999) {
@@ -68,23 +74,28 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   if (eye !== undefined && (eye.quantity.value - bore) / 4 < thin * 0.999) {
     return cannot(`After boring there must be as much metal round the bush as the bush is thick: the eye is built up or made new, or the readings are wrong (${from([boreFigure, eye])}).`, `The eye has no metal for a bush; above ${print(bore + 4 * thin)} across is allowed: ${print(eye.quantity.value)}`);
   }
-  if (old !== undefined && eye !== undefined && (eye.quantity.value - outside.quantity.value) / 2 < thin * 0.999) {
-    return cannot(`Cleaned up for a new bush the eye would have less metal round it than ${print(thin)}: it is built up or made new, or one of the readings is wrong (${from([old, eye])}).`, `The hole leaves too little of the eye; above ${print(outside.quantity.value + 2 * thin)} across is allowed: ${print(eye.quantity.value)}`);
+  if (old !== undefined && eye !== undefined && (eye.quantity.value - widest.quantity.value) / 2 < thin * 0.999) {
+    return cannot(`Cleaned up for a new bush the eye would have less metal round it than ${print(thin)}: it is built up or made new, or one of the readings is wrong (${from([old, eye])}).`, `The hole leaves too little of the eye; above ${print(widest.quantity.value + 2 * thin)} across is allowed: ${print(eye.quantity.value)}`);
   }
   const pressed = shaftLimits(outside.quantity.value, 'r6');
-  if (pressed.state !== 'known') return outsideTable(kind, title, outside, context);
+  const pressedOther = shaftLimits(second.quantity.value, 'r6');
+  if (pressed.state !== 'known' || pressedOther.state !== 'known') return outsideTable(kind, title, widest, context);
   const hole = shopFigure('oil-hole');
-  const edges = bushEdges(wall, figures.overFillet === true);
+  const thinner = Math.min(wall, (second.quantity.value - bore) / 2);
+  const edges = bushEdges(thinner, figures.overFillet === true);
   const long = length?.quantity.value;
-  const groove = grooveOf(wall, long, edges.bore);
+  const groove = grooveOf(thinner, long, edges.bore);
   const blind = seat === undefined && old === undefined;
+  const asked = seat === undefined ? figures.holesUnread : [];
+  const fromHole = 'the hole as it was read and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye bored H7 to it';
   const left = shopFigure('bore-left');
   const before = { ...reckon('length', [boreFigure, left], (size, less) => size! - less!), estimate: boreFigure.estimate };
   const edge = (name: string, words: string, size: number, why: string): MakingDimension => sized(name, words, chosen(size, 'length', 'common-practice'), { plus: 0, minus: Math.min(SIXTY_FOURTH, size / 2) }, why);
   const dimensions: MakingDimension[] = [
     figures.bore, ...(figures.more ?? []),
     sized('bore-before', 'bore, before pressing in', before, { plus: 0, minus: left.quantity.value / 2 }, 'left 1/64 in (0.4 mm) small: the bore closes as it is pressed in, and is finished in line'),
-    sized('outside', 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye finished H7 to it' : blind ? `bore and a wall of ${print(wall)}; nobody read the hole with the old bush out, and where that is larger the bush is the next size` : old !== undefined && outside.from.join() === old.from.join() ? 'the hole as it was read and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye bored H7 to it' : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
+    sized('outside', apart ? `outside diameter, ${figures.pair!.end}` : 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye finished H7 to it' : blind ? `bore and a wall of ${print(wall)}; nobody read the hole with the old bush out, and where that is larger the bush is the next size` : old !== undefined && outside.from.join() === old.from.join() ? fromHole : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
+    ...(apart ? [sized(`outside-${figures.pair!.other}`, `outside diameter, ${figures.pair!.other}`, second, { plus: pressedOther.upper, minus: -pressedOther.lower }, second.from.join() === figures.pair!.hole.from.join() ? fromHole : 'as practice wants the wall, or as much of it as the eye leaves; eye bored H7 to it', 'r6')] : []),
     ...(length === undefined ? [] : [sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, figures.lengthWhy)]),
     sized('oil-hole', 'oil hole, in the middle', { ...hole, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'practice; drilled through bush and eye after pressing in'),
     ...(groove === undefined ? [] : [
@@ -99,15 +110,16 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
     state: 'to-make', kind, id: kind, title, quantity: figures.quantity, material: 'Leaded tin bronze: C93200 (SAE 660) or CuSn7Zn4Pb7, continuous cast', hardness: 'As cast, about 65 HB; no heat treatment', dimensions,
     ...(long === undefined ? {} : { mass: (Math.PI / 4) * (outside.quantity.value ** 2 - bore ** 2) * long * STOCK_DENSITIES.bronze }), roughness: 3.2e-6,
     shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: edges.outside, boreChamfer: figures.overFillet === true ? edges.bore : 0, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN, groove }),
-    unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : []), ...(blind && figures.holeKey !== undefined ? [unknownPlace(figures.holeKey)] : [])], disputes: [],
+    unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : []), ...asked.map((key) => unknownPlace(key))], disputes: [],
     notes: [
+      ...(apart ? [`The two holes differ, and each bush has its own outside: ${figures.pair!.end} as drawn, ${figures.pair!.other} as in the table. Stamp each with its side.`] : []),
       ...figures.notes, `${seat === undefined ? 'Bore' : 'Ream'} the eye first, H7, read it, then turn the outside to it, r6; where the eye is not clean, take the next size. Outside and bore in one setting, 1/64 in (0.4 mm) left in the bore.`,
       `Pressed in with a drawn bolt, oil hole in line; then bored or reamed in line to the ${figures.runsOn ?? 'pin'}. Coaxial as drawn holds after that.`, figures.clearance,
       groove === undefined ? 'Too short for an oil groove: the hole does. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, through the oil hole; it stops short of both ends. Deburr every edge.',
     ],
     cautions: figures.cautions ?? DEFAULT_CAUTIONS, sources: ['iso-286', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...boreFigure.sources],
     warnings: [
-      ...(blind ? ['The outside is an estimate, and the hole was never read: old bush out, read the hole, then turn the outside; where the hole is larger take the next size.'] : []), ...figures.warnings,
+      ...(blind ? ['The outside is an estimate, and the hole was never read: old bush out, read the hole, then turn the outside; where the hole is larger take the next size.'] : asked.length > 0 ? ['The outside is an estimate until both holes were read: old bushes out, read left and right, then turn each bush to its own hole.'] : []), ...figures.warnings,
       ...(figures.overFillet === true && edges.thin ? ['The eye leaves so thin a bush that the pin’s fillet is small, and a pin breaks there: better the eye is built up or renewed.'] : []),
     ],
   }, context.system);
@@ -130,7 +142,7 @@ function outsideOf({ boreFigure, eye, seat, hole, ...figures }: BushFigures, con
   const size = hole === undefined ? wanted : Math.max(wanted, reamerOver(hole.quantity.value, context));
   // A hole that was never read may be larger than any size chosen here.
   if (hole === undefined) return { ...chosen(wanted, 'length', 'derived', [...new Set([...boreFigure.from, ...(eye?.from ?? [])])]), estimate: true };
-  return { ...chosen(size, 'length', 'derived', size > wanted ? hole.from : [...new Set([...boreFigure.from, ...(eye?.from ?? []), ...hole.from])]), estimate: boreFigure.estimate };
+  return { ...chosen(size, 'length', 'derived', size > wanted ? hole.from : [...new Set([...boreFigure.from, ...(eye?.from ?? []), ...hole.from])]), estimate: boreFigure.estimate || figures.holesUnread.length > 0 };
 }
 
 /** The part lies outside the sizes that fits are printed for. */

@@ -21,12 +21,15 @@ const oval = (round: Figure | undefined, pin: string): readonly string[] => (rou
 /** The new pin that a bush is bored to, where one is made at the same time. */
 const freshPin = (kind: JointPinKind, values: Values, context: MakingContext): Figure | undefined => (context.alsoMade.has(kind) ? jointPinSize(kind, values, context)?.diameter : undefined);
 
+/** A hole that is still to be read with the old bush out. */
+const unread = (reader: FigureReader, key: string): readonly string[] => (reader.find(key) === undefined ? [key] : []);
+
 /** Bush for the big end of the rod: to a new pin with a running fit where one is made as well, else to the pin as it is with 0.003 to 0.006 in of room. */
 export function makeRodBushing(values: Values, known: Known, context: MakingContext = ALONE): Making {
   const title = 'Bushing of the rod’s big end';
   const reader = new FigureReader(values);
   const common = {
-    kind: 'rod-bushing', title, quantity: 1, hole: reader.find('connecting-rod.eye-bore'), holeKey: 'connecting-rod.eye-bore', eye: reader.find('connecting-rod.eye-outside'), eyeKey: 'connecting-rod.eye-outside',
+    kind: 'rod-bushing', title, quantity: 1, hole: reader.find('connecting-rod.eye-bore'), holesUnread: unread(reader, 'connecting-rod.eye-bore'), eye: reader.find('connecting-rod.eye-outside'), eyeKey: 'connecting-rod.eye-outside',
     length: reader.find('connecting-rod.eye-width#as-made|connecting-rod.eye-width'), lengthKey: 'connecting-rod.eye-width', lengthWhy: 'width of the big end; faced flush with it', wall: shopNumber('rod-bush-wall'), overFillet: true,
   } as const;
   const fresh = context.alsoMade.has('crank-pin') ? crankPinSize(values, known, context) : undefined;
@@ -52,7 +55,7 @@ export function makeCrossheadBushing(values: Values, _known: Known, context: Mak
   if (pin === undefined) return reader.notKnown('crosshead-bushing', title);
   return bushing({
     kind: 'crosshead-bushing', title, quantity: 1, ...boreTo(pin, 'pin-clearance-least', 'pin-clearance-most', `${fresh === undefined ? 'crosshead pin as measured, finished round,' : 'the new crosshead pin'} and 0.002 to 0.005 in (0.05 to 0.13 mm) of clearance`),
-    hole: reader.find('crosshead.eye-bore'), holeKey: 'crosshead.eye-bore', eye: reader.find('crosshead.eye-outside'), eyeKey: 'crosshead.eye-outside', length: reader.find('crosshead.eye-width'), lengthKey: 'crosshead.eye-width', lengthWhy: 'width of the eye; faced flush with it',
+    hole: reader.find('crosshead.eye-bore'), holesUnread: unread(reader, 'crosshead.eye-bore'), eye: reader.find('crosshead.eye-outside'), eyeKey: 'crosshead.eye-outside', length: reader.find('crosshead.eye-width'), lengthKey: 'crosshead.eye-width', lengthWhy: 'width of the eye; faced flush with it',
     clearance: 'Clearance on the pin 0.002 to 0.005 in (0.05 to 0.13 mm).', notes: ['Mark which way round the crosshead’s ears stand before it is taken off.', fresh === undefined ? 'Bore to the pin as it is, square to the rod.' : 'Bored to the new pin, square to the rod.'], warnings: fresh === undefined ? oval(reader.find('crosshead.pin-out-of-round'), 'crosshead pin') : [],
   }, context);
 }
@@ -67,7 +70,7 @@ export function makeClutchPulleyBushing(values: Values, _known: Known, context: 
   const at = under === undefined ? 'shaft at its bearing' : 'shaft under the pulley';
   return bushing({
     kind: 'clutch-pulley-bushing', title, quantity: 1, ...boreTo(shaft, 'clutch-play-least', 'clutch-play-most', `${at} and 0.010 to 0.015 in (0.25 to 0.38 mm) of play, which lets the pulley free itself`),
-    runsOn: 'shaft', hole: reader.find('clutch-pulley.hub-bore'), holeKey: 'clutch-pulley.hub-bore', eye: reader.find('clutch-pulley.hub-outside'), eyeKey: 'clutch-pulley.hub-outside', length: reader.find('clutch-pulley.hub-length#as-made|clutch-pulley.hub-length'), lengthKey: 'clutch-pulley.hub-length', lengthWhy: 'length of the hub; faced flush with it, the end float of the pulley stays as it is',
+    runsOn: 'shaft', hole: reader.find('clutch-pulley.hub-bore'), holesUnread: unread(reader, 'clutch-pulley.hub-bore'), eye: reader.find('clutch-pulley.hub-outside'), eyeKey: 'clutch-pulley.hub-outside', length: reader.find('clutch-pulley.hub-length#as-made|clutch-pulley.hub-length'), lengthKey: 'clutch-pulley.hub-length', lengthWhy: 'length of the hub; faced flush with it, the end float of the pulley stays as it is',
     clearance: 'Play on the shaft 0.010 to 0.015 in (0.25 to 0.38 mm), total.', unknowns: under === undefined ? [unknownPlace('clutch-pulley.shaft-diameter')] : [], notes: ['Bore to the shaft as it is under the pulley.'],
     warnings: under === undefined ? ['The shaft was read at a bearing, not under the pulley.'] : [], cautions: ['isolate', 'pinch', 'block-ram'],
   }, context);
@@ -141,8 +144,12 @@ function jointBushing(kind: keyof typeof JOINTS, values: Values, context: Making
   // Old pins that differ by more than the clearance have a bush each: same outside, another bore.
   const odd = fresh === undefined && apart > shopNumber(most) - shopNumber(least);
   const missing = pins.filter(({ figure }) => figure === undefined);
-  const seats = each(joint.bore).flatMap(({ figure }) => figure ?? []);
-  const widest = [...seats].sort((a, b) => b.quantity.value - a.quantity.value)[0];
+  const holes = each(joint.bore).flatMap(({ end, figure }) => (figure === undefined ? [] : [{ end, figure }])).sort((a, b) => b.figure.quantity.value - a.figure.quantity.value);
+  const widest = holes[0]?.figure;
+  // Where both holes were read each bush is turned to its own; drawn is the one whose bore is drawn, else the larger.
+  const shown = (odd ? holes.find(({ end }) => end === largest.end) : undefined) ?? holes[0];
+  const other = holes.find((one) => one !== shown);
+  const ownHole = joint.asItIs === true || shown === undefined || other === undefined ? { hole: widest } : { hole: shown.figure, pair: { end: shown.end, other: other.end, hole: other.figure } };
   const eyes = joint.outside === undefined ? [] : each(joint.outside).flatMap(({ figure }) => figure ?? []);
   const thinnest = [...eyes].sort((a, b) => a.quantity.value - b.quantity.value)[0];
   const widths = each(joint.width);
@@ -153,7 +160,7 @@ function jointBushing(kind: keyof typeof JOINTS, values: Values, context: Making
   return bushing({
     kind, title: joint.title, quantity: joint.quantity ?? joint.ends.length, boreFigure: bores.boreFigure, bore: odd ? { ...bores.bore, title: `${bores.bore.title}, ${largest.end}` } : bores.bore,
     ...(odd ? { more: [{ ...boreTo(smallest.figure, least, most, why(`the ${smallest.end} pin as measured, finished round,`)).bore, name: `bore-${smallest.end}`, title: `bore, after pressing in, ${smallest.end}` }] } : {}),
-    ...(joint.asItIs === true ? (widest === undefined ? {} : { seat: widest }) : { hole: widest }), holeKey: firstUnread(joint.bore), ...(joint.runsOn === undefined ? {} : { runsOn: joint.runsOn }), eye: thinnest, ...(joint.outside === undefined ? {} : { eyeKey: firstUnread(joint.outside) }), length: longest, lengthKey: firstUnread(joint.width), lengthWhy: `width of the ${joint.ends.length > 1 ? 'wider ' : ''}eye; faced flush with it`,
+    ...(joint.asItIs === true ? (widest === undefined ? {} : { seat: widest }) : ownHole), holesUnread: each(joint.bore).flatMap(({ end, figure }) => (figure === undefined ? [keyOf(joint.bore, end)] : [])), ...(joint.runsOn === undefined ? {} : { runsOn: joint.runsOn }), eye: thinnest, ...(joint.outside === undefined ? {} : { eyeKey: firstUnread(joint.outside) }), length: longest, lengthKey: firstUnread(joint.width), lengthWhy: `width of the ${joint.ends.length > 1 ? 'wider ' : ''}eye; faced flush with it`,
     clearance: note, notes: joint.notes, unknowns: [...missing.map(({ end }) => unknownPlace(keyOf(joint.pin, end)))], cautions: joint.cautions,
     warnings: [
       ...missing.map(({ end }) => `The ${end} pin was not measured; its bush is taken to be of the same size.`),

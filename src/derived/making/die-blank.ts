@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../methods/quantity/index.ts';
 import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
@@ -121,8 +122,15 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const exact = sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`);
   const hearsay = isLoose(exact);
   const straight = body === neck;
+  const leftOn = { ...shopFigure('grind-with-pair'), estimate: false };
+  const blank = hearsay ? reckon('length', [figures.height, leftOn], (finished, more) => finished! + more!) : figures.height;
+  const print = printer(context);
+  const finished = decimalWords(figures.height.quantity.value, context);
   const dimensions: MakingDimension[] = [
-    hearsay ? { ...exact, tolerance: { plus: shopNumber('grind-in-place'), minus: 0 }, why: `${lost}; 1/16 in (1.6 mm) left on, ground in place`, fitted: true } : exact,
+    ...(hearsay ? [
+      { ...sized('height', 'height of the blank, foot to face', blank, { plus: 10 * THOU, minus: 0 }, `${lost}, and 1/16 in (1.6 mm) left on; ground to ${finished} with its pair`), fitted: true as const },
+      sized('height-ground', 'height when ground with its pair', figures.height, plusMinus(0), lost),
+    ] : [exact]),
     sized('base-width', wide === undefined ? 'width of the foot' : 'width of the foot, key end', narrow, { plus: 0, minus: 10 * THOU }, wide === undefined ? figures.widthWhy : `${figures.widthWhy}, at the middle, less half of the key’s taper over the length`),
     ...(wide === undefined ? [] : [sized('far-width', 'width of the foot, far end', wide, { plus: 0, minus: 10 * THOU }, `${figures.widthWhy}, at the middle, and half of the key’s taper over the length`)]),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
@@ -135,11 +143,10 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   ];
   const dispute = knowledge.criteria.find((one) => one.id === `dies.${end}-hardness`)?.dispute;
   const unknowns = [...figures.unknowns, ...(ownFace === undefined ? [unknownPlace(`${end}-die.face-width`)] : []), ...(angle === undefined ? [unknownPlace(`dovetail.flank-angle@${end}`)] : []), ...(depth === undefined ? [unknownPlace(end === 'lower' ? 'seat.depth' : 'ram.dovetail-depth')] : []), ...keyedFlank(end, known, onDie)];
-  const print = printer(context);
   const shoulder = dovetail?.height ?? 0;
   if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
   if (figures.height.quantity.value <= shoulder + edge.quantity.value) return wrongDie(end, 'The other die and its plate leave no height for this one: heights as made or as read are wrong, or the other die was built up.', `The die would be no higher than its foot; above ${print(shoulder + edge.quantity.value)} is allowed: ${print(figures.height.quantity.value)}`);
-  const sizes: DieSizes = { height: figures.height.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU };
+  const sizes: DieSizes = { height: blank.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU };
   return possible({
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Alloy steel 4140 or 4340 (42CrMo4, 34CrNiMo6), bought hardened and tempered',
@@ -149,6 +156,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
       tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp FRONT on the end where the key is driven in: the front view is seen from there.',
       `Hardness: ${HARDNESS_TAKEN.because}${dispute === undefined ? '' : ` The other side: ${dispute[HARDNESS_TAKEN.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`} Who wants that writes it on this sheet, with steel and heat treatment, before the die is cut. No grinding burn either way.`,
+      ...(hearsay ? [`Height: ground to ${finished} with its pair, on the grinder, before the key is fitted.`] : []),
       ...(end === 'upper' ? [] : [`Leaves room for a key of ${printer(context)(figures.key.quantity.value)} at the middle of its length.`]),
       ...(end === 'upper' ? ['Its weight is part of the weight of the ram.'] : []),
     ],
@@ -157,7 +165,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     sources: [...new Set(['common-practice', 'page-dies', 'iso-1101', 'iso-21920', ...figures.height.sources, ...figures.width.sources])],
     warnings: [
       ...figures.warnings,
-      ...(hearsay ? ['Height: 1/16 in (1.6 mm) is left on, since what the dies were made to is known no better. With plate, die and key in it is ground in place, before the gap is set.'] : []),
+      ...(hearsay ? ['Height: 1/16 in (1.6 mm) is left on, since what the dies were made to is known no better. It is ground off on the grinder with its pair, before the key is fitted.'] : []),
       ...(face === undefined ? ['No face was read on either die, so the body goes straight up. Where a wider face is wanted, say it before cutting: the body then stands on a shoulder over the rim.'] : []),
       ...estimateWarnings(dimensions),
     ],
@@ -201,5 +209,8 @@ export function sturdyKey(reader: FigureReader, end: End): Figure {
   if (found !== undefined && found.quantity.value >= least) return found;
   return found === undefined ? { ...shopFigure('key-thickness') } : chosen(least, 'length', 'page-keys', found.from);
 }
+
+/** A height to grind to, in thousandths or hundredths and never in a fraction. */
+const decimalWords = (length: number, { system }: MakingContext): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
 
 const printer = (context: MakingContext) => (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);

@@ -101,16 +101,21 @@ export const sized = (name: string, title: string, figure: Figure, tolerance: To
   name, title, quantity: figure.quantity, tolerance, why, from: figure.from, estimate: figure.estimate, ...(fit === undefined ? {} : { fit }),
 });
 
-/** True where the readings leave more doubt in a length than half of its tolerance; sizes that only follow, or are fitted in place, do not count. */
+/** True where the readings leave more doubt in a length or an angle than half of its tolerance; sizes that only follow, or are fitted in place, do not count. */
 export function isLoose({ quantity, tolerance, fitted }: MakingDimension): boolean {
   const room = (tolerance.plus + tolerance.minus) / 2;
-  return fitted !== true && quantity.dimension === 'length' && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
+  return fitted !== true && (quantity.dimension === 'length' || quantity.dimension === 'angle') && room > 0 && 2 * quantity.uncertainty > room * 1.0001;
 }
 
 const TENTH_THOU = 0.0254e-4;
+const TENTH_DEGREE = Math.PI / 1800;
 
 /** How well a size is known and how finely it is cut, for the lines under `check before cutting`. */
 export function looseWords({ title, quantity, tolerance }: MakingDimension, system: PrintSystem): string {
+  if (quantity.dimension === 'angle') {
+    const degrees = (angle: number): string => formatQuantity({ dimension: 'angle', value: Math.ceil(angle / TENTH_DEGREE - 1e-6) * TENTH_DEGREE, uncertainty: 0 }, { unit: 'deg', resolution: TENTH_DEGREE, doubt: false });
+    return `${title}: known to ± ${degrees(2 * quantity.uncertainty)}, cut to ± ${degrees((tolerance.plus + tolerance.minus) / 2)}`;
+  }
   const print = (length: number, step: number): string => formatQuantity({ dimension: 'length', value: Math.ceil(length / step - 1e-6) * step, uncertainty: 0 }, { unit: system === 'inch' ? 'in' : 'mm', resolution: step, doubt: false });
   const coarse = system === 'inch' ? 10 * TENTH_THOU : 1e-5;
   const room = (tolerance.plus + tolerance.minus) / 2;

@@ -22,4 +22,4 @@ export { makeThrustWasher } from './thrust-washer.ts';
 export { makeRamProp } from './ram-prop.ts';
 export { makeSoleTimbers } from './sole-timbers.ts';
 export { makeCoilSpring } from './spring-order.ts';
-export { nextBar, stockOf, stockWords, together, type Stock } from './stock.ts';
+export { nextBar, stockBesides, stockOf, stockWords, together, type Stock } from './stock.ts';

@@ -77,6 +77,7 @@ function makeKey(end: End, values: Values, known: Known, context: MakingContext)
     state: 'to-make', kind, id: kind, title, quantity: 1, material: 'Tough medium-carbon steel, 1045 (C45) hot rolled or normalised; nothing that splinters or cracks', hardness: 'Not hardened, about 170 to 210 HB',
     ...(height === undefined ? {} : { mass: height.quantity.value * ((large.quantity.value + small.quantity.value) / 2) * length.quantity.value * STOCK_DENSITIES.steel }), roughness: 3.2e-6, dimensions, shape: keyShape(length.quantity.value, large.quantity.value, small.quantity.value, height?.quantity.value), unknowns, disputes: [],
     notes: [
+      ...(reuses ? [] : ['Cut after the new foot is in the seat, to the gap found.']),
       'Planed or milled, then filed to blue: contact over 80 % of the length or more, flat on the full flank.',
       'One face straight, the taper on the other. Break the long edges 1/32 in (0.8 mm).',
       'Chamfer both ends 1/8 in (3 mm), so that they do not swell under the drift.',

@@ -84,9 +84,10 @@ export function makeToggleBushings(values: Values, _known: Known, context: Makin
   const thinnest = [...jointFigures(values, 'toggle-pins.eye-outside').values()].sort((a, b) => a.quantity.value - b.quantity.value)[0];
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
   const others = sameAll(widths) ? [] : [`Made to the widest eye and each faced to its own: ${[...widths].map(([joint, width]) => `${words(joint)} ${print(width.quantity.value)}`).join(', ')}.`];
+  const hole = greatest(jointFigures(values, 'toggle-pins.eye-bore'));
   return bushing({
     kind: 'toggle-bushing', title, quantity: JOINTS.length, boreFigure: size.diameter, bore: sized('bore', 'bore, after pressing in', size.diameter, { plus: fit.fit.hole.upper, minus: -fit.fit.hole.lower }, size.why, fit.hole),
-    hole: greatest(jointFigures(values, 'toggle-pins.eye-bore')), holeKey: 'toggle-pins.eye-bore@lower-left', eye: thinnest, eyeKey: 'toggle-pins.eye-outside@lower-left', length: longest, lengthKey: 'toggle-pins.eye-width@lower-left', lengthWhy: 'width of the widest eye; faced flush with it', clearance: clearanceNote(fit, context),
+    hole, holesUnread: hole === undefined ? ['toggle-pins.eye-bore@lower-left'] : [], eye: thinnest, eyeKey: 'toggle-pins.eye-outside@lower-left', length: longest, lengthKey: 'toggle-pins.eye-width@lower-left', lengthWhy: 'width of the widest eye; faced flush with it', clearance: clearanceNote(fit, context),
     notes: ['One for each eye; count the eyes.', ...others], warnings: size.missing.map((joint) => `The ${words(joint)} pin was not measured; its bush is taken to be of the same size.`),
     unknowns: longest === undefined ? [] : JOINTS.filter((joint) => !widths.has(joint)).map((joint) => unknownPlace(`toggle-pins.eye-width@${joint}`)),
   }, context);

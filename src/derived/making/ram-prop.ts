@@ -37,6 +37,7 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
     sized('length', 'length, for today’s dies', length, { plus: 0, minus: shopNumber('prop-slack') }, `rest gap and twice the throw${helve ? ' by the arms of the helve' : ''}, less 1/4 in (6 mm): it goes in with the crank at the top and leaves no room to fall`),
     sized('side', 'side, square, actual size', side, { plus: shopNumber('key-thickness'), minus: 0 }, `table O-11: hardwood ${prop.name} for a hammer of up to ${printQuantity({ dimension: 'mass', value: prop.hammerMass, uncertainty: 0 }, context.system).replace(/(\d)(\d{3}) lb/, '$1,$2 lb')}, up to ${printQuantity({ dimension: 'length', value: prop.length, uncertainty: 0 }, context.system)} long`),
   ];
+  const out = context.alsoMade.has('lower-die') || context.alsoMade.has('filler-plate') ? reader.find('stack.lower-net|lower-die.height') : undefined;
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Sound straight-grained hardwood, dry: oak, ash, hickory or maple; no knot, no shake, no pith', hardness: 'Does not apply', mass: prop.side ** 2 * length.quantity.value * STOCK_DENSITIES.oak, dimensions,
     shape: propShape(prop.side, length.quantity.value), unknowns: [], disputes: [],
@@ -48,8 +49,16 @@ export function makeRamProp(values: Values, known: Known, context: MakingContext
       'Thrown away when split, crushed or soaked with oil.',
     ],
     cautions: ['isolate', 'block-ram', 'hands-out'], sources: ['osha-table-o-11', 'common-practice'],
-    warnings: ['The length rests on crank and gap, not on a rule held between the dies: bar the ram up and measure the room before sawing.', ...estimateWarnings(dimensions)],
+    warnings: ['The length rests on crank and gap, not on a rule held between the dies: bar the ram up and measure the room before sawing.', ...(out === undefined ? [] : [withoutDie(length.quantity.value, out.quantity.value, mass.quantity.value, context)]), ...estimateWarnings(dimensions)],
   }, context.system);
+}
+
+/** With the lower die out the ram has further to fall: a prop for today's dies does not reach from the seat. */
+function withoutDie(length: number, die: number, mass: number, context: MakingContext): string {
+  const print = (one: number): string => printQuantity({ dimension: 'length', value: one, uncertainty: 0 }, context.system);
+  const choice = propFor(mass, length + die);
+  const longer = choice.state === 'known' ? `a second prop of about ${print(length + die)}, ${print(choice.prop.side)} square, set on the seat` : 'steel props and an engineer';
+  return `With the lower die out this prop is too short by that die, ${print(die)}: for work in the seat ${longer}, measured before it is sawn.`;
 }
 
 function propShape(side: number, length: number): Shape {

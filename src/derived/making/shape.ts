@@ -19,8 +19,8 @@ export type Geometric = 'flat' | 'parallel' | 'square' | 'coaxial' | 'run-out';
 export type DimensionMark =
   /** Between two points, on the named side of the view; row 1 lies nearest to it. Above and below measure across, left and right upward. `words` stand in the place of the figure, a `note` behind it; `turned` figures that are too long run along their line. */
   | { readonly kind: 'straight'; readonly of: string; readonly from: Point; readonly to: Point; readonly side: Side; readonly row: number; readonly sign?: 'Ø'; readonly words?: string; readonly note?: string; readonly turned?: true }
-  /** An arrow to a point with the figure at its other end; `toward` in heights of the figures; `clear` where it is led up or down until the figure is clear of the view. */
-  | { readonly kind: 'leader'; readonly of?: string; readonly words?: string; readonly at: Point; readonly toward: readonly [right: number, up: number]; readonly sign?: 'Ø' | 'R' | 'C'; readonly clear?: true }
+  /** An arrow to a point with the figure at its other end, a `note` behind it; `toward` in heights of the figures; `clear` where it is led up or down until the figure is clear of the view. */
+  | { readonly kind: 'leader'; readonly of?: string; readonly words?: string; readonly at: Point; readonly toward: readonly [right: number, up: number]; readonly sign?: 'Ø' | 'R' | 'C'; readonly note?: string; readonly clear?: true }
   /** Roughness Ra of a machined surface, m, on the surface or at the end of a leader. */
   | { readonly kind: 'finish'; readonly roughness: number; readonly at: Point; readonly toward?: readonly [right: number, up: number] }
   /** The letter of a surface that others are measured from, hung on its outline. */

@@ -15,6 +15,10 @@ export interface Stock {
   readonly pieces: number;
   /** True where the section is not machined: it is bought as it is drawn. */
   readonly asSold: boolean;
+  /** True for timber whose sides are actual ones: dressed it would be too thin. */
+  readonly roughSawn?: true;
+  /** True where the hole that it goes into was not read, and may ask for a larger bar. */
+  readonly afterHole?: true;
 }
 
 interface Rule {
@@ -29,7 +33,7 @@ interface Rule {
 
 const KEY: Rule = { form: 'flat bar', across: [['large-end', 'small-end'], ['height']], along: [['length']] };
 const DIE: Rule = { form: 'block', across: [['base-width', 'far-width', 'neck-width', 'body-width'], ['height']], along: [['length']] };
-const BUSH: Rule = { form: 'round bar', across: [['outside']], along: [['length']] };
+const BUSH: Rule = { form: 'round bar', across: [['outside', 'outside-left', 'outside-right']], along: [['length']] };
 const PIN: Rule = { form: 'round bar', across: [['diameter']], along: [['length']] };
 const PULLEY: Rule = { form: 'round bar', across: [['diameter']], along: [['face']] };
 
@@ -78,7 +82,31 @@ export function stockOf(part: PartToMake, system: PrintSystem): Stock | undefine
   const length = lengthOf(part, rule, largest);
   if (length === undefined || across.some((size) => !Number.isFinite(size) || !(size > 0))) return undefined;
   const bought = across.map((size) => (asSold ? size : nextBar(size + CLEAN, system))).sort((a, b) => a - b);
-  return { form: rule.form, across: bought, length: upTo(length + SAW, system === 'inch' ? INCH / 4 : 0.005), pieces: part.quantity, asSold };
+  return {
+    form: rule.form, across: bought, length: upTo(length + SAW, system === 'inch' ? INCH / 4 : 0.005), pieces: part.quantity, asSold, ...(part.kind === 'ram-prop' ? { roughSawn: true } : {}),
+    ...(rule === BUSH && part.unknowns.some((one) => HOLE.test(one.key ?? '')) ? { afterHole: true } : {}),
+  };
+}
+
+/** Measuring places of holes that bushes are pressed into. */
+const HOLE = /-bore(@|$)/u;
+
+/**
+ * What else is bought for a part besides the piece that it is cut from: steel plates and rivets.
+ * @returns one line for each, empty where there is nothing, or where a size that decides is not on the drawing
+ */
+export function stockBesides(part: PartToMake, system: PrintSystem): readonly string[] {
+  const of = (name: string): number | undefined => part.dimensions.find((one) => one.name === name)?.quantity.value;
+  const print = (value: number): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, resolution: system === 'inch' ? INCH / 16 : 0.001 });
+  const bare = (value: number): string => print(value).replace(/ (?:in|mm)$/u, '');
+  const plates = (each: number, wide: number, long: number): string => `steel plate ${bare(of('plate') ?? 0)} by ${print(wide)}, ${each * part.quantity} pieces of ${print(long)}`;
+  const [plate, width, thickness] = [of('plate'), of('width'), of('thickness')];
+  if (plate === undefined || width === undefined) return [];
+  const [span, along, rivet] = [of('span'), of('plate-length'), of('rivet')];
+  if (part.kind === 'helve-cushion') return span === undefined ? [] : [plates(2, width, span)];
+  if (part.kind !== 'bow-strap' || along === undefined || rivet === undefined || thickness === undefined) return [];
+  // Four rivets through each of two pairs of plates.
+  return [plates(4, width, along), `rivets or bolts of ${print(rivet)}, ${8 * part.quantity} pieces for a grip of ${print(thickness + 2 * plate)}`];
 }
 
 /** The longest of the lengths on the drawing: pins of one set differ. */
@@ -98,14 +126,14 @@ export function stockWords(stock: Stock, system: PrintSystem): string {
   const print = (value: number, drawn = false): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, ...(drawn ? {} : { resolution: system === 'inch' ? INCH / 16 : 0.001 }) });
   const sides = stock.across.map((side) => print(side, stock.asSold));
   const section = stock.form === 'round bar' ? `bar ${sides[0] ?? ''} round` : `${stock.form} ${sides.map((side, index) => (index < sides.length - 1 ? side.replace(/ (?:in|mm)$/u, '') : side)).join(' by ')}`;
-  return `${section}, ${stock.pieces} ${stock.pieces === 1 ? 'piece' : 'pieces'} of ${print(stock.length)}`;
+  return `${stock.afterHole === true ? 'bought after the hole is read; as drawn now, ' : ''}${section}${stock.roughSawn === true ? ' full size, rough-sawn' : ''}, ${stock.pieces} ${stock.pieces === 1 ? 'piece' : 'pieces'} of ${print(stock.length)}`;
 }
 
 /** Pieces of one section and length together, so that they come from one bar. */
 export function together(stocks: readonly Stock[]): readonly Stock[] {
   const held: Stock[] = [];
   for (const stock of stocks) {
-    const same = held.findIndex((one) => one.form === stock.form && Math.abs(one.length - stock.length) < hair && one.across.length === stock.across.length && one.across.every((side, index) => Math.abs(side - (stock.across[index] ?? 0)) < hair));
+    const same = held.findIndex((one) => one.form === stock.form && one.afterHole === stock.afterHole && Math.abs(one.length - stock.length) < hair && one.across.length === stock.across.length && one.across.every((side, index) => Math.abs(side - (stock.across[index] ?? 0)) < hair));
     const one = held[same];
     if (one === undefined) held.push(stock);
     else held[same] = { ...one, pieces: one.pieces + stock.pieces };

@@ -75,7 +75,8 @@ function wordsOf(mark: SizeMark, part: PartToMake, system: PrintSystem): string 
   if (dimension === undefined) throw new Error(`${part.id} is drawn with a dimension that it does not have: ${mark.of}`);
   const words = sizeWords(dimension, system, mark.sign ?? '');
   const quantity = dimension.quantity.dimension;
-  if (mark.kind === 'straight') return mark.note === undefined ? words : `${words} ${mark.note}`;
+  if (mark.note !== undefined) return `${words} ${mark.note}`;
+  if (mark.kind === 'straight') return words;
   const name = quantity === 'count' ? `${words} coils` : quantity === 'angle' ? `${words} from upright` : words;
   return mark.sign === undefined && quantity === 'length' ? `${dimension.title}: ${name}` : name;
 }

@@ -1,5 +1,5 @@
 import { toBuy, type BuyLine, type Picture } from '../../derived/index.ts';
-import { partsToMake, stockOf, stockWords, type Making, type PartToMake } from '../../derived/making/index.ts';
+import { partsToMake, stockBesides, stockOf, stockWords, type Making, type PartToMake } from '../../derived/making/index.ts';
 import { notMadeWords } from '../making/index.ts';
 import { sizeWords } from '../making/size-words.ts';
 import type { Block } from '../report/block.ts';
@@ -66,5 +66,5 @@ export function orderBlocks(picture: Picture): readonly Block[] {
 /** What is bought for a part, so that it can be cut from it. */
 function stockRow(part: PartToMake, system: Picture['system']): readonly (readonly [string, string])[] {
   const stock = stockOf(part, system);
-  return stock === undefined ? [] : [['To buy', stockWords(stock, system)]];
+  return stock === undefined ? [] : [['To buy', stockWords(stock, system)], ...stockBesides(part, system).map((words) => ['And', words] as const)];
 }

@@ -1,5 +1,5 @@
 import { isOpen, type BuyLine, type Picture } from '../../derived/index.ts';
-import { stockOf, stockWords, together, type Making, type PartKind } from '../../derived/making/index.ts';
+import { stockBesides, stockOf, stockWords, together, type Making, type PartKind } from '../../derived/making/index.ts';
 
 /** For each part that is drawn, the things to buy that it is cut from: the first of them that an open job asks for. */
 const BOUGHT_AS: Readonly<Partial<Record<Making['kind'], readonly string[]>>> = {
@@ -52,6 +52,6 @@ function sayingOf({ system }: Picture, making: Making): readonly Saying[] {
   if (making.state !== 'to-make' || making.kind === 'belt') return [];
   if (BY_ITS_SHEET.has(making.kind)) return [{ of, words: 'by its sheet' }];
   const stock = stockOf(making, system);
-  if (stock !== undefined) return [{ of, words: stockWords(stock, system) }];
+  if (stock !== undefined) return [{ of, words: [stockWords(stock, system), ...stockBesides(making, system)].join('; ') }];
   return [{ of, words: `size not known; first measure ${making.unknowns.length === 0 ? 'what its sheet leaves open' : [...new Set(making.unknowns.map((one) => one.what))].join(', ')}` }];
 }
