@@ -42,8 +42,8 @@ export const INNER_ORDER: Readonly<Record<string, readonly string[]>> = {
     'diagnosis',
     'duty',
     'worksheet',
-    'making',
     'upkeep',
+    'making',
   ],
 };
 
