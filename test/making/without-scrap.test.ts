@@ -249,12 +249,12 @@ test('a strap has plates with a size, a hole and rivets, and holes in the beltin
   expect(millimetres(strap, 'plate-length')).toBeCloseTo(2 * millimetres(strap, 'margin'), 9);
   expect(strap.notes.join(' ')).toMatch(/Four rivets or bolts of 6 mm/);
   const marks = strap.shape.views[0]!.dimensions;
-  expect(marks.find((one) => one.kind === 'leader' && one.of === 'belting-hole')).toMatchObject({ note: 'in the belting' });
-  expect(marks.find((one) => one.kind === 'leader' && one.of === 'hole')).toMatchObject({ note: 'in the plates' });
+  expect(marks.find((one) => one.kind === 'leader' && one.of === 'belting-hole')).toMatchObject({ note: 'through the belting' });
+  expect(marks.find((one) => one.kind === 'leader' && one.of === 'hole')).toMatchObject({ note: 'through the plates' });
 });
 
 test('a strap that is made longer says on the drawing what was measured and what was said', () => {
   const { part, found } = SHEETS.find((one) => one.name === 'DT-90 inch bow-strap')!;
   expect(makingSheets(found, part)[0]).toContain('9 1/8 ±1/32 = 9 in measured + 1/8 in said');
-  expect(makingSheets(found, part)[0]).toContain('Ø0.828 +0.063/−0 in the belting');
+  expect(makingSheets(found, part)[0]).toContain('Ø0.828 +0.063/−0 through the belting');
 });

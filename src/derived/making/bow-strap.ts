@@ -90,8 +90,8 @@ function strapShape(between: number, margin: number | undefined, width: number, 
     { kind: 'straight', of: 'width', from: [x - c, -y], to: [x - c, y], side: 'right', row: 1 },
     ...(margin === undefined ? [] : [{ kind: 'straight', of: 'length', from: [-x, -y + c], to: [x, -y + c], side: 'below', row: 2 } as const, { kind: 'straight', of: 'margin', from: [between / 2, 0], to: [x, y - c], side: 'above', row: 1 } as const]),
     ...(hole === undefined || wide === undefined ? [] : [
-      { kind: 'leader', of: 'belting-hole', at: [-between / 2 + (wide / 2) * Math.SQRT1_2, (wide / 2) * Math.SQRT1_2], toward: [2, 4], sign: 'Ø', note: 'in the belting', clear: true } as const,
-      { kind: 'leader', of: 'hole', at: [between / 2 - (hole / 2) * Math.SQRT1_2, (hole / 2) * Math.SQRT1_2], toward: [-2, 7], sign: 'Ø', note: 'in the plates', clear: true } as const,
+      { kind: 'leader', of: 'belting-hole', at: [-between / 2 + (wide / 2) * Math.SQRT1_2, (wide / 2) * Math.SQRT1_2], toward: [2, 4], sign: 'Ø', note: 'through the belting', clear: true } as const,
+      { kind: 'leader', of: 'hole', at: [between / 2 - (hole / 2) * Math.SQRT1_2, (hole / 2) * Math.SQRT1_2], toward: [-2, 7], sign: 'Ø', note: 'through the plates', clear: true } as const,
     ]),
   ];
   const holes = centres.flatMap((centre) => (hole === undefined ? cross(centre, width * 0.15) : [circle(centre, wide! / 2), circle(centre, hole / 2, 'hidden'), ...cross(centre, wide! / 2)]));

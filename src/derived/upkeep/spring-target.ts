@@ -74,7 +74,7 @@ export function springAsSet(inputs: SettingInputs, known: (key: string) => Quant
       length, least: target.from, ...(load === undefined ? {} : { load }),
       target: {
         from: length, basis: 'worked-out', ...(target.anew === undefined ? {} : { anew: target.anew }), sources: ['common-practice', 'own-model'],
-        sentence: `${print(target.from.value, 'up')} is the shortest that it may run down to, and ${print(swing)} is what it ran shorter than it stood. Start there, and film it.${bears}${target.anew === true ? ' A spring that ran shorter than that was overloaded: find out first why it was drawn so tight, or the new one goes the same way.' : ''}`,
+        sentence: `${print(target.from.value, 'up')} is the shortest that it may run down to, and ${print(swing)} is what it ran shorter than it stood. Start there, and once it may run again film it.${bears}${target.anew === true ? ' A spring that ran shorter than that was overloaded: find out first why it was drawn so tight, or the new one goes the same way.' : ''}`,
       },
     },
     missing: [],
