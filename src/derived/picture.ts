@@ -13,7 +13,7 @@ import { workOutNoise } from './noise/noise.ts';
 import { notCheckedOf, type NotChecked } from './not-checked.ts';
 import type { PrintSystem } from './print-system.ts';
 import { putSeatStrength, workOutSeatPressure } from './seat/seat-pressure.ts';
-import { workOutCoilSpring } from './spring/coil-spring.ts';
+import { workOutCoilSpring } from './spring/index.ts';
 import { workOutStack } from './stack/index.ts';
 import { foldWithoutVainRuns } from './runs-in-vain.ts';
 import { readingsAtOdds, type Known } from './survey/index.ts';

@@ -44,3 +44,6 @@ export interface Finding {
   readonly override?: { readonly author: string; readonly reason: string; readonly entry: string; readonly defaultRule: string };
   readonly dispute?: { readonly oneSide: string; readonly otherSide: string; readonly source: string };
 }
+
+/** True where a finding asks for work. What is sound, not known or does not apply asks for none. */
+export const isFault = (finding: Pick<Finding, 'grade'>): boolean => finding.grade === 'watch' || finding.grade === 'limited' || finding.grade === 'stand-down';

@@ -1,5 +1,5 @@
 import type { Criterion, Job } from '../../knowledge/index.ts';
-import type { Finding } from './finding.ts';
+import { isFault, type Finding } from './finding.ts';
 
 /**
  * What is only watched as long as nothing is made to it is mended before something is: a bearing is poured to a journal, so
@@ -16,5 +16,3 @@ export function mendedFirst(findings: readonly Finding[], criteria: readonly Cri
     return wanted.length === 0 ? finding : { ...finding, cures: wanted, reason: `${finding.reason} Something is made to it now, so it is made right first: "${first.get(wanted[0] ?? '')?.title ?? ''}" is on the worksheet.` };
   });
 }
-
-const isFault = (finding: Finding): boolean => finding.grade === 'watch' || finding.grade === 'limited' || finding.grade === 'stand-down';

@@ -1,5 +1,5 @@
 import type { Known } from '../survey/index.ts';
-import type { Finding } from './finding.ts';
+import { isFault, type Finding } from './finding.ts';
 
 const POUR = 'bearings.pour';
 
@@ -9,7 +9,7 @@ const POUR = 'bearings.pour';
  */
 export function leaveOutPouring(findings: readonly Finding[], { progress, history, looks }: Pick<Known, 'progress' | 'history' | 'looks'>): readonly Finding[] {
   const read = [...Object.keys(history), ...Object.keys(looks)].some((key) => key.startsWith('pouring.'));
-  const asked = findings.some((finding) => ['watch', 'limited', 'stand-down'].includes(finding.grade) && finding.cures.includes(POUR));
+  const asked = findings.some((finding) => isFault(finding) && finding.cures.includes(POUR));
   if (read || asked || progress[POUR] !== undefined) return findings;
   return findings.map((finding) => (finding.part === 'pouring' && finding.grade === 'not-known' ? { ...finding, grade: 'does-not-apply', reason: 'No bearing is to be poured.', missing: [] } : finding));
 }

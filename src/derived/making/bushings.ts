@@ -3,7 +3,7 @@ import { bushing } from './bushing.ts';
 import { crankPinSize } from './crank-pin-size.ts';
 import { FigureReader, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { clearanceNote } from './fit-words.ts';
-import { jointPinSize, type JointPinKind } from './joint-pins.ts';
+import { jointPinSize, keyOf, type JointPinKind } from './joint-pins.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making } from './part-to-make.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
@@ -123,8 +123,6 @@ const JOINTS: Readonly<Record<'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bu
     title: 'Bushing of the treadle', ends: [''], quantity: 2, pin: 'treadle.pivot-diameter', fresh: 'treadle-pin', width: 'treadle.eye-width', bore: 'treadle.eye-bore', outside: 'treadle.eye-outside', clearance: LINKAGE, notes: ['One for each side; count them. Hard plastic (nylon, acetal) does as well here; its bore then 0.005 in (0.13 mm) larger.'], cautions: ['isolate', 'block-ram'],
   },
 };
-
-const keyOf = (place: string, end: string): string => (end === '' ? place : `${place}@${end}`);
 
 function jointBushing(kind: keyof typeof JOINTS, values: Values, context: MakingContext): Making {
   const joint = JOINTS[kind];

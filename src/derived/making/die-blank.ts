@@ -1,4 +1,3 @@
-import { formatQuantity } from '../../methods/quantity/index.ts';
 import { knowledge, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
@@ -8,6 +7,7 @@ import { ALONE, type MakingContext } from './making-context.ts';
 import { seatDepth, seatOverPlate } from './over-plate.ts';
 import type { Making, MakingDimension, PartDispute, Unknown } from './part-to-make.ts';
 import { possible } from './possible.ts';
+import { fineLength } from './shop-units.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
 
 const THOU = shopNumber('pin-clearance-least') / 2;
@@ -125,7 +125,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const leftOn = { ...shopFigure('grind-with-pair'), estimate: false };
   const blank = hearsay ? reckon('length', [figures.height, leftOn], (finished, more) => finished! + more!) : figures.height;
   const print = printer(context);
-  const finished = decimalWords(figures.height.quantity.value, context);
+  const finished = fineLength(figures.height.quantity.value, context.system);
   const dimensions: MakingDimension[] = [
     ...(hearsay ? [
       { ...sized('height', 'height of the blank, foot to face', blank, { plus: 10 * THOU, minus: 0 }, `${lost}, and 1/16 in (1.6 mm) left on; ground to ${finished} with its pair`), fitted: true as const },
@@ -209,8 +209,5 @@ export function sturdyKey(reader: FigureReader, end: End): Figure {
   if (found !== undefined && found.quantity.value >= least) return found;
   return found === undefined ? { ...shopFigure('key-thickness') } : chosen(least, 'length', 'page-keys', found.from);
 }
-
-/** A height to grind to, in thousandths or hundredths and never in a fraction. */
-const decimalWords = (length: number, { system }: MakingContext): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
 
 const printer = (context: MakingContext) => (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);

@@ -41,7 +41,8 @@ const JOINTS: Readonly<Record<JointPinKind, PinJoint>> = {
 };
 const SIXTY_FOURTH = shopNumber('plate-room');
 
-const keyOf = (place: string, end: string): string => (end === '' ? place : `${place}@${end}`);
+/** Key of a reading at one end of a joint; an empty end where there is only one. */
+export const keyOf = (place: string, end: string): string => (end === '' ? place : `${place}@${end}`);
 
 interface PinSize {
   readonly diameter: Figure;

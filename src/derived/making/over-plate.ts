@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../methods/quantity/index.ts';
+import { fineLength } from './shop-units.ts';
 import { printQuantity } from '../print-system.ts';
 import { reckon, type Figure, type FigureReader } from './figure.ts';
 import type { MakingContext } from './making-context.ts';
@@ -36,11 +36,10 @@ export function seatOverPlate(reader: FigureReader, context: MakingContext): Sea
   const lean = reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made');
   if (over !== undefined || !context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || lean.quantity.value <= 0) return { width, open: false, warnings: [] };
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
-  const fine = (length: number): string => formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });
   const narrower = closesIn(plate, lean).quantity.value;
   const widened = { ...width, quantity: { ...width.quantity, uncertainty: Math.hypot(width.quantity.uncertainty, narrower / 2) } };
   return {
     width: widened, open: true,
-    warnings: [`Filler plate and foot are both cut as if ${print(width.quantity.value)} had been read at the top of the plate, ${print(plate.quantity.value)} over the sunk floor: that leaves metal on. If it was read at the sunk floor, the seat is ${fine(narrower)} narrower on top of the plate, and so are plate and foot. Measure there before either is cut.`],
+    warnings: [`Filler plate and foot are both cut as if ${print(width.quantity.value)} had been read at the top of the plate, ${print(plate.quantity.value)} over the sunk floor: that leaves metal on. If it was read at the sunk floor, the seat is ${fineLength(narrower, context.system)} narrower on top of the plate, and so are plate and foot. Measure there before either is cut.`],
   };
 }

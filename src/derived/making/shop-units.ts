@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { PrintSystem } from '../print-system.ts';
 
 /** A figure, a range of figures or a fraction. */
@@ -11,3 +12,7 @@ const PAIR = new RegExp(String.raw`(${FIGURE}(?: (?:to|or|by) ${FIGURE})*) (in|l
  */
 export const inShopUnits = (words: string, system: PrintSystem): string =>
   words.replace('one foot (300 mm)', system === 'inch' ? 'one foot' : '300 mm').replace(PAIR, (_, inches: string, unit: string, metric: string) => (system === 'inch' ? `${inches} ${unit === 'F' ? '°F' : unit}` : metric));
+
+/** A length to grind or file to: in thousandths of an inch or hundredths of a millimetre, never in a fraction. @param length m */
+export const fineLength = (length: number, system: PrintSystem): string =>
+  formatQuantity({ dimension: 'length', value: length, uncertainty: 0 }, system === 'inch' ? { unit: 'in', resolution: 0.0254e-3, doubt: false } : { unit: 'mm', resolution: 1e-5, doubt: false });

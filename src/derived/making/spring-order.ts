@@ -10,6 +10,7 @@ import { roundPressure } from './round-pressure.ts';
 import { possible } from './possible.ts';
 import { centreLine, circle, line, type Mark, type Shape } from './shape.ts';
 import { shopFigure } from './shop-figures.ts';
+import { coilEndsOf } from '../spring/index.ts';
 import { springAsSet, springTarget } from '../upkeep/index.ts';
 import { easierSpring, FREE_LENGTH_TOLERANCE, wireAnswers } from './spring-choice.ts';
 import { seenShortWords } from './spring-seen-short.ts';
@@ -17,7 +18,6 @@ import { seenShortWords } from './spring-seen-short.ts';
 const KIND = 'coil-spring';
 const TITLE = 'Coil spring, order sheet';
 const MODULUS = EUROPEAN_SHEAR_MODULUS['oil-hardened'];
-const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
 /** Amplitude that unpeened spring wire stands for ever, Pa: 35 ksi. */
 const ENDLESS_AMPLITUDE = 241e6;
 
@@ -34,8 +34,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
   const coils = size('coils');
   const free = size('free-length');
   if (wire === undefined || inside === undefined || coils === undefined || free === undefined) return reader.notKnown(KIND, TITLE);
-  const answer = known.looks['coil-spring.ends']?.answer ?? '';
-  const ends = ENDS[answer] ?? 'cold-ground';
+  const { ends, answer } = coilEndsOf(known.looks);
   const print = (quantity: Quantity): string => printQuantity(quantity.dimension === 'pressure' ? roundPressure(quantity.value, context.system) : { ...quantity, uncertainty: 0 }, context.system);
   const cannot = (because: string, problem: string): Making => ({ state: 'cannot-be', kind: KIND, title: TITLE, because, problem });
   if (activeCoils(coils.quantity.value, ends) < 1) return cannot('Fewer than one coil would work: count the coils again, from tip to tip.', `The coils must leave one that works; 3 and more are allowed: ${coils.quantity.value}`);

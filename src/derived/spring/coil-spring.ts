@@ -1,15 +1,13 @@
-import { EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, permissibleSolidStress, solidLength, springIndex, wahlFactor, wireStrength, activeCoils, deadCoils, type CoilEnds } from '../../methods/elements/index.ts';
+import { EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, permissibleSolidStress, solidLength, springIndex, wahlFactor, wireStrength, activeCoils, deadCoils } from '../../methods/elements/index.ts';
 import type { Known } from '../survey/index.ts';
 import { workOut, type Ledger } from '../ledger.ts';
+import { coilEndsOf } from './coil-ends.ts';
 
 /** Hammer springs are oil-hardened or hot wound. */
 const SHEAR_MODULUS = EUROPEAN_SHEAR_MODULUS['oil-hardened'];
 const SOURCES = ['en-13906-1', 'bhandari-springs'];
 const FAMILY = ['coil-and-toggle'] as const;
 const WHY_NOT = 'this hammer has no coil spring';
-
-/** Answers of the look at the ends, as the handbooks call them. */
-const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
 
 /** Two published tables of what the same wire stands; both are worked out wherever one of them is judged by. */
 const TABLES = [
@@ -22,9 +20,8 @@ const TABLES = [
  * Where nobody looked at the ends they are taken as closed and ground, and the formula says so.
  */
 export function workOutCoilSpring(ledger: Ledger, known: Known): void {
-  const answer = known.looks['coil-spring.ends']?.answer ?? '';
-  const ends = ENDS[answer] ?? 'cold-ground';
-  const endsWords = ENDS[answer] === undefined ? 'ends taken as closed and ground' : `ends ${answer.replaceAll('-', ' ')}`;
+  const { ends, answer } = coilEndsOf(known.looks);
+  const endsWords = answer === '' ? 'ends taken as closed and ground' : `ends ${answer.replaceAll('-', ' ')}`;
   const common = { sources: SOURCES, families: FAMILY, whyNot: WHY_NOT };
   const wire = 'coil-spring.wire';
   const coils = 'coil-spring.coils';

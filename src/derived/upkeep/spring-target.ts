@@ -1,11 +1,11 @@
 import { activeCoils, EUROPEAN_SHEAR_MODULUS, helicalRate, helicalStress, permissibleSolidStress, solidLength, springIndex, wahlFactor, wireStrengthSides, type CoilEnds, type WireKind } from '../../methods/elements/index.ts';
 import type { Quantity } from '../../methods/quantity/index.ts';
+import { coilEndsOf } from '../spring/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
 import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
 
 /** Spring travel that is kept before the coils touch; common practice. */
 const TRAVEL_KEPT = 0.2;
-const ENDS: Readonly<Record<string, CoilEnds>> = { 'closed-and-ground': 'cold-ground', closed: 'cold-unground', open: 'plain', 'open-and-ground': 'plain-ground' };
 const POUND = 4.4482216152605;
 const RENEWED = 'spring.renew';
 /** The order sheet names a wire that stands going solid, and this one where none does; an old spring is taken as plain wire. */
@@ -20,7 +20,7 @@ export function springTarget({ known: hammer, jobs, system = 'inch' }: SettingIn
   const renewed = jobs?.has(RENEWED) ?? false;
   const size = sizeOf(jobs, known);
   const [free, wire, coils] = [size('free-length'), size('wire'), size('coils')];
-  const ends = endsOf(hammer);
+  const { ends } = coilEndsOf(hammer.looks);
   if (free === undefined || wire === undefined || coils === undefined) return { missing: [...NEW_SPRING] };
   const solid = solidLength(wire.value, coils.value, ends);
   const travel = free.value - solid;
@@ -98,15 +98,13 @@ function loadAt({ known: hammer, jobs }: SettingInputs, known: (key: string) => 
   const size = sizeOf(jobs, known);
   const [free, wire, coils, inside] = [size('free-length'), size('wire'), size('coils'), size('inside-diameter')];
   if (free === undefined || wire === undefined || coils === undefined || inside === undefined || length >= free.value) return undefined;
-  const rate = helicalRate(EUROPEAN_SHEAR_MODULUS['oil-hardened'], wire.value, inside.value + wire.value, activeCoils(coils.value, endsOf(hammer)));
+  const rate = helicalRate(EUROPEAN_SHEAR_MODULUS['oil-hardened'], wire.value, inside.value + wire.value, activeCoils(coils.value, coilEndsOf(hammer.looks).ends));
   return { dimension: 'force', value: rate * (free.value - length), uncertainty: 0 };
 }
 
 /** A size of the spring that there will be: as made where it is renewed. */
 const sizeOf = (jobs: SettingInputs['jobs'], known: (key: string) => Quantity | undefined) => (place: string): Quantity | undefined =>
   (jobs?.has(RENEWED) === true ? known(`coil-spring.${place}#as-made`) : undefined) ?? known(`coil-spring.${place}`);
-
-const endsOf = (hammer: SettingInputs['known']): CoilEnds => ENDS[hammer.looks['coil-spring.ends']?.answer ?? ''] ?? 'cold-ground';
 
 /** Stress with the coils touching over what this wire stands by the lower table; undefined without the inside diameter. */
 function stressShareAtSolid(wire: number, inside: number | undefined, coils: number, travel: number, ends: CoilEnds, kind: WireKind): number | undefined {

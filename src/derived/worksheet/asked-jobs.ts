@@ -1,9 +1,9 @@
 import type { Job, Knowledge } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { isFault, type Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import { chanceOfAny, drawOf, type Cause } from './cause.ts';
 import { DOUBT } from './causes-of-readings.ts';
-import { findingKey, insteadOf, isFault } from './cure-needs.ts';
+import { findingKey, insteadOf } from './cure-needs.ts';
 import { needOf } from './need-of.ts';
 import type { WorksheetJob } from './worksheet.ts';
 

@@ -1,10 +1,10 @@
 import { SAFE_TO_TOUCH, SAFETY_FIRST, TRIAL_JOB, type Knowledge, type LimitKind } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { isFault, type Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { ChoiceProblem, Cure } from './best-choice.ts';
 import { chooseBest } from './choose-best.ts';
 import { closersOf, comingAlong, doneForOf } from './comes-along.ts';
-import { cureWays, findingKey, insteadOf, isFault } from './cure-needs.ts';
+import { cureWays, findingKey, insteadOf } from './cure-needs.ts';
 import { dutyAfter, type DutyAfter } from './duty-after.ts';
 import { insteadJobs } from './instead-jobs.ts';
 import { isOpen } from './job-entry.ts';

@@ -1,13 +1,10 @@
 import type { LinkageFamily } from '../../hammer/index.ts';
 import type { Job, Knowledge } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { isFault, type Finding } from '../condition/index.ts';
 import { valueKey } from '../value.ts';
 
 /** Name of a finding: `criterion` or `criterion@place`. */
 export const findingKey = (finding: Finding): string => valueKey(finding.criterion, finding.at);
-
-/** True where a finding asks for work. What is sound, not known or does not apply asks for none. */
-export const isFault = (finding: Finding): boolean => finding.grade === 'watch' || finding.grade === 'limited' || finding.grade === 'stand-down';
 
 /**
  * What has to be done before a finding may be taken as cured: of each list one job, the first being the one that the

@@ -1,8 +1,8 @@
 import { LOOKING_JOBS, type Knowledge } from '../../knowledge/index.ts';
-import type { Finding, Limit } from '../condition/index.ts';
+import { isFault, type Finding, type Limit } from '../condition/index.ts';
 import { dutyOf, type Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
-import { cureWays, findingKey, isFault } from './cure-needs.ts';
+import { cureWays, findingKey } from './cure-needs.ts';
 import { limitBurden } from './limit-burden.ts';
 import { settledBy } from './settled-by-trial.ts';
 

@@ -1,7 +1,7 @@
 import { draw, nextUniform, normalQuantile, seeded, type Distribution } from '../../methods/chance/index.ts';
 import { HOUR_WORTH, LOOKING_JOBS, OF_THE_PLACE, SMALL_SETTING_HOURS, TRIAL_JOB, type Span } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
-import { findingKey, isFault } from './cure-needs.ts';
+import { isFault, type Finding } from '../condition/index.ts';
+import { findingKey } from './cure-needs.ts';
 import { SpanTables } from './quantile-table.ts';
 import type { CostToCure, NothingOff } from './cost-to-cure.ts';
 import { isOpen } from './job-entry.ts';

@@ -1,0 +1,2 @@
+export { coilEndsOf } from './coil-ends.ts';
+export { workOutCoilSpring } from './coil-spring.ts';
