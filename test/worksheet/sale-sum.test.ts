@@ -39,12 +39,18 @@ test.each(HAMMERS)('a buyer can add up the sale sheet of $tag', ({ found }: { fo
   const cures = table(blocks, 'What a buyer takes off because')?.rows.map((row) => money(row.cells[2] ?? '')) ?? [];
   expect(cures).toEqual([...cures].sort((a, b) => a - b));
   // Nothing but what nobody checked comes after them, and it takes off: no line brings money that nothing stands for.
-  const after = rows.slice(1 + above.length, -1);
+  const rounded = rows.filter((cells) => cells[0] === 'Rounded');
+  // Half of the step that money of this size is printed to, and half a unit a line.
+  for (const cells of rounded) expect(Math.abs(money(cells[1] ?? ''))).toBeLessThanOrEqual(25 + rows.length / 2);
+  const after = rows.slice(1 + above.length, -1).filter((cells) => cells[0] !== 'Rounded');
   expect(after.map((cells) => cells[0])).toEqual(sale.notChecked.length === 0 ? [] : ['What nobody checked']);
   for (const cells of after) expect(cells[1]).toMatch(/^−/);
   // The base stays within its own range.
   expect(lines[0]).toBeGreaterThan(sale.base.value.least);
   expect(lines[0]).toBeLessThan(sale.base.value.most);
+  // About the middle of the value the base is about its own mean, that of a triangle: a third of its three figures.
+  const { least, likely, most } = sale.base.value;
+  expect(Math.abs(lines[0]! / ((least + likely + most) / 3) - 1)).toBeLessThan(0.05);
   // Without rounding the same: the lines give the middle of the range.
   expect(sale.sum.reduce((sum, line) => sum + line.amount, 0)).toBeCloseTo(sale.value.p50, 6);
   // Whatever comes right with a share names a share that stands above.

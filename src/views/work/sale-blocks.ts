@@ -51,16 +51,18 @@ const SUM_WORDS = { share: 'share', cure: 'to put right' } as const;
 function sumTable({ sum, currency, value }: SaleValue): Block {
   const said = rounded(value.p50);
   const whole = (amount: number): number => Math.sign(amount) * Math.round(Math.abs(amount));
-  // The base carries all roundings, so that the printed lines give the printed end.
-  const amounts = sum.map((line) => (line.kind === 'base' ? said - sum.filter((one) => one !== line).reduce((total, one) => total + whole(one.amount), 0) : whole(line.amount)));
+  const amounts = sum.map((line) => whole(line.amount));
   let left = 0;
-  const rows = sum.map((line, index): TableRow => {
+  const rows: TableRow[] = sum.map((line, index) => {
     const amount = amounts[index] ?? 0;
     left += amount;
     const words = line.kind === 'base' ? `Base, the middle of it: ${line.words}` : line.kind === 'share' || line.kind === 'cure' ? `${capital(line.words)} (${SUM_WORDS[line.kind]})` : capital(line.words);
     return { cells: [words, line.kind === 'base' ? exactMoney(amount, currency) : `${amount < 0 ? '−' : '+'} ${exactMoney(Math.abs(amount), currency)}`, exactMoney(left, currency)] };
   });
-  return { kind: 'table', caption: 'How it adds up: each line at what it comes to about the middle of its range, which lies above its likely figure where the range reaches further up than down', columns: ['What', 'Money', 'Left'], rows: [...rows, { cells: ['As it stands, as likely more as less', '', exactMoney(left, currency)] }] };
+  // The headline is rounded as the trade rounds; what that takes or gives is a line of its own, and no line above is bent for it.
+  const rounding = said - left;
+  if (rounding !== 0) rows.push({ cells: ['Rounded', `${rounding < 0 ? '−' : '+'} ${exactMoney(Math.abs(rounding), currency)}`, exactMoney(said, currency)] });
+  return { kind: 'table', caption: 'How it adds up: each line at what it comes to about the middle of its range, which lies above its likely figure where the range reaches further up than down', columns: ['What', 'Money', 'Left'], rows: [...rows, { cells: ['As it stands, as likely more as less', '', exactMoney(said, currency)] }] };
 }
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
