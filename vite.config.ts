@@ -15,7 +15,7 @@ function withoutExamples(): Plugin {
       if (/[\\/]src[\\/]methods[\\/]quantity[\\/]tools\.ts$/.test(id)) return { code: code.replace(/\}, '(?:[^'\\]|\\.)*'/g, "}, ''"), map: null };
       if (!/[\\/]src[\\/]knowledge[\\/]criteria[\\/]/.test(id)) return undefined;
       // Rows of the component list are for the tests, too.
-      const left = code.replace(/\brows: \[[\d., ]*\]/g, 'rows: []').replace(/\bexamples: \[(?:\s*\{[^{}]*\},?)*\s*\]/g, 'examples: []');
+      const left = code.replace(/\brows: \[[\d., ]*\],?/g, '').replace(/\bexamples: \[(?:\s*\{[^{}]*\},?)*\s*\],?/g, '');
       // Only of a gate is the question ever asked in words of its own: where nothing else says what would settle it.
       const asked = left.split(/(?=\n {4}id: ')/).map((one) => (/\bgate: true\b/.test(one) ? one : one.replace(/\bquestion: '(?:[^'\\]|\\.)*'/, "question: ''"))).join('');
       if (/\bstands: '/.test(left)) this.error(`the examples of ${id} are written in a way that the build does not read`);

@@ -2,6 +2,7 @@ import { CAUTIONS } from './cautions.ts';
 import { DISPUTES } from './criteria/disputes.ts';
 import { forJudging } from './for-judging.ts';
 import type { Knowledge } from './job.ts';
+import { CHEAPER } from './jobs/cheaper.ts';
 import { SOURCES } from './sources.ts';
 
 /** Everything that the program knows beforehand. */
@@ -10,5 +11,9 @@ export const knowledge: Knowledge = {
   criteria: forJudging.criteria.map((criterion) => {
     const dispute = DISPUTES[criterion.id];
     return dispute === undefined ? criterion : { ...criterion, dispute };
+  }),
+  jobs: forJudging.jobs.map((job) => {
+    const cheaper = CHEAPER[job.id];
+    return cheaper === undefined ? job : { ...job, cheaper };
   }),
 };

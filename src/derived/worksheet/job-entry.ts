@@ -38,7 +38,7 @@ export function jobEntry({ known, knowledge, book, all }: Bench, chosen: Chosen,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
     after, stage: job.stage,
     hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: cautionsFor(job.cautions, known.identity.family),
-    state: chosen.state, ...(job.cheaper === undefined ? {} : { cheaper: job.cheaper }),
+    state: chosen.state,
     ...(spent === undefined || chosen.again !== undefined ? {} : { hoursSpent: spent }), ...(chosen.again === undefined ? {} : { again: chosen.again }), ...(need === undefined || chosen.state === 'started' || !isOpen(chosen) ? {} : { need }),
   };
 }

@@ -26,7 +26,6 @@ export interface WorksheetJob {
   readonly heard: readonly HeardPrice[];
   readonly cautions: readonly string[];
   readonly state: 'open' | 'planned' | 'started' | 'done' | 'dropped';
-  readonly cheaper?: string;
   /** Work paid for outside; absent where there is none or one price covers the whole job. */
   readonly outside?: { readonly words: string; readonly cost: Span; readonly source: string };
   /** Kind of the price that covers the whole job, parts and outside work together, where one was heard. */

@@ -22,4 +22,7 @@ export const DISPUTES: Readonly<Record<string, Dispute>> = {
   'running.noise': { oneSide: 'By the 85 dBA, 3 dB rule the allowed time at 100 dBA is 15 min.', otherSide: 'By the 90 dBA, 5 dB rule of the United States it is 2 h.', source: 'osha-1910-95' },
   'bolts.state': { oneSide: 'A hammer belongs bolted hard to its block.', otherSide: 'Belting bonded under the foot has held and quietened a 50 lb hammer since the eighties.', source: 'page-foundation' },
   'foundation.kind': { oneSide: 'Two feet of concrete under every hammer.', otherSide: 'Old sleepers or oak beams, well bolted, work as well at 50 lb; both have stood for decades.', source: 'page-foundation' },
+  'drive.rate': { oneSide: 'It always ran at 400, and nothing broke.', otherSide: '10 % more is 1.21 times the load and 25 % more 1.56 times; never above the maker’s rate, and 15 to 20 % under where it is not known.', source: 'rigid-body-mechanics' },
+  'idler.drag': { oneSide: 'The belt should hang well clear of the pulley: one was found with four to five inches.', otherSide: 'Just clear is enough; more only lengthens the pedal’s travel.', source: 'page-drive' },
+  'converter.unbalance': { oneSide: 'Five in a hundred is the most that a motor should see.', otherSide: 'Converter users live with up to ten and watch the motor’s temperature.', source: 'nema-mg-1' },
 };

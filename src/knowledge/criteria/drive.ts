@@ -11,7 +11,6 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
       { grade: 'stand-down', from: '140 %', source: 'rigid-body-mechanics', because: 'Twice the load on arms, pins and spring.' },
     ] },
     gate: false, minutes: 3, cures: ['drive.set-speed'], cautions: ['stand-aside'],
-    dispute: { oneSide: 'It always ran at 400, and nothing broke.', otherSide: '10 % more is 1.21 times the load and 25 % more 1.56 times; never above the maker’s rate, and 15 to 20 % under where it is not known.', source: 'rigid-body-mechanics' },
     examples: [{ given: '104 %', grade: 'sound', stands: 'just under' }, { given: '105 %', grade: 'watch', stands: 'at' }, { given: '106 %', grade: 'watch', stands: 'just over' }, { given: '114 %', grade: 'watch', stands: 'just under' }, { given: '115 %', grade: 'limited', stands: 'at' }, { given: '116 %', grade: 'limited', stands: 'just over' }, { given: '139 %', grade: 'limited', stands: 'just under' }, { given: '140 %', grade: 'stand-down', stands: 'at' }, { given: '141 %', grade: 'stand-down', stands: 'just over' }],
   },
   {
@@ -73,7 +72,6 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
       bottoms: { grade: 'watch', because: 'The pedal bottoms before the belt grips.', source: 'common-practice' },
     } },
     gate: false, minutes: 3, cures: ['idler.set'], cautions: ['pinch'],
-    dispute: { oneSide: 'The belt should hang well clear of the pulley: one was found with four to five inches.', otherSide: 'Just clear is enough; more only lengthens the pedal’s travel.', source: 'page-drive' },
     examples: [{ given: 'clear', grade: 'sound', stands: 'plain' }, { given: 'drags', grade: 'limited', stands: 'plain' }, { given: 'bottoms', grade: 'watch', stands: 'plain' }],
   },
   {
@@ -164,7 +162,6 @@ export const DRIVE_CRITERIA: readonly Criterion[] = [
       { grade: 'limited', from: '5 %', source: 'nema-mg-1', because: 'Above 5 % a motor should not be run: it overheats.', limits: [{ kind: 'greatest-tread', value: { fixed: '50 %' }, sentence: 'Tread no deeper than {value}.' }, { kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }] },
     ] },
     gate: false, minutes: 10, cures: ['converter.balance'], cautions: ['electrician'],
-    dispute: { oneSide: 'Five in a hundred is the most that a motor should see.', otherSide: 'Converter users live with up to ten and watch the motor’s temperature.', source: 'nema-mg-1' },
     examples: [{ given: '1.9 %', grade: 'sound', stands: 'just under' }, { given: '2 %', grade: 'watch', stands: 'at' }, { given: '2.1 %', grade: 'watch', stands: 'just over' }, { given: '4 %', grade: 'watch', stands: 'just under' }, { given: '5 %', grade: 'limited', stands: 'at' }, { given: '6 %', grade: 'limited', stands: 'just over' }],
   },
   {

@@ -14,7 +14,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'base-shims', words: 'steel shims, assorted', quantity: 1, priceEach: { least: 5, likely: 15, most: 30 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'top-heavy'], source: 'page-bearings',
-    cheaper: 'Hardwood wedges do for a trial; they settle within weeks.',
   },
   {
     id: 'base.grout', title: 'Bed the base all round', part: 'base', families: EVERY, stage: 1,
@@ -27,7 +26,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'grout', words: 'non-shrink grout, bag', quantity: 2, priceEach: { least: 20, likely: 30, most: 45 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'top-heavy'], source: 'common-practice',
-    cheaper: 'Rubber belting under the foot evens it out for a small hammer.',
   },
   {
     id: 'base.mend-ear', title: 'Mend a cracked bolt ear of the base', part: 'base', families: EVERY, stage: 3,
@@ -38,7 +36,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'clamp-plate', words: 'steel plate and bolts', quantity: 1, priceEach: { least: 20, likely: 40, most: 80 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'hot-casting'], source: 'page-frame',
-    cheaper: 'A clamp bar over the flange beside the ear holds the corner for light work.',
   },
   {
     id: 'foundation.block', title: 'Cast a foundation block', part: 'foundation', families: EVERY, stage: 1,
@@ -51,7 +48,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'joint-filler', words: 'soft joint filler, 1/2 in', quantity: 1, priceEach: { least: 20, likely: 35, most: 60 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'top-heavy'], source: 'page-foundation',
-    cheaper: 'Oak beams bolted under the base carry a 50 lb hammer for decades in some shops.',
   },
   {
     id: 'foundation.part-from-slab', title: 'Part the block from the slab', part: 'foundation', families: EVERY, stage: 1,
@@ -63,7 +59,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
     ],
     outside: { words: 'concrete sawing', price: { least: 150, likely: 300, most: 600 }, source: 'price-guess' },
     cautions: ['eyes', 'hearing'], source: 'page-foundation',
-    cheaper: 'Belting under the base and shorter working hours.',
   },
   {
     id: 'bolts.tighten', title: 'Tighten the hold-down bolts and try again', part: 'hold-down-bolts', families: EVERY, stage: 1,
@@ -102,7 +97,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'dye-kit', words: 'dye penetrant kit', quantity: 1, priceEach: { least: 30, likely: 45, most: 80 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'cracked-casting', 'eyes'], source: 'common-practice',
-    cheaper: 'Chalk and thin oil show a coarse crack and miss a fine one.',
   },
   {
     id: 'frame.stitch', title: 'Stitch the cracked frame', part: 'frame', families: EVERY, stage: 3,
@@ -114,7 +108,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'casting stitched by a specialist, each crack', price: { least: 500, likely: 1400, most: 3000 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram', 'cracked-casting'], source: 'page-frame',
-    cheaper: 'Brazing costs less and heats the casting; a bolted plate costs least and only holds.',
   },
   {
     id: 'frame.have-repair-judged', title: 'Have an old repair judged', part: 'frame', families: EVERY, stage: 3,
@@ -156,7 +149,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'machine shop or fitter', price: { least: 300, likely: 800, most: 1500 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram'], source: 'page-guide',
-    cheaper: 'Grinding a taper on the upper die hides it; it must be done again with every die.',
   },
   {
     id: 'anvil.bed', title: 'Bed the anvil tight', part: 'anvil', families: EVERY, stage: 1,
@@ -179,6 +171,5 @@ export const CASTINGS_JOBS: readonly Job[] = [
       { id: 'steel-block', words: 'steel plate or billet, per 100 lb', quantity: 2, priceEach: { least: 60, likely: 90, most: 140 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'top-heavy'], source: 'common-practice',
-    cheaper: 'Smaller bars: a light anvil still works, and wastes part of the blow.',
   },
 ];

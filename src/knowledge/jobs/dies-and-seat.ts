@@ -24,7 +24,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
     parts: [],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
-    cheaper: 'A bedded steel shim until there is time; it curls within hours of heavy work.',
   },
   {
     id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2, end: 'lower',
@@ -35,7 +34,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'seat milled, or cut and fitted with a sow block', price: { least: 500, likely: 1000, most: 1800 }, source: 'price-guess' },
     cautions: ['isolate', 'top-heavy'], source: 'page-seat',
-    cheaper: 'A guided plate jig with an abrasive disc, 8 to 12 hours of careful work.',
   },
   {
     id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2, end: 'lower',
@@ -63,7 +61,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { id: 'filler-plate', words: 'tough steel plate, ground both sides', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'drift'], source: 'owners-practice',
-    cheaper: 'A stack of shims: it curls, rusts and works loose within hours.',
   },
   {
     id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3, end: 'lower',
@@ -73,7 +70,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'machine shop', price: { least: 400, likely: 900, most: 1800 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram', 'cracked-casting'], source: 'page-seat',
-    cheaper: 'Where the die still sits solid, keep it, re-key every session and work light.',
   },
   {
     id: 'dovetail.file-flanks', title: 'File the flanks to the key', part: 'dovetail', families: EVERY, stage: 2,
@@ -94,7 +90,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'machine shop', price: { least: 200, likely: 400, most: 800 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
-    cheaper: 'Filing by hand with blue: slow and good.',
   },
   {
     id: 'dovetail.mend-lip', title: 'Mend or cut back a cracked lip', part: 'dovetail', families: EVERY, stage: 3,
@@ -188,7 +183,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { id: 'abrasive-discs', words: 'abrasive discs', quantity: 2, priceEach: { least: 3, likely: 5, most: 8 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'eyes', 'drift'], source: 'page-dies',
-    cheaper: 'A file and an angle grinder at the machine, with a straightedge.',
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
@@ -223,7 +217,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { id: 'upper-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
     ],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-dies',
-    cheaper: 'Heavy rail or axle steel, unhardened, dressed twice a year.',
   },
   {
     id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12, end: 'lower',
@@ -241,7 +234,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { id: 'lower-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
     ],
     cautions: ['isolate', 'block-ram', 'drift', 'dry-dovetail'], source: 'page-dies',
-    cheaper: 'Heavy rail or axle steel, unhardened, dressed twice a year.',
   },
   {
     id: 'dies.temper', title: 'Soften a die that is too hard', part: 'upper-die', families: EVERY, stage: 12,

@@ -12,7 +12,6 @@ export const DRIVE_JOBS: readonly Job[] = [
       { id: 'motor-pulley', words: 'motor pulley', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'pinch'], source: 'common-practice',
-    cheaper: 'A frequency drive where the motor is three-phase.',
   },
   {
     id: 'belt.dress', title: 'Clean and dress the belt', part: 'belt', families: EVERY, stage: 15,
@@ -111,7 +110,6 @@ export const DRIVE_JOBS: readonly Job[] = [
     ],
     outside: { words: 'electrician', price: { least: 100, likely: 200, most: 400 }, source: 'price-guess' },
     cautions: ['electrician'], source: 'phase-converter-rules',
-    cheaper: 'A single-phase motor of the same power.',
   },
   {
     id: 'converter.balance', title: 'Balance the converter’s legs', part: 'phase-converter', families: EVERY, stage: 15,

@@ -11,7 +11,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     parts: [],
     outside: { words: 'machine shop', price: { least: 200, likely: 450, most: 900 }, source: 'price-guess' },
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
-    cheaper: 'Scrape off the step and shim; good for light work.',
   },
   {
     id: 'ram.mend-or-renew', title: 'Have the cracked ram mended or renewed', part: 'ram', families: EVERY, stage: 3,
@@ -46,7 +45,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { id: 'shim-stock', words: 'brass or steel shim stock, assorted', quantity: 1, priceEach: { least: 15, likely: 30, most: 60 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'common-practice',
-    cheaper: 'A strip of hard plastic behind the shims quietens a worn guide for a season.',
   },
   {
     id: 'guide.retain-shims', title: 'Fix the guide shims', part: 'guide-shims', families: GUIDED, stage: 11,
@@ -116,7 +114,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { id: 'pin-set', words: 'pin and bush set', quantity: 1, unit: 'set', priceEach: { least: 200, likely: 350, most: 600 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload'], source: 'common-practice',
-    cheaper: 'Oversize pins in reamed holes, without bushes.',
   },
   {
     id: 'pins.hold', title: 'Keep the pins from walking out', part: 'toggle-pins', families: COIL, stage: 10,
@@ -149,7 +146,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { id: 'coil-spring', words: 'coil spring to order', quantity: 1, priceEach: { least: 35, likely: 60, most: 120 }, source: 'price-guess', leadDays: { least: 7, likely: 21, most: 45 } },
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'stand-aside'], source: 'page-linkage',
-    cheaper: 'A washer behind the old spring brings its preload back for a while; it is nearer to solid then.',
   },
   {
     id: 'spring-bolt.renew', title: 'Renew the spring bolt', part: 'spring-bolt', families: COIL, stage: 10,
@@ -316,7 +312,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
       { id: 'helve-beam', words: 'seasoned beam', quantity: 1, priceEach: { least: 120, likely: 280, most: 600 }, source: 'price-guess', leadDays: { least: 7, likely: 30, most: 90 } },
     ],
     cautions: ['isolate', 'block-ram', 'beam-propped', 'top-heavy'], source: 'page-other-families',
-    cheaper: 'Iron bands over the crack only hide it.',
   },
   {
     id: 'helve.renew-bolts', title: 'Renew the head and clamp bolts', part: 'helve', families: HELVE, stage: 10,

@@ -109,7 +109,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { id: 'cap-shims', words: 'shim stock', quantity: 1, priceEach: { least: 10, likely: 20, most: 40 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'molten-metal', 'babbitt-lead', 'two-people'], source: 'page-bearings',
-    cheaper: 'A shop pours both for 600 to 1,800, transport aside; bronze inserts where the shells allow.',
   },
   {
     id: 'caps.renew-bolts', title: 'Renew and tighten the cap bolts', part: 'bearing-caps', families: EVERY, stage: 6,
@@ -155,7 +154,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { id: 'pulley-bush', words: 'bronze sleeve, or babbitt', quantity: 1, priceEach: { least: 40, likely: 110, most: 220 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'babbitt-lead', 'molten-metal'], source: 'page-clutch',
-    cheaper: 'A shim sleeve in the old bush lasts a season.',
   },
   {
     id: 'clutch-pulley.ease', title: 'Ease a tight clutch pulley', part: 'clutch-pulley', families: EVERY, stage: 7,
@@ -190,7 +188,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, unit: 'set', priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'asbestos'], source: 'page-clutch',
-    cheaper: 'Packing behind the old facing where it is thick enough.',
   },
   {
     id: 'clutch.adjust', title: 'Adjust the clutch', part: 'clutch-facing', families: EVERY, stage: 13,
@@ -310,7 +307,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
       { id: 'brake-kit', words: 'band, lining, lever and spring', quantity: 1, priceEach: { least: 60, likely: 130, most: 260 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram'], source: 'page-brake',
-    cheaper: 'None: no tools under the die is the cheaper way.',
   },
   {
     id: 'oil-ways.clear', title: 'Clear every oil way', part: 'oil-ways', families: EVERY, stage: 6,

@@ -48,7 +48,7 @@ export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): reado
 function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): readonly string[] {
   const { worksheet } = picture;
   const titles = new Map(worksheet.jobs.map((one) => [one.job, `${one.number}`]));
-  const reasons = knowledge.jobs.find((one) => one.id === job.job)?.after ?? [];
+  const { after: reasons = [], cheaper } = knowledge.jobs.find((one) => one.id === job.job) ?? {};
   const waiting = reasons.filter((one) => job.after.includes(one.job));
   // What it waits for by the same reason stands before it together.
   const waits = [...new Set(waiting.map((one) => one.because))].map((because) => `${waiting.filter((one) => one.because === because).map((one) => titles.get(one.job) ?? one.job).join(' and ')}: ${because}`);
@@ -56,7 +56,7 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
-    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, job.cheaper === undefined ? '' : `Cheaper: ${job.cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
+    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
   ];
 }
