@@ -31,7 +31,7 @@ const truths: boolean[] = [];
 /** The likely places of one recording with what they are; a second sound counted from the next blow is neither. */
 function add(samples: Float32Array, rate: number, truth: Truth): void {
   const sound = prepareSound(samples, rate, {});
-  const main = trackChains(sound, onsetBands(sound), [60 / 520, 60 / 70], 1)?.main;
+  const main = trackChains(onsetBands(sound), [60 / 520, 60 / 70], 1)?.main;
   if (main === undefined) return;
   const { track } = main;
   const runs = splitRuns(track.times, track.saliences, track.periodAt, track.events, track.usual, sound.facts.secondsRead);

@@ -32,7 +32,7 @@ export function analyseBeat(samples: Float32Array, rate: number, options: BeatOp
     const seed = options.seed ?? 1;
     const bands = onsetBands(sound);
     done(ROSE);
-    const chains = trackChains(sound, bands, range, seed);
+    const chains = trackChains(bands, range, seed);
     done(TRACKED);
     if (!chains) return notHeard(sound.facts, ['no-beat', ...notes]);
     const { main, other } = chains;

@@ -1,36 +1,36 @@
 import { quantile, sorted } from '../../methods/signal/index.ts';
-import type { PreparedSound } from './prepared-sound.ts';
 
 /** s in a frame, and frames before and after an onset in which a blow is still heard */
-const FRAME = 0.006;
-const EARLIER = 1;
-const LATER = 25;
+const FRAME = 0.003;
+const EARLIER = 2;
+const LATER = 38;
 const LAGS = EARLIER + LATER;
-/** Frames that count for how loud a machine is: later ones hold more of the room than of the machine, and the room carries far. */
-const EARLY = 3;
+/** Frames that count for how near a machine is: later ones hold more of the room than of the machine, and the room carries far. */
+const EARLY = 6;
 /** Frames louder than this share of all are held to it: one clank must not weigh as much as ten blows. */
 const HELD = 0.995;
 
 /**
- * Energy of the onset of the usual blow of each of several machines that strike into one another's sound: their first
- * 6 to 12 ms, where the nearer machine is the louder one, whatever the room adds.
+ * Energy of the onset of the usual blow of each of several machines that strike into one another's sound: from 6 ms
+ * before to 12 ms after it, where the nearer machine is the louder one, whatever the room adds.
  *
  * The mean square in each frame is taken as a constant background plus, for each machine, one course after each of its
  * blows, and all courses are found together by least squares over the whole recording: what rings on from another
  * machine is not counted as one's own.
+ * @param meanSquares of the sound or of one band of it, frame by frame
+ * @param frameRate their number a second
  * @param rows s, blows of each machine, in order
  * @returns mean square times seconds, one a machine; 0 where none is left or the recording is too short
  */
-export function ownEnergies(sound: PreparedSound, rows: readonly (readonly number[])[]): readonly number[] {
-  const { samples, rate } = sound;
-  const hop = Math.max(1, Math.round(FRAME * rate));
-  const frames = Math.floor(samples.length / hop);
+export function ownEnergies(meanSquares: Float32Array, frameRate: number, rows: readonly (readonly number[])[]): readonly number[] {
+  const hop = Math.max(1, Math.round(FRAME * frameRate));
+  const frames = Math.floor(meanSquares.length / hop);
   const size = rows.length * LAGS + 1;
   if (frames < 2 * size) return rows.map(() => 0);
   const energies = new Float64Array(frames);
   for (let f = 0, at = 0; f < frames; f++) {
     let sum = 0;
-    for (let i = 0; i < hop; i++, at++) sum += samples[at]! ** 2;
+    for (let i = 0; i < hop; i++, at++) sum += meanSquares[at]!;
     energies[f] = sum / hop;
   }
   const most = quantile(sorted(energies), HELD);
@@ -40,7 +40,7 @@ export function ownEnergies(sound: PreparedSound, rows: readonly (readonly numbe
   const columns: number[][] = Array.from({ length: frames }, () => []);
   rows.forEach((times, r) => {
     for (const time of times) {
-      const at = Math.round((time * rate) / hop - 0.5);
+      const at = Math.round((time * frameRate) / hop - 0.5);
       for (let lag = 0; lag < LAGS; lag++) columns[at + lag - EARLIER]?.push(r * LAGS + lag);
     }
   });
@@ -57,7 +57,7 @@ export function ownEnergies(sound: PreparedSound, rows: readonly (readonly numbe
   return rows.map((_, r) => {
     let sum = 0;
     for (let lag = 0; lag < EARLY; lag++) sum += courses[r * LAGS + lag]!;
-    return Math.max(0, (sum * hop) / rate);
+    return Math.max(0, (sum * hop) / frameRate);
   });
 }
 

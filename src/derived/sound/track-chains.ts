@@ -1,7 +1,6 @@
 import { atOnset } from './onset-place.ts';
 import type { OnsetBands } from './onset-bands.ts';
 import { ownEnergies } from './own-energies.ts';
-import type { PreparedSound } from './prepared-sound.ts';
 import { contrastOf } from './contrast.ts';
 import { rhythmOf, withoutRhythm } from './rhythm.ts';
 import { trackBlows, unevenness, type Track } from './track-blows.ts';
@@ -22,8 +21,6 @@ const SHADOW = 0.012;
 const LEAST_OTHER = 12;
 /** Share of the first chain's contrast that another must have to be taken for the main one, however loud. */
 const HARDLY_SURE = 0.25;
-/** dB that a chain e times as sure is ahead by, of two that are nearly as loud. */
-const SURENESS = 1;
 /** dB; nearer than this, which of two is the hammer is a guess. */
 const GUESS = 2;
 /** Contrast from which a first chain leaves no doubt; another must be so many times surer. */
@@ -48,7 +45,7 @@ export interface Chains {
  * @param range s, shortest and longest period
  * @param seed of the chance that chains are held against
  */
-export function trackChains(sound: PreparedSound, bands: OnsetBands, range: readonly [number, number], seed: number): Chains | undefined {
+export function trackChains(bands: OnsetBands, range: readonly [number, number], seed: number): Chains | undefined {
   const chainIn = (where: OnsetBands, within = range): ChainTrack | undefined => surest(where, (start) => judged(bands, trackBlows(where, within, start), seed));
   const first = chainIn(bands);
   if (!first) return undefined;
@@ -58,24 +55,26 @@ export function trackChains(sound: PreparedSound, bands: OnsetBands, range: read
     const rest = withoutRhythm(bands, pattern);
     const other = rest && chainIn(rest);
     const rhythm = { ...first, rhythm: true };
-    return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? besides(sound, other, rhythm) : { main: rhythm, guessed: false };
+    return other && standsAlone(first, other) && other.contrast > CLEAR && (rhythmOf(bands, other.track)?.likeness ?? 0) < pattern.likeness ? besides(bands, other, rhythm) : { main: rhythm, guessed: false };
   }
   const second = judged(bands, trackBlows(withoutBlows(bands, first.track), range), seed);
   if (!second || !standsAlone(first, second)) return { main: first, guessed: false };
-  const asFound = besides(sound, first, second);
-  const ahead = asFound.other.levelDecibels + SURENESS * Math.log(second.contrast / first.contrast);
+  const asFound = besides(bands, first, second);
+  const ahead = asFound.other.levelDecibels;
   const kept = { ...asFound, guessed: Math.abs(ahead) < GUESS };
   if (!(ahead > 0) || second.contrast < HARDLY_SURE * first.contrast || rhythmOf(bands, second.track)) return kept;
   // The louder chain is the main one; it is followed again without the holes that the first had left in it.
   const near: [number, number] = [0.96 * second.track.period, 1.04 * second.track.period];
   const main = judged(bands, trackBlows(bands, near), seed) ?? second;
   // What it finds then must be new: every other blow of the first chain would pass for a louder one too.
-  return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? kept : { ...besides(sound, main, first), guessed: kept.guessed };
+  return shared(main.track.times, first.track.times) > MOST_SHARED || main.fill < second.fill - 0.05 ? kept : { ...besides(bands, main, first), guessed: kept.guessed };
 }
 
-function besides(sound: PreparedSound, main: ChainTrack, chain: ChainTrack): Chains & { other: object } {
-  const [own, its] = ownEnergies(sound, [main.track.times, chain.track.times]);
-  return { main, other: { chain, levelDecibels: 10 * Math.log10(Math.max(1e-12, its!) / Math.max(1e-12, own!)) }, guessed: false };
+function besides(bands: OnsetBands, main: ChainTrack, chain: ChainTrack): Chains & { other: object } {
+  const [own, its] = ownEnergies(bands.bright, bands.frameRate, [main.track.times, chain.track.times]);
+  // Where nothing of a machine is left, it is taken as 30 dB fainter.
+  const least = 1e-3 * (own! + its!) + 1e-30;
+  return { main, other: { chain, levelDecibels: 10 * Math.log10(Math.max(least, its!) / Math.max(least, own!)) }, guessed: false };
 }
 
 /** The chain that stands best against chance: found from all bands alike or, where that leaves doubt, from the low or the high ones alone. */
