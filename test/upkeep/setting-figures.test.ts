@@ -43,7 +43,9 @@ test('the gap under the base is one figure on report and setting sheet: its grea
 
 test('the motor pulley that is named gives a speed within what is wanted, with the slip said', () => {
   let named = 0;
-  for (const { name, entries } of FIVE) for (const system of ['inch', 'metric'] as const) {
+  // Two of the five run at a rate that the report finds sound, and none is named for them; so one that runs faster than its class, too.
+  const fast = new LogOf('50 lb', 'coil-and-toggle').read('running.rate', '369 rpm').read('motor.speed', '1140 rpm').read('motor.pulley', '4 5/8 in').read('pulley.diameter', '14 in');
+  for (const { name, entries } of [...FIVE, { name: 'a fast one', entries: fast.entries }]) for (const system of ['inch', 'metric'] as const) {
     const picture = onPaper(entries, system);
     const { target, state } = line(picture, 'speed');
     const words = /motor pulley(?: that is on,| of) ([^a-z]+?(?:in|mm)) where the belt runs,? gives (\d+) blows\/min with (\d+) % of slip/u.exec(target?.sentence ?? '');

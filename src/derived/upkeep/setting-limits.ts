@@ -13,11 +13,18 @@ const LOADING: readonly string[] = ['speed', 'throw'];
  * Whether the report calls a reading good that lies outside of what is usual: the rules that judge this reading on the side on
  * which it is off all find it sound. A rule for too little says nothing of too much.
  */
-export function calledGood(findings: readonly Finding[], rule: SettingRule, change: number): boolean {
-  const judging = new Set(knowledge.criteria.filter((one) => one.rule.kind === 'measured' && one.rule.value === rule.shownBy && one.rule.worse === (change < 0 ? 'more' : 'less')).map((one) => one.id));
+export function calledGood(findings: readonly Finding[], rule: SettingRule, change: number, asFound: number): boolean {
+  // What the limits card forbids is not good, whatever its own rule says.
+  const greatest = rule.id === 'speed' ? greatestSpeed(findings) : undefined;
+  if (greatest !== undefined && asFound > greatest.value) return false;
+  const judging = new Set(knowledge.criteria.filter((one) => one.rule.kind === 'measured' && (one.rule.value === rule.shownBy || one.id === rule.judgedBy) && one.rule.worse === (change < 0 ? 'more' : 'less')).map((one) => one.id));
   const found = findings.filter((finding) => judging.has(finding.criterion) && finding.grade !== 'does-not-apply');
   return found.length > 0 && found.every((finding) => finding.grade === 'sound');
 }
+
+/** The greatest speed that the limits card allows, blows a second; undefined where it allows any. */
+export const greatestSpeed = (findings: readonly Finding[]): Quantity | undefined =>
+  findings.flatMap((finding) => finding.limits).filter((limit) => limit.kind === 'greatest-speed').flatMap((limit) => limit.quantity ?? []).sort((a, b) => a.value - b.value)[0];
 
 /**
  * What stands in the way of a change, by the limits that the judgement imposes; nothing where it may be made.
@@ -29,10 +36,15 @@ export function heldBy(inputs: SettingInputs, rule: SettingRule, asFound: Quanti
   return [];
 }
 
-/** The current rises with the speed at the least; load on the linkage with its square. */
-function motorHolds({ known, values }: SettingInputs, ratio: number): readonly string[] {
+/** What the motor draws running, as a share of its full-load current; undefined where it was not read. */
+export function motorShare({ known, values }: SettingInputs): number | undefined {
   const power = powerOf(powerInputOf(values, known), 1, 10);
-  const share = power.state === 'known' ? power.running?.share : undefined;
+  return power.state === 'known' ? power.running?.share : undefined;
+}
+
+/** The current rises with the speed at the least; load on the linkage with its square. */
+function motorHolds(inputs: SettingInputs, ratio: number): readonly string[] {
+  const share = motorShare(inputs);
   if (share === undefined || share * ratio <= 1) return [];
   const percent = (value: number): string => `${Math.round(100 * value)} %`;
   return [share > 1

@@ -15,6 +15,8 @@ export interface SettingTarget {
   readonly anew?: true;
   /** An open job grinds the face: the height is read once that is done. */
   readonly ground?: true;
+  /** What brings it there; said only where it is to be set. */
+  readonly by?: string;
   readonly sources: readonly string[];
 }
 
@@ -31,6 +33,8 @@ export interface SettingLine {
   readonly title: string;
   readonly because: string;
   readonly how: string;
+  /** What only the running hammer shows of it; done last of all. */
+  readonly running?: string;
   /** As found, the value or look behind it, and whether it counts as set. */
   readonly asFound?: { readonly key: string; readonly quantity?: Quantity; readonly words: string };
   readonly target?: SettingTarget;

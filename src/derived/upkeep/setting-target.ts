@@ -8,6 +8,7 @@ import { bowTarget, strapTarget } from './bow-target.ts';
 import { cushionTarget } from './cushion-target.ts';
 import { dieTarget } from './die-target.ts';
 import { pulleySentence } from './motor-pulley.ts';
+import { greatestSpeed } from './setting-limits.ts';
 import type { SettingInputs, SettingTarget, Targeted } from './setting-line.ts';
 import { springSetTarget, springTarget } from './spring-target.ts';
 import { shopQuantity } from './shop-quantity.ts';
@@ -79,13 +80,13 @@ function speedTarget(known: (key: string) => Quantity | undefined, tolerance: st
 function withPulley(targeted: Targeted, known: (key: string) => Quantity | undefined, system: PrintSystem): Targeted {
   const { target } = targeted;
   if (target?.from === undefined || target.to === undefined) return targeted;
-  return { ...targeted, target: { ...target, sentence: `${target.sentence}${pulleySentence(known, { from: target.from, to: target.to }, system)}` } };
+  return { ...targeted, target: { ...target, by: pulleySentence(known, { from: target.from, to: target.to }, system) } };
 }
 
 /** A speed is never wanted above what the limits card allows. */
 function withinLimits(targeted: Targeted, { findings = [], system = 'inch' }: SettingInputs): Targeted {
   const { target } = targeted;
-  const greatest = findings.flatMap((finding) => finding.limits).filter((limit) => limit.kind === 'greatest-speed').flatMap((limit) => limit.quantity ?? []).sort((a, b) => a.value - b.value)[0];
+  const greatest = greatestSpeed(findings);
   if (target?.to === undefined || greatest === undefined || target.to.value <= greatest.value) return targeted;
   // The range keeps its width, or there would be no speed to hit.
   const from = target.from === undefined ? undefined : { ...target.from, value: greatest.value - (target.to.value - target.from.value) };

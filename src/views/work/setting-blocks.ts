@@ -1,8 +1,7 @@
 import { isOpen, printQuantity, settingSheet, type Picture, type SettingLine } from '../../derived/index.ts';
-import type { Knowledge } from '../../knowledge/index.ts';
+import { TRIAL_JOB, type Knowledge } from '../../knowledge/index.ts';
 import { formatQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Block } from '../report/block.ts';
-import { onceItMayRun } from '../sentences/when-it-may-run.ts';
 import { keysWords } from './key-words.ts';
 
 const BASIS = { 'as-made': 'as made', 'worked-out': 'worked out from its readings', usual: 'usual for the class, not read from this hammer' } as const;
@@ -18,15 +17,31 @@ export function settingBlocks(picture: Picture, knowledge: Knowledge): readonly 
   const lines = settingLines(picture);
   const source = (id: string): string => knowledge.sources.find((one) => one.id === id)?.title ?? id;
   return [
-    { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched.' },
+    { kind: 'paragraph', text: 'Power locked off and ram blocked for each. One change at a time, from the top; write down what was found before it is touched. Nothing runs before the last line is set: what needs running stands together at the end.' },
     ...lines.flatMap((line) => (line.first === undefined ? [] : [{ kind: 'paragraph', tone: 'next', text: `Before anything is set, for ${line.number}, ${line.title.charAt(0).toLowerCase()}${line.title.slice(1)}: what the open jobs change.` } as const, { kind: 'list', ordered: false, items: line.first } as const])),
     { kind: 'table', caption: 'Settings in order', columns: ['No.', 'Setting', 'As found', 'To be', 'Change', 'As left'], rows: lines.map((line) => ({
       cells: [String(line.number), line.title, foundWords(picture, line), targetWords(picture, line), changeOf(picture, line), '______________'],
     })) },
     { kind: 'heading', level: 2, text: 'How, and why in this place' },
     { kind: 'table', caption: 'In the same order', columns: ['No.', 'Why here', 'How', 'Rests on'], rows: lines.map((line) => ({
-      cells: [String(line.number), line.because, onceItMayRun(picture, line.asFound === undefined ? line.missing : [line.asFound.key], line.how), [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, wayWords(line), line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
+      cells: [String(line.number), line.because, line.how, [line.target === undefined ? '' : `${BASIS[line.target.basis]}.`, wayWords(line), line.target?.sentence ?? '', line.missing.length === 0 ? '' : `Still to be read: ${keysWords(line.missing)}.`, `(${source(line.source)})`].filter((words) => words !== '').join(' ')],
     })) },
+    ...runningBlocks(picture, lines),
+  ];
+}
+
+/** What only the running hammer shows, together in one place: after every setting, on the trial where there is one, and within the limits card. */
+function runningBlocks(picture: Picture, lines: readonly SettingLine[]): readonly Block[] {
+  const shown = lines.flatMap((line) => (line.running === undefined ? [] : [{ line, running: line.running }]));
+  if (shown.length === 0) return [];
+  const trial = picture.worksheet.jobs.find((job) => job.job === TRIAL_JOB && isOpen(job));
+  const when = picture.duty.verdict === 'stand-down' ? 'When it may run again: ' : picture.duty.verdict === 'not-known-yet' ? 'Once it may run: ' : '';
+  const place = trial === undefined ? 'With every line above set' : `With every line above set, every job before it done, and on the trial (job ${trial.number} of the worksheet), after the soft blows on wood`;
+  const tread = picture.duty.limits.filter((limit) => limit.kind === 'greatest-tread').map((limit) => ` The limits card says: ${limit.sentence}`);
+  return [
+    { kind: 'heading', level: 2, text: 'What only running shows, last of all' },
+    { kind: 'paragraph', text: `${when === '' ? place : `${when}${place.charAt(0).toLowerCase()}${place.slice(1)}`}: prop out, guards on, wood between the dies. No deeper and no longer than the limits card allows.${tread.join('')}` },
+    { kind: 'table', caption: 'Locked off again before anything is changed', columns: ['No.', 'Setting', 'Running', 'As left'], rows: shown.map(({ line, running }) => ({ cells: [String(line.number), line.title, `${when}${running}`, '______________'] })) },
   ];
 }
 
@@ -37,9 +52,10 @@ function wayWords({ state, held }: SettingLine): string {
 }
 
 /** As found, and as it will be once the open jobs are done. */
-function foundWords(picture: Picture, { asFound, afterJobs }: SettingLine): string {
+function foundWords(picture: Picture, { id, asFound, afterJobs }: SettingLine): string {
   const found = asFound?.words ?? 'not checked';
   if (afterJobs === undefined) return found;
+  if (id === 'speed') return `${found} today; with the open jobs about ${printed(picture, afterJobs)}`;
   const size = printQuantity({ ...afterJobs, value: Math.abs(afterJobs.value) }, picture.system, afterJobs.value > 0 ? 'down' : 'up');
   return `${found} today; with the open jobs and the linkage as it stands ${afterJobs.value > 0 ? size : `none: the dies meet, ${size} wanting`}`;
 }
@@ -63,12 +79,12 @@ function wantedWords(picture: Picture, { target, tolerance }: SettingLine): stri
   return target.sentence;
 }
 
-function changeOf(picture: Picture, { state, change, first, afterJobs, target }: SettingLine): string {
+function changeOf(picture: Picture, { id, state, change, first, afterJobs, target }: SettingLine): string {
   if (first !== undefined && afterJobs === undefined) return 'to be read again once the jobs are done';
   if (target?.ground === true) return 'read it when it is ground';
   if (change === undefined || state === 'held') return STATE[state];
   const words = `${change.value > 0 ? '+' : '−'} ${twoFigures(picture, { ...change, value: Math.abs(change.value) })}`;
-  if (afterJobs === undefined) return words;
+  if (afterJobs === undefined || id === 'speed') return words;
   return `${words}, ${picture.known.identity.family === 'helve' ? `the head ${change.value > 0 ? 'up' : 'down'}` : `the rod ${change.value > 0 ? 'shorter' : 'longer'}`}`;
 }
 
