@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import type { Picture, Verdict } from '../derived/index.ts';
-import { atWords, onceItMayRun } from '../views/index.ts';
+import { placeWords, type Picture, type Verdict } from '../derived/index.ts';
+import { onceItMayRun } from '../views/index.ts';
 import { EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
 import { surveyCommand, withSurvey } from './with-survey.ts';
@@ -24,7 +24,7 @@ export const judgeCommand = (program: Command, door: Door, ended: (exit: number)
 export function judgementText(picture: Picture): string {
   const { duty, known, findings, worksheet } = picture;
   const { tag, ramClass, family, maker } = known.identity;
-  const of = (grade: string): readonly string[] => findings.filter((finding) => finding.grade === grade).map((finding) => `${finding.title}${atWords(finding.at)}: ${finding.shown}`);
+  const of = (grade: string): readonly string[] => findings.filter((finding) => finding.grade === grade).map((finding) => `${finding.title}${placeWords(finding)}: ${finding.shown}`);
   const counted = (['sound', 'watch', 'limited', 'stand-down', 'not-known'] as const).map((grade) => `${of(grade).length} ${grade.replace('-', ' ')}`).join(', ');
   return [
     `${tag}, ${ramClass.asWritten} ${family.replaceAll('-', ' ')} hammer${maker === undefined ? '' : `, ${maker}`}\n`, inventedLine(known.identity.invented),
@@ -45,7 +45,7 @@ export function judgementText(picture: Picture): string {
 function notCheckedText(picture: Picture): string {
   const open = picture.findings.filter((finding) => finding.grade === 'not-known');
   if (open.length === 0) return '';
-  const named = open.slice(0, MOST_NAMED).map((finding) => `${finding.title}${atWords(finding.at)}`).join('; ');
+  const named = open.slice(0, MOST_NAMED).map((finding) => `${finding.title}${placeWords(finding)}`).join('; ');
   const more = open.length - MOST_NAMED;
   return `\nNot checked, and none of it taken as good (${open.length})\n  ${named}${more > 0 ? `; and ${more} more, which the report lists` : ''}.\n`;
 }

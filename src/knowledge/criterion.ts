@@ -93,6 +93,7 @@ export type LimitKind =
   | 'second-person'
   | 'double-hearing-protection'
   | 'guard-first'
+  | 'oil-way-first'
   | 'guard-kept'
   | 'not-unattended';
 

@@ -21,4 +21,5 @@ export * from './heat-colours.ts';
 export * from './hot-work.ts';
 export * from './crushers.ts';
 export * from './oil-points.ts';
+export { oilWayName } from './oil-ways.ts';
 export * from './soils.ts';

@@ -24,6 +24,7 @@ export const LIMIT_WEIGHTS: readonly LimitWeight[] = [
   { kind: 'flat-dies-only', points: 10, because: 'shaped work stops' },
   { kind: 'greatest-speed', points: 10, half: 5, looser: 'more', because: 'fewer blows in a heat' },
   { kind: 'guard-first', points: 8, because: 'nothing runs until the guard is on' },
+  { kind: 'oil-way-first', points: 8, because: 'nothing runs until the oil way is open' },
   { kind: 'guard-kept', points: 1, because: 'it is good practice in any case' },
   { kind: 'second-person', points: 8, because: 'nobody can work alone' },
   { kind: 'no-bystanders', points: 6, because: 'no demonstration and no teaching' },

@@ -1,3 +1,4 @@
+import { atName } from '../../hammer/index.ts';
 import type { Grade } from '../../knowledge/index.ts';
 import type { Limit } from './limit.ts';
 
@@ -9,6 +10,8 @@ export interface Finding {
   readonly criterion: string;
   /** Place on the part where the criterion judges several. */
   readonly at?: string;
+  /** What this hammer calls that place, where the place alone does not say it. */
+  readonly place?: string;
   readonly part: string;
   readonly title: string;
   readonly question: string;
@@ -47,3 +50,6 @@ export interface Finding {
 
 /** True where a finding asks for work. What is sound, not known or does not apply asks for none. */
 export const isFault = (finding: Pick<Finding, 'grade'>): boolean => finding.grade === 'watch' || finding.grade === 'limited' || finding.grade === 'stand-down';
+
+/** A finding's place behind its title: `, front left`; the place as this hammer calls it, so that every paper names it alike. */
+export const placeWords = ({ at, place }: Pick<Finding, 'at' | 'place'>): string => (at === undefined ? '' : `, ${place ?? atName(at)}`);

@@ -1,5 +1,6 @@
 export * from './finding.ts';
 export * from './limit.ts';
+export { bothOilWays } from './oil-way-first.ts';
 export { judge } from './judge.ts';
 export { neverBelow } from './shown.ts';
 export { sayWhere } from './say-where.ts';

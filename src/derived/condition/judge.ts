@@ -1,5 +1,5 @@
-import { answerWords, saysLeftOut } from '../../hammer/index.ts';
-import { GRADES, TURNED_LIMITS, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenGrade, type SeenRule } from '../../knowledge/index.ts';
+import { answerWords, saysLeftOut, type LinkageFamily } from '../../hammer/index.ts';
+import { GRADES, oilWayName, TURNED_LIMITS, type Criterion, type Grade, type Knowledge, type LimitRule, type MeasuredRule, type SeenGrade, type SeenRule } from '../../knowledge/index.ts';
 import { formatQuantity, readQuantity, type Quantity } from '../../methods/quantity/index.ts';
 import type { Known, KnownLook } from '../survey/index.ts';
 import { valueKey, type Value } from '../value.ts';
@@ -83,7 +83,7 @@ function judgeMeasured(bench: Bench, criterion: Criterion, rule: MeasuredRule): 
 function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly Finding[] {
   const keys = Object.keys(bench.known.looks).filter((key) => key === rule.look || key.startsWith(`${rule.look}@`)).sort();
   if (keys.length === 0) return [unknown(criterion, undefined, [rule.look], 'Nobody has looked yet.')];
-  return keys.map((key) => {
+  return keys.map((key): Finding => {
     const look = heededLook(bench.known, key, rule);
     if (look === undefined) throw new Error(`look ${key} vanished while it was judged`);
     const at = look.at;
@@ -102,7 +102,13 @@ function judgeSeen(bench: Bench, criterion: Criterion, rule: SeenRule): readonly
       rule: `${graded.grade.replace('-', ' ')} where the answer is: ${answer}${against === undefined ? '' : `, and ${against.title} is ${answered?.gainsaid?.from ?? ''} or more`}`, from: [key, ...(against === undefined ? [] : [against.key])], evidence: [look.entry, ...(against === undefined ? [] : evidenceOf(bench.values, against))], sources: [graded.source],
       limits: limitsOf(bench, graded.limits, valueKey(criterion.id, at)), missing: [], cures: graded.grade === 'sound' ? [] : (graded.cures ?? criterion.cures),
     };
-  });
+  }).map((finding) => called(finding, bench.known.identity.family));
+}
+
+/** A finding with its place as a hammer of this family calls it. */
+function called(finding: Finding, family: LinkageFamily): Finding {
+  const place = oilWayName(valueKey(finding.criterion, finding.at), family);
+  return place === undefined ? finding : { ...finding, place };
 }
 
 /** The value that gainsays an answer, where it is known and reaches so far. */
@@ -141,7 +147,7 @@ function blank(criterion: Criterion, at: string | undefined, grade: FindingGrade
 const unknown = (criterion: Criterion, at: string | undefined, missing: readonly string[], reason: string): Finding => blank(criterion, at, 'not-known', reason, missing);
 const doesNotApply = (criterion: Criterion, because: string, at?: string): Finding => blank(criterion, at, 'does-not-apply', because, []);
 
-const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, turned(bench, rule), finding, bench.system) ?? []);
+const limitsOf = (bench: Bench, rules: readonly LimitRule[] | undefined, finding: string): readonly Limit[] => (rules ?? []).flatMap((rule) => limitOf(bench.values, turned(bench, rule), finding, bench.system, oilWayName(finding, bench.known.identity.family)) ?? []);
 
 const turned = ({ known }: Bench, rule: LimitRule): LimitRule => TURNED_LIMITS.find(({ from, where }) => from === rule.kind && where.answers.includes(known.looks[where.look]?.answer ?? ''))?.to ?? rule;
 

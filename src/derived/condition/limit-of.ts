@@ -3,6 +3,7 @@ import { readQuantity, type Dimension, type Quantity } from '../../methods/quant
 import type { Value } from '../value.ts';
 import { printQuantity, shopBar, SMALL_BAR, type PrintSystem } from '../print-system.ts';
 import type { Limit } from './limit.ts';
+import { oilWayFirst } from './oil-way-first.ts';
 
 const DIMENSIONS: Readonly<Partial<Record<LimitRule['kind'], Dimension>>> = {
   'least-work-thickness': 'length', 'greatest-work-thickness': 'length', 'greatest-speed': 'rotation', 'greatest-bar': 'length',
@@ -14,9 +15,11 @@ const NO_THICKNESS = 0.0005;
 
 /**
  * Turns a rule of knowledge into the limit for this hammer; a limit whose figure is not known says so instead of a number.
+ * @param oilWay how the oil way of the finding is called on this hammer, where it is about one
  * @returns undefined where the figure says that nothing needs forbidding: a least work thickness of nothing is no limit
  */
-export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem): Limit | undefined {
+export function limitOf(values: ReadonlyMap<string, Value>, rule: LimitRule, finding: string, system: PrintSystem, oilWay?: string): Limit | undefined {
+  if (rule.kind === 'oil-way-first') return oilWayFirst(oilWay, finding);
   if (rule.kind === 'light-work-only') return lightWork(values, rule, finding, system);
   const quantity = quantityOf(values, rule);
   if (rule.kind === 'least-work-thickness' && quantity !== undefined && quantity.value < NO_THICKNESS) return undefined;

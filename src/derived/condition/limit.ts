@@ -7,6 +7,8 @@ export interface Limit {
   readonly quantity?: Quantity;
   /** The sentence for the limits card, figure included. */
   readonly sentence: string;
+  /** Oil ways that must be open first, as they are called on this hammer; `every` where the share of shut ones says so. */
+  readonly oilWays?: { readonly named: readonly string[]; readonly every: boolean };
   /** Criterion ids (with `@place`) behind it, the strictest first. */
   readonly because: readonly string[];
 }

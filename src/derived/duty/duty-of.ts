@@ -1,7 +1,6 @@
-import type { Limit } from '../condition/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { bothOilWays, placeWords, type Finding, type Limit } from '../condition/index.ts';
 import type { LimitKind } from '../../knowledge/index.ts';
-import { atName, lookOf, placeOf } from '../../hammer/index.ts';
+import { lookOf, placeOf } from '../../hammer/index.ts';
 import { valueKey } from '../value.ts';
 import type { Duty, Settling, Verdict } from './duty.ts';
 
@@ -34,8 +33,12 @@ export function mergeLimits(findings: readonly Finding[]): readonly Limit[] {
       byKind.set(limit.kind, held === undefined ? limit : stricter(held, limit));
     }
   }
-  return tightestOfWork([...byKind.values()]);
+  // What must be done before the first turn is read first.
+  return tightestOfWork([...byKind.values()].sort((a, b) => Number(isBeforeRunning(b)) - Number(isBeforeRunning(a))));
 }
+
+/** True where a limit asks for something before the hammer turns at all. */
+const isBeforeRunning = ({ kind }: Limit): boolean => kind === 'oil-way-first';
 
 /** Kinds that bound one and the same thing: how thick the work may be. */
 const BOUNDS_OF_WORK: readonly LimitKind[] = ['greatest-work-thickness', 'greatest-bar'];
@@ -54,6 +57,7 @@ function tightestOfWork(limits: readonly Limit[]): readonly Limit[] {
 export const oilingLimit = ({ limits }: Pick<Duty, 'limits'>): number | undefined => limits.find((limit) => limit.kind === 'oil-every')?.quantity?.value;
 
 function stricter(held: Limit, other: Limit): Limit {
+  if (held.kind === 'oil-way-first') return bothOilWays(held, other);
   const because = [...new Set([...held.because, ...other.because])];
   const a = held.quantity?.value;
   const b = other.quantity?.value;
@@ -104,10 +108,20 @@ function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonl
       return `Not known yet: ${missing.length === 1 ? 'one matter of safety is' : `${missing.length} matters of safety are`} not checked. About ${minutes} min would settle ${missing.length === 1 ? 'it' : 'them'}. Until then it stands.`;
     }
     case 'fit-within-limits':
-      return `Fit within limits: it may run, and only as the ${limits.length === 1 ? 'limit says' : `${limits.length} limits say`}.${unchecked}`;
+      return `Fit within limits: ${onlyAs(limits)}${unchecked}`;
     case 'fit':
       return `Fit: it may run as it is, with oiling and the usual check of keys and bolts.${unchecked}`;
   }
+}
+
+/** How a limited hammer may run, with what must come before the first turn said first. */
+function onlyAs(limits: readonly Limit[]): string {
+  const first = limits.find(isBeforeRunning);
+  const rest = limits.length - (first === undefined ? 0 : 1);
+  const says = rest === 1 ? 'the limit says' : `the ${rest} limits say`;
+  if (first === undefined) return `it may run, and only as ${says}.`;
+  const sentence = `${first.sentence.charAt(0).toLowerCase()}${first.sentence.slice(1)}`;
+  return rest === 0 ? sentence : `${sentence.slice(0, -1)}; from then on it may run, and only as ${rest === 1 ? 'the other limit says' : `the ${rest} other limits say`}.`;
 }
 
 const GRADE_WEIGHT: Readonly<Record<string, number>> = { 'stand-down': 3, limited: 2, watch: 1 };
@@ -122,7 +136,7 @@ function reasonsOf(verdict: Verdict, down: readonly Finding[], gates: readonly F
 
 /** A finding as a reason: what, where, what was found, what it means. What was seen to be sound says so by itself. */
 export function reasonSentence(finding: Finding): string {
-  const what = `${finding.title}${finding.at === undefined ? '' : `, ${atName(finding.at)}`}`;
+  const what = `${finding.title}${placeWords(finding)}`;
   if (finding.shown === '') return `${what}: ${finding.reason}`;
   return `${what}: ${finding.shown}.${finding.grade === 'sound' && finding.sureWords === 'seen' ? '' : ` ${finding.reason}`}`;
 }

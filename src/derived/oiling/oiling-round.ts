@@ -1,4 +1,5 @@
 import { partOf, saysLeftOut, type AnswersOf, type LinkageFamily } from '../../hammer/index.ts';
+import { oilWayName } from '../../knowledge/index.ts';
 import { oilFlow, type IsoGrade } from '../../methods/power/index.ts';
 import type { Known } from '../survey/index.ts';
 import { OIL_POINTS, type OilPoint } from './oil-points.ts';
@@ -76,7 +77,7 @@ export function oilingRound(known: Pick<Known, 'identity' | 'looks'> | LinkageFa
   });
   const perHour = sum(points.map((one) => ({ least: one.flow.least * HOUR, most: one.flow.most * HOUR })));
   const perSession = sum(points.filter((one) => one.point.every === undefined).map((one) => ({ least: oilFlow(one.point.count * one.point.drops[0]).least, most: oilFlow(one.point.count * one.point.drops[1]).most })));
-  const first = points.flatMap((one) => firstOf(one));
+  const first = points.flatMap((one) => firstOf(one, family));
   return {
     points, perHour, perSession, temperature, first, card: cardOf(points, perHour, first),
     standing: 'drops, intervals and grades are common practice, no source; drop size and 100 °C viscosities from memory; viscosity at temperature by ASTM D341',
@@ -85,12 +86,13 @@ export function oilingRound(known: Pick<Known, 'identity' | 'looks'> | LinkageFa
 
 const sum = (parts: readonly { readonly least: number; readonly most: number }[]): { readonly least: number; readonly most: number } => parts.reduce((all, one) => ({ least: all.least + one.least, most: all.most + one.most }), { least: 0, most: 0 });
 
-function firstOf({ point, way }: RoundPoint): readonly string[] {
+function firstOf({ point, way }: RoundPoint, family: LinkageFamily): readonly string[] {
+  const name = (point.look === undefined ? undefined : oilWayName(point.look, family)) ?? point.words;
   switch (way) {
     case 'blocked':
-      return [`Open the blocked oil way first: ${point.words}.`];
+      return [`Open the blocked oil way first: ${name}.`];
     case 'greased':
-      return [`Wash the grease out first: ${point.words}.`];
+      return [`Wash the grease out first: ${name}.`];
     case 'none':
       return [`No oil hole at ${point.words}: oil it from outside, where the joint opens, or have one drilled.`];
     default:

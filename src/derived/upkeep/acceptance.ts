@@ -1,6 +1,5 @@
-import { atName } from '../../hammer/index.ts';
 import { GRADES, TRIAL_JOB, TRIAL_POINTS, type TrialPoint } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { placeWords, type Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { AcceptanceInputs, AcceptancePoint } from './acceptance-point.ts';
 import { strikeEnergy } from './strike-energy.ts';
@@ -76,7 +75,7 @@ const isGreen = (finding: Finding, point: TrialPoint): boolean => {
   return grade >= 0 && grade <= GRADES.indexOf(point.greenUpTo);
 };
 
-const shownOf = (finding: Finding): string => (finding.at === undefined ? finding.shown : `${atName(finding.at)}: ${finding.shown}`);
+const shownOf = (finding: Finding): string => (finding.at === undefined ? finding.shown : `${placeWords(finding).slice(2)}: ${finding.shown}`);
 
 function standsDown(findings: readonly Finding[]): AcceptancePoint {
   const down = findings.filter((finding) => finding.grade === 'stand-down');

@@ -1,5 +1,4 @@
-import { atName } from '../../hammer/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { placeWords, type Finding } from '../condition/index.ts';
 import type { Duty } from '../duty/index.ts';
 import type { Known } from '../survey/index.ts';
 import { valueKey } from '../value.ts';
@@ -45,7 +44,7 @@ export function inspectionRecord(known: Known, findings: readonly Finding[], dut
     machine: { tag, id: known.hammer, ...(serial === undefined ? {} : { serial }), ...(name === undefined ? {} : { name }), ...(place === undefined ? {} : { place }) },
     date: visit.date, by: visit.by,
     visits: known.visits.flatMap((one) => { const matters = touched.filter(({ days }) => days.includes(one.date)).length; return matters === 0 ? [] : [{ date: one.date, by: one.by, matters }]; }),
-    lines: touched.map(({ finding, days }) => ({ what: finding.at === undefined ? finding.title : `${finding.title}, ${atName(finding.at)}`, shown: finding.shown === '' ? finding.reason : finding.shown, grade: finding.grade.replaceAll('-', ' '), gate: finding.gate, days })).sort((a, b) => Number(b.gate) - Number(a.gate)),
+    lines: touched.map(({ finding, days }) => ({ what: `${finding.title}${placeWords(finding)}`, shown: finding.shown === '' ? finding.reason : finding.shown, grade: finding.grade.replaceAll('-', ' '), gate: finding.gate, days })).sort((a, b) => Number(b.gate) - Number(a.gate)),
     jobsDone: Object.values(known.progress).filter((one) => one.state === 'done' && (date === undefined || one.when.startsWith(date))).map((one) => ({ job: one.job, by: one.by })),
     gatesNotChecked: findings.filter((finding) => finding.gate && finding.grade !== 'does-not-apply' && !touched.some((one) => one.finding === finding)).map((finding) => valueKey(finding.criterion, finding.at)),
     verdict: duty.sentence, hoursRun: known.hoursRun, source: 'osha-1910-218',

@@ -1,6 +1,5 @@
-import { atName } from '../../hammer/index.ts';
 import type { Criterion, Knowledge } from '../../knowledge/index.ts';
-import type { Finding } from '../condition/index.ts';
+import { placeWords, type Finding } from '../condition/index.ts';
 import type { Cause } from './cause.ts';
 import { findingKey } from './cure-needs.ts';
 
@@ -27,7 +26,7 @@ export function causesOfReadings(findings: readonly Finding[], knowledge: Knowle
       if (to - from < HARDLY || jobs.length === 0) return [];
       return [{
         id: `${findingKey(finding)}:${grade}`, title: finding.title, part: finding.part, chance: to - from, jobs, urgency: grade, basis: 'readings', draw: { by: names.get(finding) ?? findingKey(finding), from },
-        because: `${finding.title}${finding.at === undefined ? '' : `, ${atName(finding.at)}`}: ${finding.shown}. With the doubt of the reading the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`,
+        because: `${finding.title}${placeWords(finding)}: ${finding.shown}. With the doubt of the reading the chance that it is ${GRADE_WORDS[grade]} is ${Math.round((to - from) * 100)} %.`,
       }];
     });
   });

@@ -336,8 +336,8 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'oil-ways.open', title: 'Oil ways', question: 'Does every oil way run?', part: 'oil-ways', rows: [39], families: EVERY,
     rule: { kind: 'seen', look: 'oil-ways.open', answers: {
       runs: { grade: 'sound', because: 'Open and runs.', source: 'common-practice' },
-      greased: { grade: 'watch', because: 'Grease blocks holes made for oil.', source: 'page-bearings' },
-      blocked: { grade: 'limited', because: 'A blocked hole runs dry and seizes.', source: 'common-practice', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }] },
+      greased: { grade: 'watch', because: 'Grease blocks holes made for oil.', source: 'page-bearings', limits: [{ kind: 'oil-way-first', sentence: 'Not before the oil way is open.' }] },
+      blocked: { grade: 'limited', because: 'A blocked hole runs dry and seizes.', source: 'common-practice', limits: [{ kind: 'oil-way-first', sentence: 'Not before the oil way is open.' }] },
       none: { grade: 'sound', because: 'No oil hole here: oil it by hand.', source: 'common-practice' },
     } },
     gate: false, minutes: 15, cures: ['oil-ways.clear'], cautions: ['block-ram'],
@@ -347,7 +347,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     id: 'oil-ways.blocked-share', title: 'Share of oil holes blocked', question: 'How many of the oil holes are blocked?', part: 'oil-ways', rows: [39], families: EVERY,
     rule: { kind: 'measured', value: 'oil-ways.blocked-share', worse: 'more', steps: [
       { grade: 'watch', from: '5 %', source: 'common-practice', because: 'After storage 10 to 30 % are usually blocked.' },
-      { grade: 'limited', from: '25 %', source: 'common-practice', because: 'Too many joints run dry.', limits: [{ kind: 'longest-run', value: { fixed: '15 min' }, sentence: 'Run no longer than {value}, then stop and feel the bearings.' }, { kind: 'oil-every', value: { fixed: '10 min' }, sentence: 'Oil every joint every {value} of running.' }] },
+      { grade: 'limited', from: '25 %', source: 'common-practice', because: 'Too many joints run dry.', limits: [{ kind: 'oil-way-first', sentence: 'Not before the oil way is open.' }] },
     ] },
     gate: false, minutes: 15, cures: ['oil-ways.clear'], cautions: [],
     examples: [{ given: '4 %', grade: 'sound', stands: 'just under' }, { given: '5 %', grade: 'watch', stands: 'at' }, { given: '6 %', grade: 'watch', stands: 'just over' }, { given: '24 %', grade: 'watch', stands: 'just under' }, { given: '25 %', grade: 'limited', stands: 'at' }, { given: '26 %', grade: 'limited', stands: 'just over' }],

@@ -1,7 +1,7 @@
-import { overdueSentence, valueKey, type Limit, type Picture } from '../../derived/index.ts';
+import { overdueSentence, placeWords, valueKey, type Limit, type Picture } from '../../derived/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import { inSystem } from '../sentences/in-system.ts';
-import { atWords, VERDICT_WORDS } from '../sentences/words.ts';
+import { VERDICT_WORDS } from '../sentences/words.ts';
 import { treadWords } from '../sentences/tread-words.ts';
 import { reasonWords } from '../report/first-page.ts';
 import { titleBlock } from '../report/report-tree.ts';
@@ -28,7 +28,7 @@ function shortReason({ findings, system }: Picture, { finding: key, sentence }: 
   const finding = findings.find((one) => valueKey(one.criterion, one.at) === key);
   if (finding === undefined) return reasonWords(sentence, system);
   const found = finding.shown.replace(/ \((?!written)[^()]*\)$/u, '');
-  return inSystem(`${finding.title}${atWords(finding.at)}${found === '' ? '' : `: ${found}`}. ${finding.reason.split(/(?<=\.) /u)[0] ?? ''}`, system);
+  return inSystem(`${finding.title}${placeWords(finding)}${found === '' ? '' : `: ${found}`}. ${finding.reason.split(/(?<=\.) /u)[0] ?? ''}`, system);
 }
 
 const HABITS: readonly Limit['kind'][] = ['oil-every', 'not-unattended', 'no-bystanders', 'named-operator', 'second-person', 'double-hearing-protection'];

@@ -1,6 +1,6 @@
-import { valueKey, type Finding, type Picture } from '../../derived/index.ts';
+import { placeWords, valueKey, type Finding, type Picture } from '../../derived/index.ts';
 import { CONDITION_WORDS } from '../drawing/hatch.ts';
-import { atWords, shownValue, VERDICT_WORDS } from '../sentences/words.ts';
+import { shownValue, VERDICT_WORDS } from '../sentences/words.ts';
 
 /** One thing that an entry changes, as a sentence: what, from what, to what. */
 export interface Change {
@@ -42,7 +42,7 @@ function findingChanges(before: Picture | undefined, after: Picture): readonly C
   return after.findings.flatMap((finding) => {
     const was = old.get(valueKey(finding.criterion, finding.at))?.grade ?? 'not-known';
     if (was === finding.grade) return [];
-    return [{ kind: 'finding', title: `${finding.title}${atWords(finding.at)}`, before: CONDITION_WORDS[was], after: CONDITION_WORDS[finding.grade], worse: WEIGHT[finding.grade] > WEIGHT[was] } as const];
+    return [{ kind: 'finding', title: `${finding.title}${placeWords(finding)}`, before: CONDITION_WORDS[was], after: CONDITION_WORDS[finding.grade], worse: WEIGHT[finding.grade] > WEIGHT[was] } as const];
   });
 }
 

@@ -36,13 +36,14 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
   const { system } = picture;
   const { round, points } = numberedRound(ground);
   const places = points.reduce((sum, one) => sum + one.point.count, 0);
-  const shut = points.filter((one) => one.way === 'blocked' || one.way === 'greased');
+  // In the words of the limits card: two papers of one hammer say one thing.
+  const shut = picture.duty.limits.find((limit) => limit.kind === 'oil-way-first');
   const unprobed = points.filter((one) => one.way === 'not-checked' && one.point.look !== undefined);
   const often = [...new Set(points.flatMap((one) => (one.point.every === undefined ? [] : [one.point.every[0] / MINUTE])))];
   return {
     answer: {
       kind: 'answer', estimate: unprobed.length > 0,
-      words: shut.length > 0 ? `Not started yet: ${shut.length === 1 ? 'one oil way is' : `${shut.length} oil ways are`} shut` : `Oil these ${points.length} points before starting`,
+      words: shut !== undefined ? shut.sentence.slice(0, -1) : `Oil these ${points.length} points before starting`,
       sentence: [
         ...round.first.filter((_, index, all) => all.indexOf(round.first[index] ?? '') === index),
         `${places} places at ${points.length} points; then those of the shaft, linkage and ways again every ${often.length === 0 ? '15' : Math.min(...often)} min or so while it runs. About ${oilWords(round.perHour, system)} an hour in all.`,

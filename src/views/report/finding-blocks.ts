@@ -1,8 +1,8 @@
-import type { Finding, Picture } from '../../derived/index.ts';
+import { placeWords, type Finding, type Picture } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import { CONDITION_WORDS } from '../drawing/hatch.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
-import { atWords, byWeight, partName } from '../sentences/words.ts';
+import { byWeight, partName } from '../sentences/words.ts';
 import type { Block } from './block.ts';
 import { photographsOf, type NumberedPhotograph } from './photograph-blocks.ts';
 
@@ -22,7 +22,7 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     ...(heavy.length === 0 && told.length > 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer.' } as const] : []),
     ...(told.length === 0 ? [{ kind: 'paragraph', text: 'Nothing was found that limits or stops the hammer, or wants watching.' } as const] : []),
     ...heavy.flatMap((finding): readonly Block[] => [
-      { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${atWords(finding.at)}` },
+      { kind: 'heading', level: 3, text: `${CONDITION_WORDS[finding.grade]}: ${finding.title}${placeWords(finding)}` },
       { kind: 'facts', rows: [
         ['Part', partName(finding.part)], ['Found', shown(finding.shown)], ...(finding.atOdds === undefined ? [] : [['At odds', finding.atOdds] as const]), ['Means', say(finding.reason)], ['Rule', `${say(finding.rule)} (${finding.sources.map(title).join('; ')})`], ['How sure', finding.sureWords],
         ...(seenOn(photographs, finding) === '' ? [] : [['Photographs', numbersOf(photographs, finding).join(', ')] as const]),
@@ -34,16 +34,16 @@ export function findingBlocks(picture: Picture, knowledge: Knowledge): readonly 
     ...(watched.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Worth watching' } as const,
       { kind: 'table', caption: 'No limit now; look again at the next survey', columns: ['What, and what was found', 'Means, and by which rule'], rows: alike(watched, (finding) => `${say(finding.reason)}${oddsOf(finding)}${finding.dispute === undefined ? '' : ` ${say(`Not agreed in the trade: ${finding.dispute.oneSide} Against it: ${finding.dispute.otherSide}`)}`} Rule: ${say(finding.rule)} (${finding.sources.map(title).join('; ')}).`).map(([means, mine]) => ({ cells: [
-        mine.map((finding) => `${finding.title}${atWords(finding.at)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).join('; '), means,
+        mine.map((finding) => `${finding.title}${placeWords(finding)}${seenOn(photographs, finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}`).join('; '), means,
       ] })) } as const,
     ]),
     ...(sound.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Found sound' } as const,
-      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${atWords(finding.at)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}${oddsOf(finding)}`).map(([part, words]) => ({ cells: [part, words] })), dense: true } as const,
+      { kind: 'table', caption: 'Looked at or measured, and within what practice asks', columns: ['Part', 'What, and what was found'], rows: byPart(sound, (finding) => `${finding.title}${placeWords(finding)}: ${shown(finding.shown)}${finding.sureWords === 'seen' || finding.sureWords === 'sure' ? '' : ` (${finding.sureWords})`}${oddsOf(finding)}`).map(([part, words]) => ({ cells: [part, words] })), dense: true } as const,
     ]),
     ...(open.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'Not known yet' } as const,
-      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${atWords(finding.at)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}${oddsOf(finding)}`).map(([part, words, findings]) => ({ cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })), dense: true } as const,
+      { kind: 'table', caption: 'Not checked, or not settled; none of it is taken as good', columns: ['Part', 'What', 'Minutes'], rows: byPart(open, (finding) => `${finding.title}${placeWords(finding)}${finding.gate ? ' (safety)' : ''}${UNTOUCHED.includes(finding.reason) ? '' : `: ${finding.reason}`}${oddsOf(finding)}`).map(([part, words, findings]) => ({ cells: [part, words, String(findings.reduce((sum, finding) => sum + finding.minutes, 0))] })), dense: true } as const,
     ]),
   ];
 }

@@ -1,4 +1,4 @@
-import type { BestUse, Picture } from '../../derived/index.ts';
+import { isOpen, placeWords, type BestUse, type Picture } from '../../derived/index.ts';
 import { TRIAL_JOB } from '../../knowledge/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
@@ -106,4 +106,4 @@ function nothingBought(picture: Picture, use: BestUse): string {
 }
 
 export const jobNames = (picture: Picture, uses: readonly BestUse[]): ReadonlyMap<string, string> => new Map([...picture.worksheet.jobs, ...uses.flatMap((use) => use.instead)].map((job) => [job.job, job.title]));
-export const findingNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, finding.at === undefined ? finding.title : `${finding.title}, ${finding.at.replaceAll('-', ' ')}`]));
+export const findingNames = (picture: Picture): ReadonlyMap<string, string> => new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, `${finding.title}${placeWords(finding)}`]));

@@ -1,5 +1,4 @@
-import { isOpen, checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
-import { atName } from '../../hammer/index.ts';
+import { isOpen, placeWords, checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { chanceWords } from './chance-words.ts';
@@ -49,6 +48,6 @@ export const insteadWords = (picture: Picture, knowledge: Knowledge, job: Worksh
 function insteadLeaves(picture: Picture, job: WorksheetJob, other: WorksheetJob): string {
   const left = job.cures.filter((key) => !other.cures.includes(key));
   if (left.length === 0 || other.cures.length === 0) return '';
-  const titles = new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, `${finding.title}${finding.at === undefined ? '' : `, ${atName(finding.at)}`}`]));
-  return `It leaves: ${left.map((key) => titles.get(key) ?? key).join('; ')}.`;
+  const titles = new Map(picture.findings.map((finding) => [finding.at === undefined ? finding.criterion : `${finding.criterion}@${finding.at}`, `${finding.title}${placeWords(finding)}`]));
+  return `It does not mend: ${left.map((key) => titles.get(key) ?? key).join('; ')}.`;
 }
