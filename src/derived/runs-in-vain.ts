@@ -1,11 +1,8 @@
 import { instantMs, type Entry, type JobProgressBody } from '../entries/index.ts';
-import { partOf } from '../hammer/index.ts';
 import type { Knowledge } from '../knowledge/index.ts';
 import type { Finding } from './condition/index.ts';
 import { foldOrdered, type Known } from './survey/index.ts';
-
-/** True for a job that is done by running the hammer: the trial, or looking for a second sound. */
-const runsIt = (job: string, knowledge: Knowledge): boolean => partOf(knowledge.jobs.find((one) => one.id === job)?.part ?? '')?.group === 'running';
+import { runsIt } from './worksheet/index.ts';
 
 /**
  * Why a job cannot be started or done today: it is done by running the hammer, and something stops the hammer.

@@ -1,4 +1,4 @@
-import { SAFE_TO_TOUCH, SAFETY_FIRST, TRIAL_JOB, type Knowledge, type LimitKind } from '../../knowledge/index.ts';
+import { TRIAL_JOB, type Knowledge, type LimitKind } from '../../knowledge/index.ts';
 import { isFault, type Finding } from '../condition/index.ts';
 import type { Known } from '../survey/index.ts';
 import type { ChoiceProblem, Cure } from './best-choice.ts';
@@ -8,9 +8,10 @@ import { cureWays, findingKey, insteadOf } from './cure-needs.ts';
 import { dutyAfter, type DutyAfter } from './duty-after.ts';
 import { insteadJobs } from './instead-jobs.ts';
 import { isOpen } from './job-entry.ts';
-import { limitBurden } from './limit-burden.ts';
+import { dutyBurden, limitBurden } from './limit-burden.ts';
 import { orderRound } from './order-round.ts';
-import { withKept, withSafetyFirst } from './safety-first.ts';
+import { runsIt } from './runs-it.ts';
+import { beforeAnyHand, beforeAnyRun, runsFreely, withKept, withRunsLast, withSafetyFirst } from './safety-first.ts';
 import { settledBy } from './settled-by-trial.ts';
 import type { InsteadJob, Worksheet, WorksheetJob } from './worksheet.ts';
 
@@ -74,8 +75,8 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
   const choice = chooseBest(budget.wanted === 'safe to run' ? onlyToRun(all) : all);
   const along = budget.wanted === 'safe to run' ? [] : freeWith(sheet, all, choice.jobs, choice.value.hours);
   const chosen = inOrderOfWork([...choice.jobs, ...along].sort((a, b) => a - b).map((index) => open[index]!));
-  // What still stands down is not tried, and its trial waits with its money.
-  const tried = chosen.length > 0 && trial !== undefined && dutyAfter(known, findings, chosen, knowledge).after.verdict !== 'stand-down';
+  // What still may not run, or runs no better for it, is not tried, and its trial waits with its money.
+  const tried = chosen.length > 0 && trial !== undefined && isWorthATrial(sheet, dutyAfter(known, findings, [...chosen, trial.job], knowledge));
   const jobs = tried ? [...chosen, trial.job] : chosen;
   const duty = dutyAfter(known, findings, jobs, knowledge);
   const kept = chosen.length > 0 && !tried ? all.fixed : { cost: 0, hours: 0 };
@@ -87,6 +88,12 @@ export function bestUse(known: Known, findings: readonly Finding[], worksheet: W
     stays: findings.filter((finding) => isFault(finding) && !duty.cured.includes(findingKey(finding))).map(findingKey),
     ...(toRun === undefined ? {} : { toRun }), ...(toCureAll === undefined ? {} : { toCureAll }),
   };
+}
+
+/** True where a hammer may run once some jobs are done, guarded as far as jobs can do it, and its duty is another than before them. */
+function isWorthATrial(sheet: Sheet, { before, after, ifSettledGood, cured }: DutyAfter): boolean {
+  const safe = sheet.findings.every((finding) => !isFault(finding) || !isSafety(sheet)(finding) || needsOf(sheet, finding) === undefined || cured.includes(findingKey(finding)));
+  return safe && after.verdict !== 'stand-down' && runsFreely(after) && (ifSettledGood.verdict !== before.verdict || dutyBurden(ifSettledGood) < dutyBurden(before));
 }
 
 const inOrderOfWork = (jobs: readonly WorksheetJob[]): readonly string[] => {
@@ -139,7 +146,8 @@ function problemOf(sheet: Sheet, budget: Budget): ChoiceProblem {
     if (bars === 'stand-down') stands.down = true;
     if (bars === 'limited') stands.limited = true;
   }
-  const safe = withSafetyFirst(open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) })), safetyNeeds(sheet, SAFE_TO_TOUCH), safetyNeeds(sheet, SAFETY_FIRST));
+  const plain = open.map((job) => ({ ...small(job), ...waitsOf(sheet, job) }));
+  const safe = withRunsLast(withSafetyFirst(plain, needsOfAll(sheet, isBeforeAnyHand(sheet)), needsOfAll(sheet, isSafety(sheet))), open.map((job) => runsIt(job.job, knowledge)), needsOfAll(sheet, (finding) => finding.grade === 'stand-down'));
   return {
     jobs: withKept(safe, keptNeeds(sheet, budget.keeping ?? [])),
     cures, fixed: trial === undefined ? { cost: 0, hours: 0 } : small(trial), floor, stands,
@@ -156,11 +164,14 @@ function needsOf(sheet: Sheet, finding: Finding): Pick<Cure, 'jobs' | 'oneOf'> |
   return { jobs: ways.flatMap((serving) => (serving.length === 1 ? serving : [])), oneOf: ways.filter((serving) => serving.length > 1) };
 }
 
-/** What the faults of some criteria need; those that no job cures are left out. */
-const safetyNeeds = (sheet: Sheet, criteria: readonly string[]): readonly Pick<Cure, 'jobs' | 'oneOf'>[] =>
-  sheet.findings.filter((finding) => criteria.includes(finding.criterion)).flatMap((finding) => needsOf(sheet, finding) ?? []);
+/** What some faults need; those that no job cures are left out. */
+const needsOfAll = (sheet: Sheet, which: (finding: Finding) => boolean): readonly Pick<Cure, 'jobs' | 'oneOf'>[] =>
+  sheet.findings.filter((finding) => isFault(finding) && which(finding)).flatMap((finding) => needsOf(sheet, finding) ?? []);
 
-const safetyJobs = (sheet: Sheet): readonly number[] => [...new Set(safetyNeeds(sheet, SAFETY_FIRST).flatMap((one) => [...one.jobs, ...(one.oneOf ?? []).flat()]))];
+const isBeforeAnyHand = ({ knowledge }: Sheet) => (finding: Finding): boolean => beforeAnyHand(finding, knowledge);
+const isSafety = (sheet: Sheet) => (finding: Finding): boolean => beforeAnyRun(finding) || isBeforeAnyHand(sheet)(finding);
+
+const safetyJobs = (sheet: Sheet): readonly number[] => [...new Set(needsOfAll(sheet, isSafety(sheet)).flatMap((one) => [...one.jobs, ...(one.oneOf ?? []).flat()]))];
 
 /** What is bought already, as needs that every other job waits for: the job itself, or one that makes it pointless wherever it is asked for. */
 const keptNeeds = (sheet: Sheet, keeping: readonly string[]): readonly Pick<Cure, 'jobs' | 'oneOf'>[] => keeping.flatMap((id) => {

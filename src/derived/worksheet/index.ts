@@ -1,5 +1,6 @@
 export * from './worksheet.ts';
 export { isOpen } from './job-entry.ts';
+export { runsIt } from './runs-it.ts';
 export { worksheetOf, type WorksheetOptions } from './worksheet-of.ts';
 export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts';
 export { toBuy, type BuyLine } from './to-buy.ts';

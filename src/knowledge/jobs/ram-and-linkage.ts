@@ -390,3 +390,4 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'stand-aside'], source: 'page-linkage',
   },
 ];
+      { job: 'spring.renew', because: 'the new spring is set, not the one that goes' },

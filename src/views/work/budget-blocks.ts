@@ -20,7 +20,7 @@ export function budgetBlocks(picture: Picture, use: BestUse): readonly Block[] {
       ? { kind: 'paragraph', text: nothingBought(picture, use) }
       : { kind: 'list', ordered: true, items: use.jobs.map((job) => names.get(job) ?? job) },
     ...(use.jobs.length === 0 ? [] : [
-      { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, ${trialWords(use)}.` } as const,
+      { kind: 'paragraph', text: `${use.budget.reckon === 'most' ? 'At the most' : 'Likely'} ${moneyWords(use.cost, currency)} and ${workHours(use.hours)} of work, ${trialWords(picture, use)}.` } as const,
       ...(use.safety.length === 0 ? [] : [{ kind: 'paragraph', text: `Matters of safety come first, before anything else is bought: ${use.safety.map((job) => lowered(names.get(job) ?? job)).join('; ')}. Nothing runs before it stands guarded, the trial included.` } as const]),
       ...use.instead.map((job) => ({ kind: 'paragraph', text: insteadChosen(names, job) }) as const),
       { kind: 'verdict', words: `${VERDICT_WORDS[before.verdict]}, then ${before.verdict === after.verdict ? 'still ' : ''}${VERDICT_WORDS[after.verdict].toLowerCase()}`, sentence: change === '' ? after.sentence : change, condition: DUTY_CONDITION[after.verdict], sureWords: promise } as const,
@@ -46,7 +46,7 @@ const dutyThen = ({ duty }: BestUse): BestUse['duty']['after'] => duty.ifSettled
 const settleWords = (some: BestUse['duty']['toSettle']): string =>
   `${[...new Set(some.map((one) => one.jobTitle))].map((job) => `"${job}" settles what nobody has checked yet: ${some.filter((one) => one.jobTitle === job).map((one) => lowered(one.title)).join('; ')}.`).join(' ')} The verdict above holds if that is found good.`;
 
-const trialWords = (use: BestUse): string => (use.jobs.includes(TRIAL_JOB) ? 'the trial included' : use.duty.after.verdict === 'stand-down' ? 'and no trial yet: it still stands down, and the money for the trial is kept back' : 'and no trial is open');
+const trialWords = (picture: Picture, use: BestUse): string => (use.jobs.includes(TRIAL_JOB) ? 'the trial included' : use.duty.after.verdict === 'stand-down' ? 'and no trial yet: it still stands down, and the money for the trial is kept back' : picture.worksheet.jobs.some((job) => job.job === TRIAL_JOB && isOpen(job)) ? 'and no trial yet: what must come before it, or what it would prove, is not among this; the money for the trial is kept back' : 'and no trial is open');
 
 /** More than this is no bound. */
 const UNBOUND = 1e8;
