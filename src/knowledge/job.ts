@@ -42,6 +42,8 @@ export interface Job {
   readonly words: string;
   /** Said instead on hammers of these families. */
   readonly wordsFor?: Readonly<Partial<Record<LinkageFamily, string>>>;
+  /** Said instead where another job is open too and changes what is left to do: the first of them that is. */
+  readonly wordsWith?: readonly { readonly job: string; readonly words: string }[];
   readonly part: string;
   readonly families: readonly LinkageFamily[];
   /** Place in the datum chain: 0 make it safe to work on, 1 level the machine ... 16 trial. Lower comes first. */
@@ -77,6 +79,15 @@ export interface Job {
   readonly cheaper?: string;
 }
 
+  /** Where that way is no way: another job is open that it would spoil, a finding is as bad as this or worse, or a look has one of these answers. */
+  readonly cheaperNot?: CheaperBar;
+}
+
+/** What forbids a cheaper way; any of it does. */
+export interface CheaperBar {
+  readonly jobs?: readonly string[];
+  readonly findings?: readonly { readonly criterion: string; readonly from: 'watch' | 'limited' | 'stand-down' }[];
+  readonly looks?: readonly { readonly look: string; readonly answers: readonly string[] }[];
 /** One step of the datum chain with its reason. */
 export interface Stage {
   readonly number: number;

@@ -2,7 +2,7 @@ import { CAUTIONS } from './cautions.ts';
 import { DISPUTES } from './criteria/disputes.ts';
 import { forJudging } from './for-judging.ts';
 import type { Knowledge } from './job.ts';
-import { CHEAPER } from './jobs/cheaper.ts';
+import { CHEAPER, CHEAPER_NOT } from './jobs/cheaper.ts';
 import { SOURCES } from './sources.ts';
 
 /** Everything that the program knows beforehand. */
@@ -14,6 +14,7 @@ export const knowledge: Knowledge = {
   }),
   jobs: forJudging.jobs.map((job) => {
     const cheaper = CHEAPER[job.id];
-    return cheaper === undefined ? job : { ...job, cheaper };
+    const cheaperNot = CHEAPER_NOT[job.id];
+    return cheaper === undefined ? job : { ...job, cheaper, ...(cheaperNot === undefined ? {} : { cheaperNot }) };
   }),
 };

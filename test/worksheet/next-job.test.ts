@@ -27,6 +27,6 @@ test('what was begun goes on, unless something must come before it; what is done
 test('the plan names the same job, with its number', () => {
   const found = pictureOf(log());
   const [said] = nextBlocks(found);
-  expect(said).toMatchObject({ text: expect.stringMatching(/^Next: \d+\. File the flanks to the key\. /) as string });
+  expect(said).toMatchObject({ text: expect.stringMatching(/^Next: \d+\. File the flanks straight\. /) as string });
   expect(planBlocks(found, knowledge, workPlan(found, knowledge))[0]).toEqual(said);
 });

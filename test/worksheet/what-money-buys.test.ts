@@ -42,7 +42,7 @@ describe.each(HAMMERS)('$name', ({ entries }) => {
   });
 });
 
-test('what only comes first is not bought for what it comes before: keys hold without dies that are ground', () => {
+test('what only comes first is not bought for what it comes before: keys hold without dies that are dressed', () => {
   const found = pictureOf(surveyed('sallowfield-40-sunken-seat'), 'inch');
   const keys = found.worksheet.jobs.find((job) => job.job === 'keys.renew');
   expect(keys?.after).toContain('dies.grind-pair');
@@ -50,9 +50,12 @@ test('what only comes first is not bought for what it comes before: keys hold wi
   const least = bestUse(found.known, found.findings, found.worksheet, knowledge, { money: Math.ceil(toRun) });
   expect(least.duty.after.verdict).not.toBe('stand-down');
   expect(least.jobs).toContain('keys.renew');
-  // The key is filed to the die that stays, so the new die comes with it; the grinding does not.
+  // The key is filed to the die that stays, so the new die comes with it. Its blank carries a sixteenth for the grinder, so that it
+  // brings its grinding: keyed at 3 1/16 in it would be keyed twice. What is only dressed before it is keyed is not bought for the key.
   expect(least.jobs).toContain('dies.new-lower');
-  expect(least.jobs).not.toContain('dies.grind-pair');
+  expect(least.jobs).toContain('dies.grind-pair');
+  expect(keys?.after).toContain('dies.dress');
+  expect(least.jobs).not.toContain('dies.dress');
   // The least that makes it run is one of the sums, and what is bought before is part of it.
   const { steps } = workPlan(found, knowledge);
   const runs = steps.findIndex((step) => step.duty.after.verdict !== 'stand-down');

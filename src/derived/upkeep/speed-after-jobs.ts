@@ -35,5 +35,5 @@ function motorWords(inputs: SettingInputs, jobs: ReadonlySet<string>, ratio: num
   const share = motorShare(inputs);
   if (share === undefined || share * ratio <= 1) return [];
   const what = `The motor that is there would then draw ${Math.round(100 * share * ratio)} % of its full-load current at the least`;
-  return [jobs.has(MOTOR_JOB) ? `${what}: the larger motor goes on before the hammer runs with that belt.` : `${what}: find what drags, or fit a larger motor, before the hammer runs with that belt.`];
+  return [jobs.has(MOTOR_JOB) ? `${what}: the larger motor goes on before the hammer runs with that belt. Until it does, no longer and no deeper than the limits card says, and an eye on the ammeter.` : `${what}: find what drags, or fit a larger motor, before the hammer runs with that belt.`];
 }

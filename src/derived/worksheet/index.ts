@@ -6,6 +6,7 @@ export { chanceOfAny, type Cause, type CheckFirst, type Draw } from './cause.ts'
 export { toBuy, type BuyLine } from './to-buy.ts';
 export { nextJob } from './next-job.ts';
 export { insteadJobs } from './instead-jobs.ts';
+export { cheaperHere } from './cheaper-here.ts';
 export { checkFirst, type WorthChecking } from './check-first.ts';
 export type { MoneyOptions, RateHeard } from './currency.ts';
 export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';

@@ -71,7 +71,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
     examples: [{ given: '74 %', grade: 'watch', stands: 'just under' }, { given: '75 %', grade: 'watch', stands: 'at' }, { given: '76 %', grade: 'sound', stands: 'just over' }, { given: '49 %', grade: 'limited', stands: 'just under' }, { given: '50 %', grade: 'limited', stands: 'at' }, { given: '51 %', grade: 'watch', stands: 'just over' }],
   },
   {
-    id: 'pouring.shell', title: 'Shell ready for pouring', question: 'Will the shell hold the metal?', part: 'pouring', rows: [24.5], families: EVERY,
+    id: 'pouring.shell', title: 'Hold of the metal in its shell', question: 'Will the shell hold the metal?', part: 'pouring', rows: [24.5], families: EVERY,
     rule: { kind: 'seen', look: 'pouring.shell', answers: {
       anchors: { grade: 'sound', because: 'Clean anchor holes hold it.', source: 'page-bearings' },
       tinned: { grade: 'sound', because: 'A tinned shell holds it.', source: 'page-bearings' },

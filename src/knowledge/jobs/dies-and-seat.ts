@@ -72,8 +72,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'cracked-casting'], source: 'page-seat',
   },
   {
-    id: 'dovetail.file-flanks', title: 'File the flanks to the key', part: 'dovetail', families: EVERY, stage: 2,
-    words: 'Blue the key, file the high places of the flank until the key lies flat over its full length.',
+    id: 'dovetail.file-flanks', title: 'File the flanks straight', part: 'dovetail', families: EVERY, stage: 2,
+    words: 'Blue a straight gauge: a ground bar, one edge at the angle of the dovetail{dovetail.flank-angle}, without taper. Not an old key, which is beaten out of shape, and not the new one, which is filed to the finished flank. File the high places of the flank until the gauge bears over its full length. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }, 
       { job: 'seat.file', because: 'the flanks are filed to a finished floor' },
     ],
@@ -146,6 +146,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     words: 'Drive each loose key home with one firm blow, ram blocked, and look again after one hour and after ten.',
     after: [
       { job: 'keys.dry', because: 'an oily key drives tight and walks out' },
+      { job: 'keys.renew', because: 'the key that stays is driven', onlyInOrder: true },
       ...DIES_BEFORE_KEYS,
     ],
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
@@ -171,7 +172,8 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.dress', title: 'Dress the die faces', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Grind the faces flat, dress edges to a radius of 1/16 to 1/8 in, take swollen edges off.',
+    words: 'Grind the faces flat, dress edges to a radius of 1/16 to 1/8 in, take swollen edges off. With a die out the ram is held by its longer prop; see its sheet.',
+    wordsWith: [{ job: 'dies.grind-pair', words: 'Edges only: the faces are ground as a pair, and no file or wheel goes on them after that. Dress the edges to a radius of 1/16 to 1/8 in, take swollen edges off. With a die out the ram is held by its longer prop; see its sheet.' }],
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
@@ -211,7 +213,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['upper-die'] }, { job: 'dies.temper', on: ['upper-die'] }],
-    closedBy: ['keys.renew', 'keys.drive', 'rod.set-gap'],
+    closedBy: ['dies.grind-pair', 'keys.renew', 'keys.drive', 'rod.set-gap'],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'upper-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },
@@ -228,7 +230,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
       { job: 'rod.make-room', because: 'with the rod as it stands the dies would meet before the bottom, the first time it is barred over' },
     ],
     replaces: [{ job: 'dies.dress', on: ['lower-die'] }],
-    closedBy: ['keys.renew', 'keys.drive', 'rod.set-gap'],
+    closedBy: ['dies.grind-pair', 'keys.renew', 'keys.drive', 'rod.set-gap'],
     hours: { least: 4, likely: 6, most: 10 }, skill: 3, helpers: 0,
     parts: [
       { id: 'lower-die-blank', words: 'die, half of a pair', quantity: 1, priceEach: { least: 125, likely: 200, most: 300 }, source: 'price-guess', leadDays: { least: 14, likely: 28, most: 60 } },

@@ -28,11 +28,12 @@ export const DRIVE_JOBS: readonly Job[] = [
     words: 'Belt of the width worked out, joint laced or welded, line of the pulleys checked with a cord.',
     after: [
       { job: 'drive.set-speed', because: 'the belt is cut to the pulleys that stay' },
+      { job: 'motor.renew', because: 'the belt is cut to the motor that stays, to its place and its pulley, and no new belt runs the hammer faster on a motor that is too small', onlyInOrder: true },
     ],
     replaces: [{ job: 'belt.dress', on: ['belt', 'running'] }],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'flat-belt', words: 'flat belt, as wide as its drawing says', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
+      { id: 'flat-belt', words: 'flat belt', quantity: 4, unit: 'm', priceEach: { least: 15, likely: 30, most: 50 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'pinch'], source: 'common-practice',
   },
@@ -59,7 +60,7 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
-    words: 'A motor of the power that the class asks for, with starter, overload and guard to suit, on a circuit whose wire and breaker an electrician has chosen for it.',
+    words: 'A motor of the power that the class asks for, of the speed of the old one or with another pulley to suit, with starter, overload and guard to suit, on a circuit whose wire and breaker an electrician has chosen for it.',
     after: [],
     replaces: [{ job: 'motor.service', on: ['motor', 'starter'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,

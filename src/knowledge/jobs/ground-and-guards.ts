@@ -43,7 +43,7 @@ export const GROUND_AND_GUARDS_JOBS: readonly Job[] = [
   },
   {
     id: 'trial.run', title: 'Run the trial', part: 'running', families: EVERY, stage: 16,
-    words: 'Idle, soft on wood, full on wood, release, hot steel; count, time, feel and record; lock off and tighten everything; write it down.',
+    words: 'Prop out, guards on. Idle, soft on wood, full on wood once soft is right, release, hot steel; count, time, feel and record, with what the setting sheet keeps for it; lock off and tighten everything; write it down.',
     after: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 1,
     parts: [
@@ -53,10 +53,10 @@ export const GROUND_AND_GUARDS_JOBS: readonly Job[] = [
   },
   {
     id: 'trial.find-second-sound', title: 'Find the second sound', part: 'running', families: EVERY, stage: 16,
-    words: 'One change at a time: bolt down, slack the spring half a turn, count the rate, measure the gap, oil the pins; record each.',
+    words: 'It runs, so it is part of the trial: after the soft blows on wood, before the full ones, and only where the second sound is still there. One change at a time, locked off for each: bolt down, slack the spring half a turn, count the rate, measure the gap, oil the pins; record each.',
     wordsFor: {
-      'bow-spring': 'One change at a time: bolt down, count the rate, measure the gap and the draw of the bow, oil clip and eyes; record each.',
-      helve: 'One change at a time: bolt down, count the rate, measure the gap, look at the cushions, oil the pivots; record each.',
+      'bow-spring': 'It runs, so it is part of the trial: after the soft blows on wood, before the full ones, and only where the second sound is still there. One change at a time, locked off for each: bolt down, count the rate, measure the gap and the draw of the bow, oil clip and eyes; record each.',
+      helve: 'It runs, so it is part of the trial: after the soft blows on wood, before the full ones, and only where the second sound is still there. One change at a time, locked off for each: bolt down, count the rate, measure the gap, look at the cushions, oil the pivots; record each.',
     },
     after: [
       { job: 'bolts.tighten', because: 'a loose hammer double-beats whatever else is done' },

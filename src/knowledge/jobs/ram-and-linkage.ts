@@ -262,6 +262,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     words: 'New clip bolts, centre bolt checked, pack greased between leaves.',
     after: [
       { job: 'bow.replace-leaf', because: 'the pack is complete before it is clipped' },
+      { job: 'bow.bush-eyes', because: 'eyes and clip pivot are reamed and bushed before the pack is closed', onlyInOrder: true },
     ],
     hours: { least: 1, likely: 1.5, most: 2 }, skill: 2, helpers: 0,
     parts: [
@@ -272,7 +273,9 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   {
     id: 'bow.renew-straps', title: 'Renew the straps to the ram', part: 'bow-spring', families: BOW, stage: 10,
     words: 'New straps of belting or steel, equal length, riveted or bolted through plates.',
-    after: [],
+    after: [
+      { job: 'bow.bush-eyes', because: 'the holes of the straps are made to the new pins', onlyInOrder: true },
+    ],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
     parts: [
       { id: 'strap-belting', words: 'belting or strap steel, set', quantity: 1, unit: 'set', priceEach: { least: 30, likely: 70, most: 150 }, source: 'price-guess' },
@@ -328,7 +331,9 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   {
     id: 'helve.renew-cushions', title: 'Renew the cushions', part: 'helve', families: HELVE, stage: 10,
     words: 'New rubber to the old height, backed by plates, oil kept off.',
-    after: [],
+    after: [
+      { job: 'helve.free-screws', because: 'new rubber goes in when the screws that set the height turn', onlyInOrder: true },
+    ],
     hours: { least: 1, likely: 1.5, most: 3 }, skill: 1, helpers: 0,
     parts: [
       { id: 'cushions', words: 'rubber cushions, set', quantity: 1, unit: 'set', priceEach: { least: 30, likely: 80, most: 180 }, source: 'price-guess' },
@@ -338,7 +343,9 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   {
     id: 'helve.bush-pivot', title: 'Bush the pivot', part: 'helve', families: HELVE, stage: 10,
     words: 'Bore and bush the trunnions, new pins, oil ways open; set level side to side.',
-    after: [],
+    after: [
+      { job: 'helve.free-screws', because: 'level side to side is set with the height screws, and stuck ones set nothing' },
+    ],
     hours: { least: 3, likely: 5, most: 8 }, skill: 3, helpers: 1,
     parts: [
       { id: 'pivot-bushes', words: 'bushes and pins, set', quantity: 1, unit: 'set', priceEach: { least: 80, likely: 180, most: 350 }, source: 'price-guess' },
@@ -380,7 +387,8 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.set-tension', title: 'Set the spring', part: 'coil-spring', families: COIL, stage: 13,
-    words: 'Look at the arms once the gap is set. Only then, and only if they still droop: half a turn at a time until they stand close to level with the ram hanging; record turns and sound; too tight is more common than too loose.',
+    words: 'Read the gap, and set it first where it is off. Then look at the arms: only where they still droop, half a turn at a time until they stand close to level with the ram hanging; record the turns, and on the trial the sound; too tight is more common than too loose.',
+    wordsWith: [{ job: 'spring.renew', words: 'The new spring is set anew: ram hanging, half a turn at a time, to the length that the setting sheet gives; lock nut tight, turns recorded. Read the gap again. On the trial film it, and read how short it runs.' }],
     after: [
       { job: 'rod.set-gap', because: 'the gap changes where the arms stand' },
       { job: 'bolts.tighten', because: 'a hammer that is loose on its bed double-beats whatever the spring' },

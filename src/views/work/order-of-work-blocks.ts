@@ -1,4 +1,4 @@
-import { nextJob, type Picture, type WorksheetJob } from '../../derived/index.ts';
+import { cheaperHere, nextJob, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
@@ -48,7 +48,8 @@ export function orderOfWorkBlocks(picture: Picture, knowledge: Knowledge): reado
 function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): readonly string[] {
   const { worksheet } = picture;
   const titles = new Map(worksheet.jobs.map((one) => [one.job, `${one.number}`]));
-  const { after: reasons = [], cheaper } = knowledge.jobs.find((one) => one.id === job.job) ?? {};
+  const { after: reasons = [] } = knowledge.jobs.find((one) => one.id === job.job) ?? {};
+  const cheaper = cheaperHere(picture, knowledge, job);
   const waiting = reasons.filter((one) => job.after.includes(one.job));
   // What it waits for by the same reason stands before it together.
   const waits = [...new Set(waiting.map((one) => one.because))].map((because) => `${waiting.filter((one) => one.because === because).map((one) => titles.get(one.job) ?? one.job).join(' and ')}: ${because}`);
