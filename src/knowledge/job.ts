@@ -75,10 +75,10 @@ export interface Job {
   readonly outside?: { readonly words: string; readonly price: Span; readonly source: string };
   readonly cautions: readonly string[];
   readonly source: string;
+  /** Of a job that only looks: what follows where it finds the fault, a job that nothing asks for before. */
+  readonly mayLeadTo?: string;
   /** A cheaper way, with what it costs in the long run. */
   readonly cheaper?: string;
-}
-
   /** Where that way is no way: another job is open that it would spoil, a finding is as bad as this or worse, or a look has one of these answers. */
   readonly cheaperNot?: CheaperBar;
 }
@@ -88,6 +88,8 @@ export interface CheaperBar {
   readonly jobs?: readonly string[];
   readonly findings?: readonly { readonly criterion: string; readonly from: 'watch' | 'limited' | 'stand-down' }[];
   readonly looks?: readonly { readonly look: string; readonly answers: readonly string[] }[];
+}
+
 /** One step of the datum chain with its reason. */
 export interface Stage {
   readonly number: number;

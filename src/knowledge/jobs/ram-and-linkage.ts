@@ -391,6 +391,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     wordsWith: [{ job: 'spring.renew', words: 'The new spring is set anew: ram hanging, half a turn at a time, to the length that the setting sheet gives; lock nut tight, turns recorded. Read the gap again. On the trial film it, and read how short it runs.' }],
     after: [
       { job: 'rod.set-gap', because: 'the gap changes where the arms stand' },
+      { job: 'spring.renew', because: 'the new spring is set, not the one that goes' },
       { job: 'bolts.tighten', because: 'a hammer that is loose on its bed double-beats whatever the spring' },
     ],
     hours: { least: 0.3, likely: 0.7, most: 1.5 }, skill: 2, helpers: 0,
@@ -398,4 +399,3 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
     cautions: ['isolate', 'block-ram', 'stand-aside'], source: 'page-linkage',
   },
 ];
-      { job: 'spring.renew', because: 'the new spring is set, not the one that goes' },
