@@ -21,5 +21,6 @@ export * from './heat-colours.ts';
 export * from './hot-work.ts';
 export * from './crushers.ts';
 export * from './oil-points.ts';
+export { asbestosWords } from './asbestos.ts';
 export { oilWayName } from './oil-ways.ts';
 export * from './soils.ts';

@@ -112,7 +112,7 @@ describe('the oiling round', () => {
     expect(grade(278)).toBeLessThan(grade(333));
     const helve = fiveHammers().find((one) => one.name.startsWith('tannerwick'))!;
     const round = oilingRound(helve.known);
-    expect(round.card[0]).toBe('Open the blocked oil way first: helve pivots, left and right.');
+    expect(round.card[0]).toBe('Open the blocked oil way first: helve pivots.');
     console.log(round.card.join('\n'));
     workOutOiling(helve.ledger, helve.known);
     expect(numberAt(helve.ledger, 'oiling.per-hour')).toBeGreaterThan(0);

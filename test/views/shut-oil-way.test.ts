@@ -26,3 +26,17 @@ test('several shut oil ways are one line, grease shuts like dirt, and a share of
   expect(first(log('coil-and-toggle').read('oil-ways.blocked-share', '30 %'))).toBe('Not before every oil way is open.');
   expect(first(log('coil-and-toggle').read('oil-ways.blocked-share', '30 %').look('oil-ways.open@linkage-pins', 'blocked').look('oil-ways.open@ways', 'blocked'))).toBe('Not before every oil way is open, those of the toggle and link pins and the ram ways among them.');
 });
+
+test('a facing that may hold asbestos is said on the card and at its oil point, which gets no drop', () => {
+  const found = EXAMPLE_PICTURES.find((one) => one.tag === 'DT-90')!.found;
+  const words = 'ay hold asbestos: no oil, no brush, no air and no hand there before it is tested.';
+  expect(limitsCard(found).limits).toContain(`Clutch facing: m${words}`);
+  const sheet = outlookSheet('oiling', { picture: found, outlook: outlook(found, 1), knowledge }).blocks;
+  const rows = sheet.flatMap((block) => (block.kind === 'table' && block.columns.includes('Drops') ? block.rows : []));
+  const row = rows.find(({ cells }) => cells[1]?.startsWith('Clutch facing'));
+  expect(row).toMatchObject({ condition: 'stand-down', cells: [expect.anything(), `Clutch facing: M${words}`, 'none', 'never', '–', 'nothing to probe'] });
+  expect(sheet.find((block) => block.kind === 'answer')).toMatchObject({ sentence: expect.stringContaining(`Clutch facing: m${words}`) });
+  // Where nobody says that it may, it is oiled as ever.
+  const plain = EXAMPLE_PICTURES.find((one) => one.tag === 'WH-65')!.found;
+  expect(limitsCard(plain).limits.join(' ')).not.toContain('asbestos');
+});

@@ -1,5 +1,5 @@
 import { partOf, saysLeftOut, type AnswersOf, type LinkageFamily } from '../../hammer/index.ts';
-import { oilWayName } from '../../knowledge/index.ts';
+import { asbestosWords, oilWayName } from '../../knowledge/index.ts';
 import { oilFlow, type IsoGrade } from '../../methods/power/index.ts';
 import type { Known } from '../survey/index.ts';
 import { OIL_POINTS, type OilPoint } from './oil-points.ts';
@@ -14,6 +14,8 @@ export interface RoundPoint {
   readonly grade?: { readonly grade: IsoGrade; readonly viscosity: number; readonly fits: boolean };
   /** m³/s while running, least and most */
   readonly flow: { readonly least: number; readonly most: number };
+  /** Why no hand and no oil goes there; absent where it is oiled. */
+  readonly untouched?: string;
   readonly sentence: string;
 }
 
@@ -67,16 +69,17 @@ export function oilingRound(known: Pick<Known, 'identity' | 'looks'> | LinkageFa
   const family = typeof known === 'string' ? known : known.identity.family;
   const looks = typeof known === 'string' ? {} : known.looks;
   const points = OIL_POINTS.filter((point) => point.families.includes(family) && isHere(point, looks)).map((one): RoundPoint => {
-    const point = within(one, limit);
+    const untouched = one.part === 'clutch-facing' ? asbestosWords(looks) : undefined;
+    const point: OilPoint = untouched === undefined ? within(one, limit) : { ...one, count: 0, drops: [0, 0] };
     const answer = point.look === undefined ? undefined : looks[point.look]?.answer;
     const grade = gradeFor(point.grades, temperature);
     return {
-      point, part: partOf(point.part)?.name.us ?? point.part, way: WAYS.find((way) => way === answer) ?? 'not-checked', flow: flowOf(point), ...(grade === undefined ? {} : { grade }),
-      sentence: `${point.words}: ${point.count === 1 ? '' : `${point.count} places, each `}${range(point.drops)} drops ${interval(point)}; ISO VG ${point.grades.join(', ')}; ${point.what}${point.note === undefined ? '' : `; ${point.note}`}.`,
+      point, part: partOf(point.part)?.name.us ?? point.part, way: WAYS.find((way) => way === answer) ?? 'not-checked', flow: flowOf(point), ...(untouched === undefined ? {} : { untouched }), ...(grade === undefined ? {} : { grade }),
+      sentence: untouched !== undefined ? `${point.words}: ${untouched}` : `${point.words}: ${point.count === 1 ? '' : `${point.count} places, each `}${range(point.drops)} drops ${interval(point)}; ISO VG ${point.grades.join(', ')}; ${point.what}${point.note === undefined ? '' : `; ${point.note}`}.`,
     };
   });
   const perHour = sum(points.map((one) => ({ least: one.flow.least * HOUR, most: one.flow.most * HOUR })));
-  const perSession = sum(points.filter((one) => one.point.every === undefined).map((one) => ({ least: oilFlow(one.point.count * one.point.drops[0]).least, most: oilFlow(one.point.count * one.point.drops[1]).most })));
+  const perSession = sum(points.filter((one) => one.point.every === undefined && one.untouched === undefined).map((one) => ({ least: oilFlow(one.point.count * one.point.drops[0]).least, most: oilFlow(one.point.count * one.point.drops[1]).most })));
   const first = points.flatMap((one) => firstOf(one, family));
   return {
     points, perHour, perSession, temperature, first, card: cardOf(points, perHour, first),
@@ -104,7 +107,7 @@ function cardOf(points: readonly RoundPoint[], perHour: OilingRound['perHour'], 
   const millilitres = (volume: number): string => (volume * 1e6).toPrecision(2);
   const often = points.filter((one) => one.point.every !== undefined);
   const session = points.filter((one) => one.point.every === undefined);
-  const line = (one: RoundPoint): string => `${one.point.words}: ${one.point.count === 1 ? '' : `${one.point.count} x `}${range(one.point.drops)} drops${one.grade === undefined ? '' : `, ISO VG ${one.grade.grade}`}`;
+  const line = (one: RoundPoint): string => one.untouched !== undefined ? `${one.point.words}: ${one.untouched}` : `${one.point.words}: ${one.point.count === 1 ? '' : `${one.point.count} x `}${range(one.point.drops)} drops${one.grade === undefined ? '' : `, ISO VG ${one.grade.grade}`}`;
   return [
     ...first,
     'Power off and ram blocked, or from where no hand comes near a moving part.',

@@ -10,11 +10,12 @@ import type { WorksheetJob } from './worksheet.ts';
 export const scaled = (span: Span, factor: number): Span => ({ least: span.least * factor, likely: span.likely * factor, most: span.most * factor });
 
 /**
- * What every open finding that no share covers takes off, job by job, each job once; and why the others take nothing.
+ * What every open finding that no share covers takes off, job by job, each job once, and what only may be needed, by its
+ * chance; and why the others take nothing.
  * @param covered findings that a share of the price covers, with the words of the share
  * @param unitWorth of the generic unit in the currency of the jobs
  */
-export function costsToCure(findings: readonly Finding[], jobs: readonly WorksheetJob[], covered: ReadonlyMap<string, string>, unitWorth: number): { readonly toCure: readonly CostToCure[]; readonly nothingOff: readonly NothingOff[] } {
+export function costsToCure(findings: readonly Finding[], { jobs, mayBe = [] }: { readonly jobs: readonly WorksheetJob[]; readonly mayBe?: readonly WorksheetJob[] }, covered: ReadonlyMap<string, string>, unitWorth: number): { readonly toCure: readonly CostToCure[]; readonly nothingOff: readonly NothingOff[] } {
   const open = jobs.filter((job) => isOpen(job) && job.job !== TRIAL_JOB);
   const curing = (key: string): readonly WorksheetJob[] => open.filter((job) => job.cures.includes(key));
   const paid = new Map([...covered].flatMap(([key, share]) => curing(key).map((job) => [job.job, share] as const)));
@@ -27,22 +28,36 @@ export function costsToCure(findings: readonly Finding[], jobs: readonly Workshe
     if (because !== undefined) nothingOff.push({ finding: key, because });
     else for (const job of curing(key)) if (!paid.has(job.job) && !isSmallSetting(job)) lines.set(job.job, job);
   }
-  const toCure = open.filter((job) => lines.has(job.job)).map((job): CostToCure => {
-    const chance = job.need?.chance ?? 1;
-    return { job: job.job, title: job.title, cost: job.cost, hours: job.hours, chance, because: job.cures.filter((key) => !covered.has(key)), amount: chance * (job.cost.likely + job.hours.likely * HOUR_WORTH.likely * unitWorth) };
+  const certain = open.filter((job) => lines.has(job.job)).map((job) => lineOf(job, job.cures.filter((key) => !covered.has(key)), unitWorth));
+  const byChance = mayBe.flatMap((job): readonly CostToCure[] => {
+    const keys = keysBehind(job, findings);
+    const asking = findings.filter((one) => keys.includes(findingKey(one)) && !covered.has(findingKey(one)) && !OF_THE_PLACE.includes(one.part)).map(findingKey);
+    if (asking.length > 0 && !isSmallSetting(job)) return [lineOf(job, asking, unitWorth)];
+    const because = isSmallSetting(job) ? 'with nothing to buy' : 'which a share above pays for, or which belongs to the place';
+    nothingOff.push(...(asking.length > 0 ? asking : keys).map((finding) => ({ finding, because: `it may need, and may not, what takes nothing off: ${job.title.toLowerCase()}, ${because}` })));
+    return [];
   });
-  return { toCure: toCure.sort((a, b) => b.amount - a.amount), nothingOff };
+  return { toCure: [...certain, ...byChance].sort((a, b) => b.amount - a.amount), nothingOff };
 }
+
+const lineOf = (job: WorksheetJob, because: readonly string[], unitWorth: number): CostToCure => {
+  const chance = job.need?.chance ?? 1;
+  return { job: job.job, title: job.title, cost: job.cost, hours: job.hours, chance, because, amount: chance * (job.cost.likely + job.hours.likely * HOUR_WORTH.likely * unitWorth) };
+};
+
+/** Findings whose readings leave it open whether a job is needed: a cause of readings carries the key of its finding before its grade. */
+const keysBehind = ({ need }: WorksheetJob, findings: readonly Finding[]): readonly string[] =>
+  findings.map(findingKey).filter((key) => need?.causes.some(({ id }) => id.startsWith(`${key}:`)) === true);
 
 const isSmallSetting = (job: WorksheetJob): boolean => job.cost.most === 0 && job.hours.likely <= SMALL_SETTING_HOURS;
 
-/** Why a finding takes nothing off; undefined where it does. */
+/** Why a finding takes nothing off; undefined where it does. A look that costs money is paid for by whoever buys. */
 function nothingBecause(finding: Finding, curing: readonly WorksheetJob[], paid: ReadonlyMap<string, string>): string | undefined {
   if (OF_THE_PLACE.includes(finding.part)) return 'it belongs to the place and not to the hammer: it is made anew where the hammer goes';
   if (curing.length === 0) return finding.cures.length === 0 && finding.grade === 'watch' ? 'it is only to be watched, and nothing has to be done yet' : 'nothing that is still open cures it; a buyer bargains about it without a figure';
   const shares = [...new Set(curing.flatMap((job) => paid.get(job.job) ?? []))];
   if (curing.every((job) => paid.has(job.job))) return `it comes right with work that the share for ${shares.map((share) => `"${share}"`).join(' and ')} above pays for: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
-  if (curing.every((job) => LOOKING_JOBS.includes(job.job))) return `it only asks for a look, which decides: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
+  if (curing.every((job) => LOOKING_JOBS.includes(job.job) && job.cost.most === 0)) return `it only asks for a look, which decides: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
   if (curing.every((job) => isSmallSetting(job) || paid.has(job.job))) return `it is set right with nothing to buy: ${curing.map((job) => job.title.toLowerCase()).join('; ')}`;
   return undefined;
 }

@@ -46,6 +46,8 @@ export interface SaleValue {
   readonly value: Range;
   /** The same if nothing of what nobody checked were there. */
   readonly ifNoneThere: Range;
+  /** Keys of everything else that nobody checked: nothing is taken off for it. */
+  readonly unpriced: readonly string[];
   /** What nobody checked, and what it takes off where it is there: a buyer who cannot check takes off something between nothing and its likely share, mostly little. */
   readonly notChecked: readonly { readonly words: string; readonly share: Span; readonly criteria: readonly string[] }[];
   readonly paidForIt?: number;
@@ -77,11 +79,13 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
     return because.length > 0 || own.includes(change.id) ? [{ change, because }] : [];
   }).filter((one, _, all) => one.change.id !== 'crack-suspected' || !all.some((other) => other.change.id === 'crack-in-load-path'));
   found.sort((a, b) => Number(a.change.adds ?? false) - Number(b.change.adds ?? false) || b.change.share.likely - a.change.share.likely);
-  const { toCure, nothingOff } = costsToCure(findings, worksheet.jobs, new Map(found.flatMap((one) => one.because.map((key) => [key, one.change.words] as const))), book.unitWorth);
+  const { toCure, nothingOff } = costsToCure(findings, worksheet, new Map(found.flatMap((one) => one.because.map((key) => [key, one.change.words] as const))), book.unitWorth);
   const open = PRICE_CHANGES.flatMap((change) => {
     const criteria = findings.filter((finding) => finding.grade === 'not-known' && change.id !== 'crack-suspected' && change.when.some((one) => one.criterion === finding.criterion));
     return criteria.length === 0 || found.some((one) => one.change === change) ? [] : [{ words: change.words, share: change.share, criteria: [...new Set(criteria.map(findingKey))] }];
   });
+  const priced = new Set(open.flatMap((one) => one.criteria));
+  const unpriced = findings.filter((finding) => finding.grade === 'not-known' && !priced.has(findingKey(finding))).map(findingKey);
   const draws = Math.max(100, Math.round(options.draws ?? 10_000));
   const drawn = drawValues({ base: base.value, shares: found.map(({ change }) => ({ share: change.share, adds: change.adds === true })), toCure, open: open.map((one) => one.share.likely), hourWorth: scaled(HOUR_WORTH, book.unitWorth) }, seed, draws);
   const value = rangeOf([drawn.value], draws);
@@ -98,7 +102,7 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
     ...(lines.iron > 0 ? [{ kind: 'iron', words: 'it is worth its iron at least', amount: lines.iron } as const] : []),
   ];
   return {
-    currency: book.currency, base, changes, toCure: cures, nothingOff, sum, value, ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open,
+    currency: book.currency, base, changes, toCure: cures, nothingOff, sum, value, ifNoneThere: rangeOf([drawn.ifNoneThere], draws), ...(paid === undefined ? {} : { paidForIt: paid }), notChecked: open, unpriced,
     notes: [
       ...book.notes, base.estimate ? 'The base is a range of the class, not a price that was heard: an estimate.' : 'The base is a price that was heard for such a hammer.',
       ...(toCure.length === 0 ? [] : [`Hours to cure are reckoned at ${whole(HOUR_WORTH.least, book)} to ${whole(HOUR_WORTH.most, book)} an hour, likely ${whole(HOUR_WORTH.likely, book)}: what they are worth to a buyer who does the work himself; from memory.`]),
@@ -111,6 +115,8 @@ export function saleValue(known: Known, findings: readonly Finding[], worksheet:
 /** Jobs and prices of the hammer as it is sold. */
 export interface SoldAs {
   readonly jobs: readonly WorksheetJob[];
+  /** What only may be needed: each takes off by its chance. */
+  readonly mayBe?: readonly WorksheetJob[];
   readonly prices: PriceBook;
   /** Dated checks that are overdue: papers that are out of date document nothing. */
   readonly overdue?: readonly string[];

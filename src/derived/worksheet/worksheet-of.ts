@@ -58,7 +58,7 @@ export function worksheetOf(known: Known, findings: readonly Finding[], knowledg
   });
   const left = jobs.filter(isOpen);
   return {
-    jobs, mayBe: maybes, hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), expected: expectedOf([...left, ...maybes]),
+    jobs, mayBe: maybes, ifFound: left.flatMap((job) => followingOf(job.job, bench)), hours: sumSpans(left.map((job) => job.hours)), cost: sumSpans(left.map((job) => job.cost)), expected: expectedOf([...left, ...maybes]),
     problems: [...noted, ...book.problems], currency: book.currency, prices: book,
   };
 }
@@ -81,4 +81,10 @@ function withTrial(known: Known, knowledge: Knowledge, chosen: readonly Chosen[]
   if (held !== undefined && isOpen(held)) return chosen;
   const again = before?.state === 'done' ? { again: `Run on ${before.when.slice(0, 10)}; the work now open has to be shown too.` } : {};
   return [...others, { job, cures: held?.cures ?? [], urgency: held?.urgency ?? 'watch', state: 'open', causes: [], ...again }];
+}
+
+/** The job to which a look leads where it finds the fault, priced. */
+function followingOf(look: string, bench: Parameters<typeof jobEntry>[0]): readonly WorksheetJob[] {
+  const next = bench.knowledge.jobs.find((job) => job.id === bench.knowledge.jobs.find((one) => one.id === look)?.mayLeadTo);
+  return next === undefined || bench.all.has(next.id) ? [] : [jobEntry(bench, { job: next, cures: [], urgency: 'watch', state: 'open', causes: [] }, 0, [look])];
 }

@@ -97,6 +97,8 @@ export interface Worksheet {
   readonly jobs: readonly WorksheetJob[];
   /** What may be needed and is not asked for yet; in the order in which it would come, its number that of the job before which it would be done. */
   readonly mayBe?: readonly MayBeJob[];
+  /** What follows where a look among the open jobs finds the fault: priced, and in no sum before that. */
+  readonly ifFound?: readonly WorksheetJob[];
   readonly hours: Span;
   readonly cost: Span;
   /** Hours and money on average, with what may be needed by its chance. */

@@ -204,7 +204,7 @@ export const SHAFT_AND_CLUTCH_CRITERIA: readonly Criterion[] = [
       perhaps: { grade: 'watch', because: 'Treat it as asbestos until it is tested.', source: 'page-safety', cures: ['clutch.test-for-asbestos'] },
       yes: { grade: 'watch', because: 'It holds asbestos: leave it alone, or have it taken off as local rules ask.', source: 'page-safety', cures: [] },
     } },
-    gate: false, minutes: 1, cures: ['clutch.test-for-asbestos', 'clutch.reline'], cautions: ['asbestos'],
+    gate: false, minutes: 1, cures: ['clutch.test-for-asbestos', 'clutch.take-off-asbestos', 'clutch.reline'], cautions: ['asbestos'],
     examples: [{ given: 'no', grade: 'sound', stands: 'plain' }, { given: 'perhaps', grade: 'watch', stands: 'plain' }, { given: 'yes', grade: 'watch', stands: 'plain' }],
   },
   {

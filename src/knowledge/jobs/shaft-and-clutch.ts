@@ -213,7 +213,23 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
     parts: [],
     outside: { words: 'laboratory, one sample', price: { least: 40, likely: 60, most: 120 }, source: 'price-guess' },
+    mayLeadTo: 'clutch.take-off-asbestos',
     cautions: ['asbestos'], source: 'common-practice',
+  },
+  {
+    id: 'clutch.take-off-asbestos', title: 'Have the asbestos facing taken off and a new one fitted', part: 'clutch-facing', families: EVERY, stage: 0,
+    words: 'Taken off wet and carried away by whoever local rules allow; the cone wiped clean and a new facing without asbestos riveted on.',
+    after: [
+      { job: 'clutch.test-for-asbestos', because: 'only a laboratory can tell whether it is' },
+    ],
+    replaces: [{ job: 'clutch.wash', on: ['clutch-facing'] }],
+    otherwise: [],
+    hours: { least: 4, likely: 6, most: 8 }, skill: 4, helpers: 0,
+    parts: [
+      { id: 'facing-leather', words: 'leather facings with rivets, set', quantity: 1, unit: 'set', priceEach: { least: 15, likely: 40, most: 90 }, source: 'price-guess' },
+    ],
+    outside: { words: 'licensed removal and disposal of a small lot', price: { least: 250, likely: 600, most: 1_800 }, source: 'from-memory' },
+    cautions: ['isolate', 'block-ram', 'asbestos'], source: 'common-practice',
   },
   {
     id: 'shipper.free', title: 'Free the yoke and shipper', part: 'shipper', families: EVERY, stage: 8,

@@ -1,4 +1,5 @@
 import { overdueSentence, placeWords, valueKey, type Limit, type Picture } from '../../derived/index.ts';
+import { asbestosWords } from '../../knowledge/index.ts';
 import type { Condition } from '../drawing/hatch.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
@@ -46,10 +47,13 @@ export function limitsCard(picture: Picture): LimitsCard {
   const tread = running ? treadWords(duty.limits) : undefined;
   const overdue = duty.overdue === undefined || duty.overdue.length === 0 || (running && duty.limits.length === 0) ? [] : [overdueSentence(duty.overdue)];
   const settle = duty.missing.map((one) => one.title);
+  const facing = asbestosWords(known.looks);
+  // Dust asks for no verdict: whoever opens the hammer that stands down breathes it too.
+  const dust = facing === undefined ? [] : [`Clutch facing: ${facing.charAt(0).toLowerCase()}${facing.slice(1)}`];
   return {
     habits: running ? duty.limits.filter(isHabit).map(say) : duty.verdict === 'not-known-yet' ? settle : [],
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
-    limits: running ? (duty.limits.length === 0 ? [duty.sentence] : duty.limits.map(say)) : duty.verdict === 'stand-down' ? ['Do not run.', ...duty.reasons.map((reason) => shortReason(picture, reason))] : ['Do not run until this is settled:', ...settle],
+    limits: running ? (duty.limits.length === 0 ? [duty.sentence, ...dust] : [...duty.limits.map(say), ...dust]) : duty.verdict === 'stand-down' ? ['Do not run.', ...dust, ...duty.reasons.map((reason) => shortReason(picture, reason))] : [...dust, 'Do not run until this is settled:', ...settle],
     always: [...overdue, ...(tread === undefined ? [] : [tread]), ...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') ? [running ? 'Operator: ______________________' : 'Operator, once it may run: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }

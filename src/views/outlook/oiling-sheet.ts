@@ -24,8 +24,8 @@ export function numberedRound({ picture, outlook }: Pick<OutlookGround, 'picture
   const round = oilingRound(picture.known, temperature, oilingLimit(picture.duty));
   return { round, points: round.points.map((one, index) => ({
     ...one, number: index + 1,
-    drops: `${one.point.count === 1 ? '' : `${one.point.count} × `}${span(one.point.drops)} drops`,
-    when: one.point.every === undefined ? 'before each session' : `every ${span([one.point.every[0] / MINUTE, one.point.every[1] / MINUTE])} min`,
+    drops: one.untouched !== undefined ? 'none' : `${one.point.count === 1 ? '' : `${one.point.count} × `}${span(one.point.drops)} drops`,
+    when: one.untouched !== undefined ? 'never' : one.point.every === undefined ? 'before each session' : `every ${span([one.point.every[0] / MINUTE, one.point.every[1] / MINUTE])} min`,
     oil: `${one.grade === undefined ? `ISO VG ${one.point.grades.join(', ')}` : `ISO VG ${one.grade.grade}`}, ${one.point.what}`,
   })) };
 }
@@ -35,6 +35,7 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
   const { picture } = ground;
   const { system } = picture;
   const { round, points } = numberedRound(ground);
+  const oiled = points.filter((one) => one.untouched === undefined);
   const places = points.reduce((sum, one) => sum + one.point.count, 0);
   // In the words of the limits card: two papers of one hammer say one thing.
   const shut = picture.duty.limits.find((limit) => limit.kind === 'oil-way-first');
@@ -43,10 +44,11 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
   return {
     answer: {
       kind: 'answer', estimate: unprobed.length > 0,
-      words: shut !== undefined ? shut.sentence.slice(0, -1) : `Oil these ${points.length} points before starting`,
+      words: shut !== undefined ? shut.sentence.slice(0, -1) : `Oil these ${oiled.length} points before starting`,
       sentence: [
+        ...points.flatMap((one) => (one.untouched === undefined ? [] : [`${sentence(one.point.words)}: ${one.untouched.charAt(0).toLowerCase()}${one.untouched.slice(1)}`])),
         ...round.first.filter((_, index, all) => all.indexOf(round.first[index] ?? '') === index),
-        `${places} places at ${points.length} points; then those of the shaft, linkage and ways again every ${often.length === 0 ? '15' : Math.min(...often)} min or so while it runs. About ${oilWords(round.perHour, system)} an hour in all.`,
+        `${places} places at ${oiled.length} points; then those of the shaft, linkage and ways again every ${often.length === 0 ? '15' : Math.min(...often)} min or so while it runs. About ${oilWords(round.perHour, system)} an hour in all.`,
       ].join(' '),
       rests: unprobed.length === 0 ? 'Every oil way was probed. Drops and intervals are common practice, no source.' : `${unprobed.length} oil ways were not probed on this hammer; drops and intervals are common practice, no source.`,
     },
@@ -77,9 +79,9 @@ export function oilingSheet(ground: OutlookGround): SheetParts {
 
 /** The round in the numbers of the drawing; oils are few, so each has a letter. */
 function tableBlocks(points: readonly NumberedPoint[]): readonly Block[] {
-  const oils = [...new Set(points.map((one) => one.oil))];
+  const oils = [...new Set(points.filter((one) => one.untouched === undefined).map((one) => one.oil))];
   const letter = (oil: string): string => 'ABCDEFGH'[oils.indexOf(oil)] ?? oil;
-  const rowOf = (one: NumberedPoint): TableRow => ({ cells: [String(one.number), `${sentence(one.point.words)}${one.point.note === undefined ? '' : `; ${one.point.note}`}`, one.drops, one.when, letter(one.oil), one.point.look === undefined ? 'nothing to probe' : WAY[one.way]] });
+  const rowOf = (one: NumberedPoint): TableRow => ({ ...(one.untouched === undefined ? {} : { condition: 'stand-down' as const }), cells: [String(one.number), one.untouched === undefined ? `${sentence(one.point.words)}${one.point.note === undefined ? '' : `; ${one.point.note}`}` : `${sentence(one.point.words)}: ${one.untouched}`, one.drops, one.when, one.untouched === undefined ? letter(one.oil) : '–', one.point.look === undefined ? 'nothing to probe' : WAY[one.way]] });
   return [
     { kind: 'table', caption: 'All of them before starting, and while it runs as said; front to back, in the numbers of the drawing', columns: ['No.', 'Where', 'Drops', 'When', 'Oil', 'Oil way'], rows: points.map(rowOf) },
     { kind: 'facts', rows: oils.map((oil) => [`Oil ${letter(oil)}`, oil] as const) },

@@ -1,4 +1,5 @@
 import { isOpen, overdueSentence, reasonSentence, type Picture, type PrintSystem } from '../../derived/index.ts';
+import { chanceWords } from '../sentences/chance-words.ts';
 import { moneySpan } from '../sentences/money-words.ts';
 import { addedHours, partName, VERDICT_WORDS } from '../sentences/words.ts';
 import { inSystem, ownUnitsFirst } from '../sentences/in-system.ts';
@@ -40,14 +41,20 @@ export function firstPage(picture: Picture): readonly Block[] {
       : { kind: 'paragraph', text: notCheckedWords(picture) },
     { kind: 'heading', level: 2, text: 'What it would take' },
     jobs.length === 0
-      ? { kind: 'paragraph', text: duty.verdict === 'not-known-yet' ? 'Not known yet: no work follows from what was read so far, and much of it was not looked at.' : 'Nothing beyond oil and the usual round.' }
-      : { kind: 'paragraph', text: `${jobs.length === 1 ? 'One job' : `${jobs.length} jobs`}, ${urgent.length === 0 ? 'none' : String(urgent.length)} of them for a limit or a stop: ${addedHours(jobs.map((job) => job.hours))}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).` },
+      ? { kind: 'paragraph', text: duty.verdict === 'not-known-yet' ? 'Not known yet: no work follows from what was read so far, and much of it was not looked at.' : `${(worksheet.mayBe ?? []).length === 0 ? 'Nothing beyond oil and the usual round.' : `Nothing that is certain beyond oil and the usual round.${mayBeWords(picture)}`}` }
+      : { kind: 'paragraph', text: `${jobs.length === 1 ? 'One job' : `${jobs.length} jobs`}, ${urgent.length === 0 ? 'none' : String(urgent.length)} of them for a limit or a stop: ${addedHours(jobs.map((job) => job.hours))}; parts and outside work ${moneySpan(worksheet.cost, worksheet.currency ?? 'unit')} (${(worksheet.currency ?? 'unit') === 'unit' ? 'generic units of about one US dollar; ' : ''}an estimate wherever no price was heard).${mayBeWords(picture)}` },
     ...(duty.missing.length === 0 ? [] : [
       { kind: 'heading', level: 2, text: 'What would settle the verdict' } as const,
       ...(duty.verdict === 'stand-down' ? [{ kind: 'paragraph', text: 'While something stops it, whatever needs it to run waits until that is cured.' } as const] : []),
       { kind: 'list', ordered: true, items: [...duty.missing.slice(0, MOST_NAMED).map((one) => `${one.title} (${one.minutes} min): ${onceItMayRun(picture, one.missing, say(one.how))}`), ...(duty.missing.length > MOST_NAMED ? [`and ${duty.missing.length - MOST_NAMED} more, under Not known yet`] : [])] } as const,
     ]),
   ];
+}
+
+/** What only may be needed, with its chance: it is in no sum here, and the worksheet and the sale sheet count it by its chance. */
+function mayBeWords({ worksheet }: Picture): string {
+  const { mayBe = [] } = worksheet;
+  return mayBe.length === 0 ? '' : ` May be needed beside it: ${mayBe.map((job) => `${job.title.charAt(0).toLowerCase()}${job.title.slice(1)}, ${chanceWords(job.need.chance)}`).join('; ')}; the worksheet and the sale sheet count ${mayBe.length === 1 ? 'it by its' : 'them by their'} chance.`;
 }
 
 /** What is overdue, where the verdict does not say it already: of a hammer that may not run it says only why. */

@@ -14,5 +14,5 @@ export { settingBlocks, settingLines } from './setting-blocks.ts';
 export { calendarOf, dueBlocks, inspectionBlocks, looksBlocks, planOfUpkeep, wearBlocks } from './upkeep-blocks.ts';
 export { saleOf, withMoney, workPlan, type WorkPlan } from './work-plan.ts';
 export { motionOnPaper, type MotionOnPaper } from './motion-sheet.ts';
-export { chanceWords } from './chance-words.ts';
+export { chanceWords } from '../sentences/chance-words.ts';
 export { becauseWords, checkWords, insteadWords, mayBeBlocks, needWords, wouldCome } from './need-blocks.ts';

@@ -1,8 +1,9 @@
 import { isOpen, type MoneyAndTime, type Picture } from '../../derived/index.ts';
 import type { Block } from '../report/block.ts';
-import { dayWords, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
+import { dayWords, moneySpan, moneyWords, rangeSentence, shareWords, workHours } from '../sentences/money-words.ts';
 import { sumsSentence } from '../sentences/buy-rows.ts';
-import { chanceWords } from './chance-words.ts';
+import { hoursWords } from '../sentences/words.ts';
+import { chanceWords } from '../sentences/chance-words.ts';
 import { rangeDrawing, type DrawnWidth } from './range-drawing.ts';
 
 /** Most drivers that are named; what they leave over is summed up. */
@@ -10,7 +11,7 @@ const MOST_NAMED = 5;
 
 /** What the open jobs cost and how long they take, drawn and said; nothing where no job is open. */
 export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnWidth = 'wide'): readonly Block[] {
-  if (openJobs(picture) === 0) return [{ kind: 'paragraph', text: 'No job is open, so there is nothing to pay and nothing to wait for.' }];
+  if (openJobs(picture) === 0) return onlyByChance(picture);
   const cash = (amount: number): string => moneyWords(amount, money.currency);
   const sentences = [rangeSentence('Parts and outside work', money.cost, cash), rangeSentence('Hours of work', money.hours, workHours), rangeSentence('Days from the first to the end of the trial', money.days, dayWords)];
   const svg = rangeDrawing([{ title: 'Money', range: money.cost, print: cash }, { title: 'Hours', range: money.hours, print: workHours }, { title: 'Days', range: money.days, print: dayWords }], sentences.join(' '), width);
@@ -21,6 +22,16 @@ export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnW
     { kind: 'paragraph', text: `${sumsSentence(picture.worksheet)} The middle of the draws above may lie a little higher: work overruns by more than it saves.${mayBeWords(picture, money)}` },
     ...[...money.notes, ...(money.currency === 'unit' ? ['A unit is about one US dollar; prices differ from place to place.'] : [])].map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     ...(money.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: money.problems } as const]),
+  ];
+}
+
+/** Where no job is certain: what may be needed, and what that comes to on average; a middle of nothing would say nothing. */
+function onlyByChance({ worksheet }: Picture): readonly Block[] {
+  const { mayBe = [], expected, currency = 'unit' } = worksheet;
+  if (mayBe.length === 0 || expected === undefined) return [{ kind: 'paragraph', text: 'No job is open, so there is nothing to pay and nothing to wait for.' }];
+  return [
+    { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
+    { kind: 'paragraph', text: `No job is certain. By its chance: ${mayBe.map((job) => `${lowered(job.title)}, ${chanceWords(job.need.chance)}; if it is needed, ${moneySpan(job.cost, currency)} and ${hoursWords(job.hours)}`).join('; ')}. Over all chances that is ${moneyWords(expected.cost, currency)} and ${workHours(expected.hours)} on average: most often nothing, and then the whole of it.` },
   ];
 }
 

@@ -1,7 +1,7 @@
 import { isOpen, placeWords, checkFirst, insteadJobs, type MayBeJob, type Need, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
-import { chanceWords } from './chance-words.ts';
+import { chanceWords } from '../sentences/chance-words.ts';
 import { moneySpan, moneyWords, workHours } from '../sentences/money-words.ts';
 
 /** Whether a job is needed, said: `may be needed, about 1 in 3`; `probably needed, about 9 in 10`. */

@@ -57,7 +57,7 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
-    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
+    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), ifFoundWords(picture, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
   ];
 }
@@ -68,4 +68,10 @@ function whatFor(picture: Picture, knowledge: Knowledge, job: WorksheetJob): str
   const names = findingNames(picture);
   const named = job.cures.flatMap((key) => names.get(key) ?? []);
   return named.length === 0 ? '' : `Here: ${named.map((name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`).join('; ')}.`;
+}
+
+/** What a look leads to where it finds the fault, with its money: no sum holds it before that. */
+function ifFoundWords({ worksheet }: Picture, job: WorksheetJob): string {
+  const next = worksheet.ifFound?.find((one) => one.after.includes(job.job));
+  return next === undefined ? '' : `If it is found: ${next.title.charAt(0).toLowerCase()}${next.title.slice(1)}, ${moneySpan(next.cost, worksheet.currency ?? 'unit')}; ${hoursWords(next.hours)}; in no sum here.`;
 }

@@ -1,4 +1,4 @@
-import type { Picture, SaleValue } from '../../derived/index.ts';
+import { valueKey, type Picture, type SaleValue } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { findingNames } from './budget-blocks.ts';
 import { overdueBlocks } from '../report/first-page.ts';
@@ -6,7 +6,7 @@ import { makerWords } from '../sentences/maker-words.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { hoursWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION } from './ladder-blocks.ts';
-import { chanceWords } from './chance-words.ts';
+import { chanceWords } from '../sentences/chance-words.ts';
 import { exactMoney, moneySpan, moneyWords, rangeSentence, rounded, shareWords } from '../sentences/money-words.ts';
 import { rangeDrawing } from './range-drawing.ts';
 
@@ -16,7 +16,6 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
   const cash = (amount: number): string => moneyWords(amount, sale.currency);
   const sentence = rangeSentence('As it stands', sale.value, cash);
   const svg = rangeDrawing([{ title: 'As it stands', range: sale.value, print: cash }], sentence);
-  const open = picture.findings.filter((finding) => finding.grade === 'not-known').length;
   return [
     { kind: 'heading', level: 2, text: 'What it would fetch as it stands' },
     ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentence, caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
@@ -39,10 +38,26 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
       { kind: 'list', ordered: false, items: sale.notChecked.map((one) => `Not checked: ${one.words}; if it is there, ${shareWords(one.share.least)} to ${shareWords(one.share.most)} off. A buyer who cannot check it takes off something, and the range is the wider for it.`) } as const,
       { kind: 'paragraph', text: `If none of what is not checked were there: ${rangeSentence('', sale.ifNoneThere, cash).replace(/^: /, '')}` } as const,
     ]),
-    ...(open === 0 ? [] : [{ kind: 'paragraph', text: `${open === 1 ? 'One matter is' : `${open} matters are`} not checked; a careful buyer asks about each.` } as const]),
+    ...unpricedBlocks(picture, sale),
+    ...ifFoundBlocks(picture, sale),
     ...sale.notes.map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     { kind: 'paragraph', tone: 'small', text: 'An opinion with its doubt, not an offer and not a valuation for an insurer.' },
   ];
+}
+
+/** What nobody checked and nothing is taken off for, by name: the papers take none of it as good, and this price does. */
+function unpricedBlocks({ findings }: Picture, { unpriced }: SaleValue): readonly Block[] {
+  if (unpriced.length === 0) return [];
+  const titles = [...new Set(findings.filter((finding) => unpriced.includes(valueKey(finding.criterion, finding.at))).map((finding) => lowered(finding.title)))];
+  return [{ kind: 'paragraph', tone: 'next', text: `Nothing is taken off for ${unpriced.length === 1 ? 'one matter' : `${unpriced.length} matters`} that nobody checked. None of ${unpriced.length === 1 ? 'it' : 'them'} is taken as good: this price holds only if ${unpriced.length === 1 ? 'it is' : 'they are'}. Ask, or see for yourself: ${titles.join('; ')}.` }];
+}
+
+/** What follows where a look that is still open finds the fault: said with its money, and not taken off before it is known. */
+function ifFoundBlocks({ worksheet }: Picture, { currency, toCure }: SaleValue): readonly Block[] {
+  return toCure.flatMap((line): readonly Block[] => {
+    const next = worksheet.ifFound?.find((one) => one.after.includes(line.job));
+    return next === undefined ? [] : [{ kind: 'paragraph', tone: 'next', text: `${line.title}: only the test is taken off. If it is found: ${lowered(next.title)}, ${moneySpan(next.cost, currency)}; ${hoursWords(next.hours)}. Nothing is taken off for that.` }];
+  });
 }
 
 const SUM_WORDS = { share: 'share', cure: 'to put right' } as const;

@@ -31,7 +31,7 @@ export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget
 export const withMoney = (picture: Picture, knowledge: Knowledge, options: MoneyOptions): Picture =>
   ({ ...picture, worksheet: worksheetOf(picture.known, picture.findings, knowledge, { asOf: picture.provenance.asOf, ...options }) });
 
-export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => saleValue(picture.known, picture.findings, { jobs: picture.worksheet.jobs, prices: picture.worksheet.prices ?? priceBook(picture.known, knowledge), ...(picture.duty.overdue === undefined ? {} : { overdue: picture.duty.overdue }) }, picture.provenance.seed);
+export const saleOf = (picture: Picture, knowledge: Knowledge): SaleValue => saleValue(picture.known, picture.findings, { jobs: picture.worksheet.jobs, ...(picture.worksheet.mayBe === undefined ? {} : { mayBe: picture.worksheet.mayBe }), prices: picture.worksheet.prices ?? priceBook(picture.known, knowledge), ...(picture.duty.overdue === undefined ? {} : { overdue: picture.duty.overdue }) }, picture.provenance.seed);
 
 /**
  * The choice at several sums, each keeping what the lesser ones bought; those that buy nothing more left out. What is bought
