@@ -24,3 +24,5 @@ export * from './oil-points.ts';
 export { asbestosWords } from './asbestos.ts';
 export { oilWayName } from './oil-ways.ts';
 export * from './soils.ts';
+export * from './dies-out.ts';
+export * from './stock-sizes.ts';

@@ -52,7 +52,11 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'washer', title: 'washer behind a split pin', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'fillet', title: 'fillet where a pin meets its collar', dimension: 'length', text: '1/16 in', source: 'from-memory' },
   { id: 'pin-ahead-of-plate', title: 'plate proud of the shank, so that the nut pulls on the collar', dimension: 'length', text: '1/32 in', source: 'from-memory' },
-  { id: 'nut-and-washer', title: 'thread behind the plate over its diameter: nut, washer and a turn to spare', dimension: 'ratio', text: '1.3', source: 'from-memory' },
+  { id: 'washer-under-nut', title: 'thickest washer under a nut, over the thread', dimension: 'ratio', text: '0.19', source: 'from-memory' },
+  { id: 'slotted-nut-inch', title: 'greatest height of a slotted hex nut of inch thread, over the thread', dimension: 'ratio', text: '0.89', source: 'from-memory' },
+  { id: 'slotted-nut-metric', title: 'greatest height of a slotted nut of metric thread, over the thread', dimension: 'ratio', text: '1.25', source: 'from-memory' },
+  { id: 'slot-middle', title: 'split pin from the top of its slotted nut, over the thread', dimension: 'ratio', text: '0.12', source: 'from-memory' },
+  { id: 'pitch-unread', title: 'pitch of a coarse thread over its diameter, where nobody read it', dimension: 'ratio', text: '0.125', source: 'from-memory' },
   { id: 'eye-roll', title: 'length rolled into an eye over its mean circumference', dimension: 'ratio', text: '0.9 ± 0.1', source: 'from-memory' },
   { id: 'leaf-stress', title: 'bending that a leaf stands, repeated', dimension: 'pressure', text: '600 MPa', source: 'bhandari-springs' },
   { id: 'key-room', title: 'room over a parallel key in its hub', dimension: 'length', text: '0.005 in', source: 'asme-b17-1' },
@@ -65,6 +69,7 @@ export const SHOP_FIGURES: readonly ShopFigure[] = [
   { id: 'cushion-plate', title: 'steel plate on a face of a rubber cushion', dimension: 'length', text: '1/4 in', source: 'from-memory' },
   { id: 'strap-plate', title: 'steel plate on a face of a strap of belting, at its hole', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'strap-rivet', title: 'rivet or bolt through the plates of a strap of belting', dimension: 'length', text: '1/4 in', source: 'from-memory' },
+  { id: 'strap-rivet-in', title: 'rivet of a strap from the edges of its plates', dimension: 'length', text: '1/2 in', source: 'from-memory' },
   { id: 'groove-width', title: 'width of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
   { id: 'groove-depth', title: 'greatest depth of an oil groove', dimension: 'length', text: '1/16 in', source: 'from-memory' },
   { id: 'groove-land', title: 'bush left whole at the end of an oil groove', dimension: 'length', text: '1/8 in', source: 'from-memory' },
@@ -91,4 +96,10 @@ export const SPLIT_PINS: { readonly source: string; readonly rows: readonly Spli
     { upTo: 0.018, hole: 0.005, fromEnd: 0.007 }, { upTo: 0.022, hole: 0.005, fromEnd: 0.008 }, { upTo: 0.027, hole: 0.0063, fromEnd: 0.009 }, { upTo: 0.04, hole: 0.008, fromEnd: 0.01 },
     { upTo: 0.05, hole: 0.01, fromEnd: 0.012 }, { upTo: 0.06, hole: 0.01, fromEnd: 0.014 }, { upTo: 0.1, hole: 0.013, fromEnd: 0.018 },
   ],
+};
+
+/** Split pins that lock a slotted nut, by its thread, m: holes as in ISO 7035 and in the slots of inch nuts, from memory. */
+export const NUT_LOCKS: { readonly source: string; readonly rows: readonly { readonly upTo: number; readonly hole: number }[] } = {
+  source: 'from-memory',
+  rows: [{ upTo: 0.0127, hole: 0.0032 }, { upTo: 0.0226, hole: 0.004 }, { upTo: 0.0278, hole: 0.005 }, { upTo: 0.0383, hole: 0.0063 }, { upTo: 0.053, hole: 0.008 }, { upTo: 0.1, hole: 0.01 }],
 };

@@ -24,7 +24,8 @@ describe('a crank pin', () => {
     expect(inches(pin, 'shank-length')).toBeCloseTo(1.25 - 1 / 32, 9);
     // Rod 2 1/16 in of pin, washer 1/8, half of an 8 mm hole.
     expect(millimetres(pin, 'to-hole')).toBeCloseTo((2 + 1 / 16 + 1 / 8) * 25.4 + 4, 9);
-    expect(inches(pin, 'tail')).toBeCloseTo(1.25 * 1.3, 9);
+    // 1/32 in inside the plate, washer 0.19 and slotted nut 0.89 of the thread, two turns.
+    expect(inches(pin, 'tail')).toBeCloseTo(1 / 32 + (0.19 + 0.89) * 1.25 + 2 * inches(pin, 'pitch'), 9);
   });
 
   test('calls its thread by the nuts that it takes, in both shops', () => {
@@ -38,7 +39,7 @@ describe('a crank pin', () => {
   test('takes its length from the rod where nobody measured the pin, and asks for thread and collar by their places', () => {
     const pin = made(makeCrankPin(helve.values, helve.known, and()));
     expect(inches(pin, 'run')).toBeCloseTo(2.5 + 1 / 32, 9);
-    expect(pin.unknowns.map((one) => one.key)).toEqual(['crank.pin-thread', 'crank.pin-thread-pitch', 'crank.thread-hand', 'crank.pin-collar', 'crank.pin-collar-thickness']);
+    expect(pin.unknowns.map((one) => one.key)).toEqual(['crank.pin-thread', 'crank.pin-thread-pitch', 'crank.thread-hand', 'crank.pin-collar', 'crank.pin-collar-thickness', 'crank.pin-room']);
     expect(pin.warnings.join(' ')).toMatch(/Estimates.*diameter of the collar/);
   });
 

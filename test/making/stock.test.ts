@@ -20,21 +20,22 @@ function frame(marks: readonly Mark[]): readonly [number, number] {
 }
 
 describe('what is bought for a part', () => {
-  // A leaf is drawn bent and bought straight, and timbers are drawn side by side: both are looked at by themselves below.
-  const whole = SHEETS.filter(({ part }) => part.shape.broken === undefined && !['bow-leaf', 'sole-timbers'].includes(part.kind)).flatMap(({ name, part, found }) => {
+  // A leaf is drawn bent and bought straight, timbers are drawn side by side, a strap with its plates: they are looked at by themselves below.
+  const whole = SHEETS.filter(({ part }) => part.shape.broken === undefined && !['bow-leaf', 'sole-timbers', 'bow-strap'].includes(part.kind)).flatMap(({ name, part, found }) => {
     const stock = stockOf(part, found.system);
     return stock === undefined ? [] : [{ name, part, stock, system: found.system }];
   });
 
   test('covers every kind of part that is cut from a bar, a plate or a block', () => {
     const kinds = new Set(whole.map(({ part }) => part.kind));
-    for (const kind of ['lower-key', 'upper-key', 'lower-die', 'upper-die', 'filler-plate', 'crank-pin', 'rod-bushing', 'clutch-pulley-bushing', 'bow-eye-pin', 'helve-pin', 'helve-bushing', 'ram-prop', 'bow-strap', 'thrust-washer'] as const) expect(kinds).toContain(kind);
+    for (const kind of ['lower-key', 'upper-key', 'lower-die', 'upper-die', 'filler-plate', 'crank-pin', 'rod-bushing', 'clutch-pulley-bushing', 'bow-eye-pin', 'helve-pin', 'helve-bushing', 'ram-prop', 'thrust-washer'] as const) expect(kinds).toContain(kind);
   });
 
-  test('takes in every view of its drawing, with a sixteenth to clean a machined section and a quarter to saw', () => {
-    for (const { name, part, stock } of whole) {
+  test('takes in every view of its drawing, with a sixteenth, or a millimetre, to clean a machined section and a quarter to saw', () => {
+    for (const { name, part, stock, system } of whole) {
       const [first = 0, second = first] = stock.across;
-      const clean = stock.asSold ? 0 : INCH / 16;
+      // What is bought in millimetres as it is drawn is the nearest that is sold within the tolerance of the drawing.
+      const clean = !stock.asSold ? (system === 'inch' ? INCH / 16 : 0.001) : system === 'inch' ? 0 : -Math.max(...part.dimensions.map((one) => (['height', 'width', 'side'].includes(one.name) ? one.tolerance.minus : 0)));
       const sides = [first - clean, second - clean, stock.length - INCH / 4].sort((a, b) => a - b);
       for (const view of part.shape.views) {
         const [small, large] = frame(view.marks);
@@ -46,7 +47,10 @@ describe('what is bought for a part', () => {
   });
 
   test('is a size that a merchant keeps', () => {
-    for (const { name, stock, system } of whole) if (!stock.asSold) for (const side of stock.across) expect(Math.abs(nextBar(side, system) - side), name).toBeLessThan(1e-9);
+    for (const { name, stock, system } of whole) {
+      if (stock.asSold && system === 'inch') continue;
+      stock.across.forEach((side, index) => expect(Math.abs(nextBar(side, system, stock.form, index === 0 ? 'thin' : 'wide') - side), `${name}: ${side}`).toBeLessThan(1e-9));
+    }
     // 0.416 and 0.548 in with a sixteenth; just over an inch; 33 mm.
     expect([0.4785, 0.6105, 1.01, 3.01].map((size) => nextBar(size * INCH, 'inch') / INCH)).toEqual([0.5, 0.625, 1.125, 3.25].map((size) => expect.closeTo(size, 9) as number));
     expect(nextBar(0.033, 'metric')).toBeCloseTo(0.035, 9);
@@ -124,13 +128,13 @@ test('the weight in the table of props is printed as the table has it', () => {
 
 test('steel plates and rivets are on the order list beside rubber and belting, and a prop in its full size', () => {
   const order = (tag: string): string => JSON.stringify(orderBlocks(yard(tag)));
-  // Two plates to each of two cushions; four to each of two straps, and four rivets through each of their two pairs.
+  // Two plates to each of two cushions; four to each of four straps, two to an eye, and four rivets through each of their two pairs.
   expect(order('TW-150')).toContain('"And","steel plate 1/4 by 5 in, 4 pieces of 6 in"');
-  expect(order('DT-90')).toContain('"And","steel plate 1/8 by 2 in, 8 pieces of 3 7/8 in"');
+  expect(order('DT-90')).toContain('"And","steel plate 1/8 by 2 in, 16 pieces of 3 7/8 in"');
   // 3/8 in of belting between two plates of 1/8 in.
-  expect(order('DT-90')).toContain('"And","rivets or bolts of 1/4 in, 16 pieces for a grip of 5/8 in"');
+  expect(order('DT-90')).toContain('"And","rivets or bolts of 1/4 in, 32 pieces for a grip of 5/8 in"');
   expect(JSON.stringify(buyBlocks(yard('TW-150')))).toContain('steel plate 1/4 by 5 in, 4 pieces of 6 in');
-  expect(order('SF-40')).toMatch(/timber 4 by 4 in full size, rough-sawn, 1 piece of/);
+  expect(order('SF-40')).toMatch(/timber 4 by 4 in full size, rough-sawn, 4 pieces of/);
 });
 
 test('bronze for a hole that nobody read is bought after it is read', () => {

@@ -60,7 +60,7 @@ export function makeBelt(values: Values, known: Known, context: MakingContext = 
     notes: [
       idler ? 'Lay a tape where the belt runs, over the idler too, idler down and motor in the middle of its slide, before the belt is cut: the tape wins.' : 'Lay a tape round both pulleys where the belt runs, motor in the middle of its slide, before the belt is cut: the tape wins.',
       `Cemented lap: add the lap, tip away from the run. Laced or metal joint: cut square, no lap.${sideWords(known.looks['belt.material']?.answer)}`,
-      ...widthNotes(reader, width.quantity, print, context),
+      ...widthNotes(reader, known, width.quantity, print, context),
     ],
     cautions: ['isolate', 'pinch'], sources: ['belt-arithmetic', 'leather-belt-rules', 'from-memory'],
     warnings: [
@@ -94,11 +94,12 @@ function wideEnough(reader: FigureReader, old: Figure, face: Figure | undefined,
 }
 
 /** Width that the power asks for by two rules, against the one that is taken. */
-function widthNotes(reader: FigureReader, width: Quantity, print: (value: number) => string, context: MakingContext): readonly string[] {
+function widthNotes(reader: FigureReader, known: Known, width: Quantity, print: (value: number) => string, context: MakingContext): readonly string[] {
   const wanted = widthsWanted(reader, context);
   if (wanted === undefined) return [];
   const { light, heavy, words } = wanted;
-  return [`For ${words} single leather wants ${print(light)} by one rule, 1000 ft/min (5.1 m/s), and ${print(heavy)} by another, 800 ft/min (4.1 m/s); this one has ${print(width.value)}${width.value < light ? ', too little for either' : ''}.`];
+  const leather = ['single-leather', 'double-leather'].includes(known.looks['belt.material']?.answer ?? '');
+  return [`For ${words} ${leather ? '' : 'by the rules for leather, since this kind has none of its own here, '}single leather wants ${print(light)} by one rule, 1000 ft/min (5.1 m/s), and ${print(heavy)} by another, 800 ft/min (4.1 m/s); this one has ${print(width.value)}${width.value < light ? ', too little for either' : ''}.${leather ? '' : ' The maker of the belt has a table for its kind: that wins.'}`];
 }
 
 /** Which side of the belt runs on the pulley. */

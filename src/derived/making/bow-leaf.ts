@@ -8,6 +8,7 @@ import type { Making, MakingDimension, Unknown } from './part-to-make.ts';
 import { roundPressure } from './round-pressure.ts';
 import { possible } from './possible.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
+import { fineLength } from './shop-units.ts';
 
 const KIND = 'bow-leaf';
 const TITLE = 'Leaf of the bow spring';
@@ -42,10 +43,15 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   if (hole !== undefined && hole.quantity.value > wide.quantity.value / 2) return cannot('A hole of half the width leaves no leaf beside it: hole or width is wrong (bow-spring.centre-hole, bow-spring.leaf-width).', `The hole of the centre bolt takes the leaf; up to ${print(wide.quantity.value / 2)} is allowed: ${print(hole.quantity.value)}`);
   const span = reader.find('bow-spring.span#as-made|bow-spring.span');
   const camber = reader.find('bow-spring.camber#as-made|bow-spring.camber');
-  const curve = span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
+  // The new leaf lies against leaves that have set: bent to them as they are now. Their length along the curve is as it was made.
+  const [spanNow, camberNow] = [reader.find('bow-spring.span'), reader.find('bow-spring.camber')];
+  const asNow = spanNow !== undefined && camberNow !== undefined && camberNow.quantity.value > 0;
+  const [bowSpan, bowCamber] = asNow ? [spanNow, camberNow] : [span, camber];
+  const curve = bowSpan === undefined || bowCamber === undefined || bowCamber.quantity.value <= 0 ? undefined : reckon('length', [bowSpan, bowCamber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
+  const curveOld = span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
   const bend = curve === undefined ? undefined : along.quantity.value / 2 / curve.quantity.value;
   if (bend !== undefined && bend > HALF_TURN) return cannot('On the curve of the bow this leaf would meet itself: length, span or camber is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is too long for the bow’s curve; up to ${print(2 * HALF_TURN * curve!.quantity.value)} is allowed: ${print(along.quantity.value)}`);
-  const mainLeaf = span === undefined || camber === undefined || curve === undefined ? undefined : reckon('length', [span, camber], (across, high) => {
+  const mainLeaf = span === undefined || camber === undefined || curveOld === undefined ? undefined : reckon('length', [span, camber], (across, high) => {
     const radius = across! ** 2 / (8 * high!) + high! / 2;
     return 2 * radius * Math.atan2(across! / 2, radius - high!);
   });
@@ -64,11 +70,11 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   const dimensions: MakingDimension[] = [
     sized('flat-length', main ? 'length to cut, eyes not yet rolled' : 'length to cut, along the curve', flat, plusMinus(main ? 16 * SIXTY_FOURTH : 4 * SIXTY_FOURTH), main ? 'from eye to eye along the curve and nine tenths of a turn for each eye; cut long and trimmed after rolling' : 'as the broken leaf'),
     sized('width', 'width', wide, { plus: SIXTY_FOURTH, minus: SIXTY_FOURTH }, 'as the other leaves'),
-    sized('thickness', 'thickness', thick, plusMinus(SIXTY_FOURTH / 2), 'as the other leaves; stiffness grows with its cube'),
+    sized('thickness', 'thickness', thick, plusMinus(SIXTY_FOURTH / 2), `${thicknessWords(thick, reader, print)}; stiffness grows with its cube`),
     ...(hole === undefined || hole.quantity.value <= 0 ? [] : [sized('centre-hole', 'hole of the centre bolt, in the middle', hole, { plus: SIXTY_FOURTH, minus: 0 }, 'as the other leaves'), sized('half', 'middle from the end', { ...reckon('length', [flat], (long) => long! / 2), estimate: flat.estimate }, plusMinus(SIXTY_FOURTH * 2), 'half of the length')]),
     ...(bore === undefined ? [] : [sized('eye', 'bore of the eyes, as rolled', bore, { plus: 0, minus: SIXTY_FOURTH * 2 }, 'as the other eye; left small to be reamed')]),
     ...(bore === undefined ? [] : [sized('between-eyes', 'between the eyes, along the curve', along, plusMinus(8 * SIXTY_FOURTH), 'as the broken leaf')]),
-    ...(curve === undefined ? [] : [sized('radius', main ? 'radius of the inside, free' : 'radius of the bow, free; the neighbour wins', curve, plusMinus(curve.quantity.value * 0.03), `span and camber of the bow, free, ${curveWords(span, camber)}`)]),
+    ...(curve === undefined ? [] : [sized('radius', main ? 'radius of the inside, free' : 'radius of the bow, free; the neighbour wins', curve, plusMinus(curve.quantity.value * 0.03), `span and camber of the bow, ${curveWords(bowSpan, bowCamber)}${asMadeCurve(asNow, curve, curveOld, along, context)}`)]),
     ...(chord === undefined ? [] : [sized('chord', 'from end to end, straight', chord, plusMinus(0), 'follows from length and radius')]),
     ...(rise === undefined ? [] : [sized('rise', 'height of the curve', rise, plusMinus(0), 'follows from length and radius')]),
     ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'modulus, thickness and flex of the bow over the square of half the main leaf, from eye to eye along its curve; leaves that share alike; preload not counted')]),
@@ -96,8 +102,23 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   }, context.system);
 }
 
+/** Which thickness that is: the one the leaves were made to, as strip is sold, or that of the others now. */
+function thicknessWords(thick: Figure, reader: FigureReader, print: (length: number) => string): string {
+  if (!thick.from.some((key) => key.endsWith('#as-made'))) return 'as the other leaves';
+  const now = reader.find('bow-spring.leaf-thickness');
+  return `as made, and as strip is sold${now === undefined || Math.abs(now.quantity.value - thick.quantity.value) < 1e-5 ? '' : `; the old leaves read ${print(now.quantity.value)} now`}`;
+}
+
+/** What the curve as made would be, and by how much such a leaf would stand off its neighbours. */
+function asMadeCurve(asNow: boolean, curve: Figure, old: Figure | undefined, along: Figure, context: MakingContext): string {
+  if (!asNow || old === undefined || Math.abs(old.quantity.value - curve.quantity.value) < 1e-4) return '';
+  const high = (radius: number): number => radius * (1 - Math.cos(along.quantity.value / 2 / radius));
+  const apart = Math.abs(high(old.quantity.value) - high(curve.quantity.value));
+  return `. As made the radius was ${printQuantity({ ...old.quantity, uncertainty: 0 }, context.system)}: a leaf bent to that would stand ${fineLength(apart, context.system)} off its neighbours at the middle`;
+}
+
 /** Whether a curve is the one that the bow was made to, or the one that it stands at. */
 function curveWords(span: Figure | undefined, camber: Figure | undefined): string {
   const asMade = [span, camber].map((one) => one?.from.some((key) => key.endsWith('#as-made')) === true);
-  return asMade.every(Boolean) ? 'as made' : asMade.some(Boolean) ? 'one as made and one as it stands' : 'as it stands: an old bow has set';
+  return asMade.every(Boolean) ? 'as made' : asMade.some(Boolean) ? 'one as made and one as it stands' : 'as it stands, since it lies against leaves that have set; the span is read with the straps on, the camber with them off, so the free bow is a little flatter still';
 }

@@ -42,6 +42,8 @@ export interface BushFigures {
   readonly wall?: number;
   /** True where the pin has a fillet at its collar: the bore is chamfered to clear it. */
   readonly overFillet?: boolean;
+  /** True for an eye that is never drilled, as the rolled one of a hard leaf: oil goes in at the end of the bush. */
+  readonly oiledAtEnd?: boolean;
   /** Further sizes for the table: another bore for the other end. */
   readonly more?: readonly MakingDimension[];
 }
@@ -81,6 +83,7 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   const pressedOther = shaftLimits(second.quantity.value, 'r6');
   if (pressed.state !== 'known' || pressedOther.state !== 'known') return outsideTable(kind, title, widest, context);
   const hole = shopFigure('oil-hole');
+  const atEnd = figures.oiledAtEnd === true;
   const thinner = Math.min(wall, (second.quantity.value - bore) / 2);
   const edges = bushEdges(thinner, figures.overFillet === true);
   const long = length?.quantity.value;
@@ -97,11 +100,11 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
     sized('outside', apart ? `outside diameter, ${figures.pair!.end}` : 'outside diameter', outside, { plus: pressed.upper, minus: -pressed.lower }, seat !== undefined ? 'the eye as it is and 0.010 in (0.25 mm) to clean up, up to the next reamer; eye finished H7 to it' : blind ? `bore and a wall of ${print(wall)}; nobody read the hole with the old bush out, and where that is larger the bush is the next size` : old !== undefined && outside.from.join() === old.from.join() ? fromHole : eye === undefined ? `bore and a wall of ${print(wall)}; eye bored H7 to it` : `bore and a wall of ${print(wall)}, which leaves the eye ${print((eye.quantity.value - outside.quantity.value) / 2)} thick; eye bored H7 to it`, 'r6'),
     ...(apart ? [sized(`outside-${figures.pair!.other}`, `outside diameter, ${figures.pair!.other}`, second, { plus: pressedOther.upper, minus: -pressedOther.lower }, second.from.join() === figures.pair!.hole.from.join() ? fromHole : 'as practice wants the wall, or as much of it as the eye leaves; eye bored H7 to it', 'r6')] : []),
     ...(length === undefined ? [] : [sized('length', 'length', length, { plus: 0, minus: SIXTY_FOURTH }, figures.lengthWhy)]),
-    sized('oil-hole', 'oil hole, in the middle', { ...hole, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'practice; drilled through bush and eye after pressing in'),
+    ...(atEnd ? [] : [sized('oil-hole', 'oil hole, in the middle', { ...hole, estimate: false }, { plus: SIXTY_FOURTH, minus: 0 }, 'practice; drilled through bush and eye after pressing in')]),
     ...(groove === undefined ? [] : [
-      edge('groove-width', 'oil groove, wide', groove.width, 'practice; cut along the bore through the oil hole'),
+      edge('groove-width', 'oil groove, wide', groove.width, atEnd ? 'practice; cut along the bore, out at one end' : 'practice; cut along the bore through the oil hole'),
       edge('groove-depth', 'oil groove, deep', groove.depth, 'no more than a third of the wall'),
-      edge('groove-end', 'oil groove, from each end', groove.end, 'keeps the oil in'),
+      edge('groove-end', atEnd ? 'oil groove, from the other end' : 'oil groove, from each end', groove.end, 'keeps the oil in'),
     ]),
     edge('chamfer', 'chamfer, outside, both ends', edges.outside, 'leads the bush in; no more than 1/32 in (0.8 mm) nor a third of the wall, so that the end keeps its face'),
     ...(figures.overFillet === true ? [sized('bore-chamfer', 'chamfer, bore, both ends', chosen(edges.bore, 'length', 'common-practice'), { plus: SIXTY_FOURTH / 2, minus: 0 }, 'more than the fillet at the collar of the pin: else the bush does not seat')] : []),
@@ -109,13 +112,14 @@ export function bushing(figures: BushFigures, context: MakingContext): Making {
   return possible({
     state: 'to-make', kind, id: kind, title, quantity: figures.quantity, material: 'Leaded tin bronze: C93200 (SAE 660) or CuSn7Zn4Pb7, continuous cast', hardness: 'As cast, about 65 HB; no heat treatment', dimensions,
     ...(long === undefined ? {} : { mass: (Math.PI / 4) * (outside.quantity.value ** 2 - bore ** 2) * long * STOCK_DENSITIES.bronze }), roughness: 3.2e-6,
-    shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: edges.outside, boreChamfer: figures.overFillet === true ? edges.bore : 0, oilHole: hole.quantity.value, trueWithin: TRUE_WITHIN, groove }),
+    shape: bushShape({ bore, outside: outside.quantity.value, length: long, chamfer: edges.outside, boreChamfer: figures.overFillet === true ? edges.bore : 0, oilHole: atEnd ? undefined : hole.quantity.value, trueWithin: TRUE_WITHIN, groove }),
     unknowns: [...(figures.unknowns ?? []), ...(length === undefined ? [unknownPlace(figures.lengthKey)] : []), ...(eye === undefined && figures.eyeKey !== undefined ? [unknownPlace(figures.eyeKey)] : []), ...asked.map((key) => unknownPlace(key))], disputes: [],
     notes: [
       ...(apart ? [`The two holes differ, and each bush has its own outside: ${figures.pair!.end} as drawn, ${figures.pair!.other} as in the table. Stamp each with its side.`] : []),
       ...figures.notes, `${seat === undefined ? 'Bore' : 'Ream'} the eye first, H7, read it, then turn the outside to it, r6; where the eye is not clean, take the next size. Outside and bore in one setting, 1/64 in (0.4 mm) left in the bore.`,
-      `Pressed in with a drawn bolt, oil hole in line; then bored or reamed in line to the ${figures.runsOn ?? 'pin'}. Coaxial as drawn holds after that.`, figures.clearance,
-      groove === undefined ? 'Too short for an oil groove: the hole does. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, through the oil hole; it stops short of both ends. Deburr every edge.',
+      `Pressed in with a drawn bolt${atEnd ? ', open end of the groove outward' : ', oil hole in line'}; then bored or reamed in line to the ${figures.runsOn ?? 'pin'}. Coaxial as drawn holds after that.`, figures.clearance,
+      ...(atEnd ? ['The eye is not drilled: a hole through the rolled eye of a hard leaf is where it cracks. Where it has an oil hole already, drill the bush through that one, and no other.'] : []),
+      atEnd ? groove === undefined ? 'Too short for an oil groove: oil goes in at its end. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, out at one end, where the oil goes in beside the eye; it stops short of the other. Deburr every edge.' : groove === undefined ? 'Too short for an oil groove: the hole does. Deburr every edge.' : 'Oil groove along the bore on the unloaded side, through the oil hole; it stops short of both ends. Deburr every edge.',
     ],
     cautions: figures.cautions ?? DEFAULT_CAUTIONS, sources: ['iso-286', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...boreFigure.sources],
     warnings: [

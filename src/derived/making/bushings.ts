@@ -116,7 +116,7 @@ const JOINTS: Readonly<Record<'bow-eye-bushing' | 'bow-clip-bushing' | 'helve-bu
   },
   'helve-bushing': {
     title: 'Bushing of the helve’s pivot', ends: ['left', 'right'], pin: 'helve.pivot-diameter', fresh: 'helve-pin', width: 'helve.pivot-width', bore: 'helve.pivot-bore', runsOn: 'trunnion', outside: 'helve.pivot-outside',
-    clearance: ['helve-clearance-least', 'helve-clearance-most', '0.004 to 0.010 in (0.10 to 0.25 mm)', 'Clearance on the trunnion 0.004 to 0.010 in (0.10 to 0.25 mm), from memory: slow, heavily loaded and greased by oil alone.'],
+    clearance: ['helve-clearance-least', 'helve-clearance-most', '0.004 to 0.010 in (0.10 to 0.25 mm)', 'Clearance on the trunnion 0.004 to 0.010 in (0.10 to 0.25 mm), from memory: slow, heavily loaded, and oiled by hand.'],
     notes: ['Both bearings bored in one line and level from side to side; the helve hangs square over the anvil before they are fixed.'], cautions: ['isolate', 'block-ram', 'top-heavy'],
   },
   'treadle-bushing': {
@@ -159,7 +159,7 @@ function jointBushing(kind: keyof typeof JOINTS, values: Values, context: Making
     kind, title: joint.title, quantity: joint.quantity ?? joint.ends.length, boreFigure: bores.boreFigure, bore: odd ? { ...bores.bore, title: `${bores.bore.title}, ${largest.end}` } : bores.bore,
     ...(odd ? { more: [{ ...boreTo(smallest.figure, least, most, why(`the ${smallest.end} pin as measured, finished round,`)).bore, name: `bore-${smallest.end}`, title: `bore, after pressing in, ${smallest.end}` }] } : {}),
     ...(joint.asItIs === true ? (widest === undefined ? {} : { seat: widest }) : ownHole), holesUnread: each(joint.bore).flatMap(({ end, figure }) => (figure === undefined ? [keyOf(joint.bore, end)] : [])), ...(joint.runsOn === undefined ? {} : { runsOn: joint.runsOn }), eye: thinnest, ...(joint.outside === undefined ? {} : { eyeKey: firstUnread(joint.outside) }), length: longest, lengthKey: firstUnread(joint.width), lengthWhy: `width of the ${joint.ends.length > 1 ? 'wider ' : ''}eye; faced flush with it`,
-    clearance: note, notes: joint.notes, unknowns: [...missing.map(({ end }) => unknownPlace(keyOf(joint.pin, end)))], cautions: joint.cautions,
+    ...(joint.asItIs === true ? { oiledAtEnd: true } : {}), clearance: note, notes: joint.notes, unknowns: [...missing.map(({ end }) => unknownPlace(keyOf(joint.pin, end)))], cautions: joint.cautions,
     warnings: [
       ...missing.map(({ end }) => `The ${end} pin was not measured; its bush is taken to be of the same size.`),
       ...(odd ? [`The two pins differ by more than the clearance: one bush is bored for the ${largest.end} pin, as drawn, the other for the ${smallest.end} one, as in the table.`] : []),

@@ -11,6 +11,9 @@ export interface CrankPinSizes {
   readonly collarThickness: number;
   readonly thread: number | undefined;
   readonly tail: number;
+  /** Hole for the split pin of the nut, and its middle from the end of the shank. */
+  readonly nutHole: number;
+  readonly nutHoleAt: number;
   readonly pitch: number | undefined;
   readonly hole: number;
   readonly fromEnd: number;
@@ -25,7 +28,7 @@ const QUARTER = Math.PI / 2;
 
 /** A crank pin lying down, thread on the left. Nought is the face of the collar that bears on the plate. */
 export function crankPinShape(sizes: CrankPinSizes): Shape {
-  const { journal, run, toHole, shank, shankLength, collar, collarThickness: thick, thread, tail, pitch, hole, fromEnd, fillet: f, endChamfer: chamfer, trueWithin, call } = sizes;
+  const { journal, run, toHole, shank, shankLength, collar, collarThickness: thick, thread, tail, nutHole, nutHoleAt, pitch, hole, fromEnd, fillet: f, endChamfer: chamfer, trueWithin, call } = sizes;
   const [j, s, c, t] = [journal / 2, shank / 2, collar / 2, (thread ?? shank) / 2];
   const back = -shankLength - tail;
   const end = thick + toHole + fromEnd;
@@ -42,10 +45,12 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
     ];
   };
   const cross1 = thick + toHole;
-  const marks: Mark[] = [...half(1), ...half(-1), circle([cross1, 0], hole / 2), line([cross1, -hole], [cross1, hole], 'centre'), centreLine([back, 0], [end, 0])];
+  const lock = -shankLength - nutHoleAt;
+  const marks: Mark[] = [...half(1), ...half(-1), circle([cross1, 0], hole / 2), line([cross1, -hole], [cross1, hole], 'centre'), circle([lock, 0], nutHole / 2), line([lock, -nutHole], [lock, nutHole], 'centre'), centreLine([back, 0], [end, 0])];
   const threadMark: DimensionMark = { kind: 'straight', of: 'thread', from: [back + chamfer, -t], to: [back + chamfer, t], side: 'left', row: 2, ...(call === undefined ? { sign: 'Ø' } : { words: call }) };
   const dimensions: DimensionMark[] = [
     { kind: 'straight', of: 'tail', from: [back, -t + chamfer], to: [-shankLength, -t], side: 'below', row: 1 },
+    { kind: 'leader', of: 'nut-hole', at: [lock - (nutHole / 2) * Math.SQRT1_2, (nutHole / 2) * Math.SQRT1_2], toward: [-3, 8], sign: 'Ø', note: 'through the nut', clear: true },
     { kind: 'straight', of: 'shank-length', from: [-shankLength, -s], to: [0, -c], side: 'below', row: 3 },
     { kind: 'straight', of: 'collar-thickness', from: [0, -c], to: [thick, -c], side: 'below', row: 2 },
     { kind: 'straight', of: 'to-hole', from: [thick, -c], to: [cross1, -hole], side: 'below', row: 1 },

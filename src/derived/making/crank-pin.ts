@@ -1,19 +1,22 @@
 import { shaftLimits } from '../../methods/elements/index.ts';
-import { SPLIT_PINS, STOCK_DENSITIES } from '../../knowledge/index.ts';
+import { NUT_LOCKS, SPLIT_PINS, STOCK_DENSITIES } from '../../knowledge/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
 import { printQuantity } from '../print-system.ts';
 import { outsideTable } from './bushing.ts';
 import { crankPinSize } from './crank-pin-size.ts';
 import { crankPinShape } from './crank-pin-shape.ts';
+import { pinTail } from './crank-pin-tail.ts';
 import { chosen, estimateWarnings, FigureReader, plusMinus, reckon, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { clearanceNote } from './fit-words.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { splitPinWords, washerWords } from './pin-hardware.ts';
 import { possible } from './possible.ts';
 import { reamerOver } from './reamer.ts';
 import { majorLimits2A, majorLimits6g } from './thread-limits.ts';
 import { shopFigure, shopNumber } from './shop-figures.ts';
+import { fineLength } from './shop-units.ts';
 
 const KIND = 'crank-pin';
 const TITLE = 'Crank pin';
@@ -66,7 +69,13 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   const inch = inchThread(pitch?.quantity.value, context);
   const threadSize = thread === undefined ? undefined : nominalThread(thread.quantity.value, inch);
   const crests = threadSize === undefined || pitch === undefined ? undefined : inch ? majorLimits2A(threadSize, INCH / Math.round((INCH / pitch.quantity.value) * 2) * 2) : majorLimits6g(pitch.quantity.value);
-  const tail = { ...reckon('length', [chosen(threadSize ?? shankSize, 'length', 'derived', thread?.from ?? shank.from), shopFigure('nut-and-washer')], (across, share) => across! * share!), estimate: false };
+  const fine = (length: number): string => fineLength(length, context.system);
+  const lock = pinTail(chosen(threadSize ?? shankSize, 'length', 'derived', thread?.from ?? shank.from), pitch, inch);
+  const tail = lock.length;
+  const behind = reader.find('crank.pin-room');
+  if (behind !== undefined && behind.quantity.value < lock.behind) {
+    return cannot(`Washer, slotted nut and the end of the pin would strike what stands behind the plate (${named(behind)}): a thin nut with its lock, or a pin held another way, is for a machinist who sees it.`, `There is too little room behind the plate; above ${print(lock.behind)} is allowed: ${print(behind.quantity.value)}`);
+  }
   const toHole = { ...reckon('length', [run, shopFigure('washer')], (along, washer) => along! + washer! + split.hole / 2), estimate: run.estimate };
   const hand = known.looks['crank.thread-hand']?.answer;
   const endChamfer = Math.min(shopNumber('chamfer'), 0.2 * Math.min(d, threadSize ?? shankSize));
@@ -79,9 +88,10 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
     sized('collar-thickness', 'thickness of the collar', thick, plusMinus(SIXTY_FOURTH), 'keeps the rod where it ran'),
     ...(threadSize === undefined ? [] : [sized('thread', 'thread, over the crests', chosen(threadSize, 'length', 'derived', thread!.from), crests === undefined ? { plus: 0, minus: SIXTY_FOURTH / 2 } : { plus: crests.upper, minus: -crests.lower }, 'as the old pin, to the nearest size that nuts are made in', crests === undefined ? undefined : inch ? '2A' : '6g')]),
     ...(pitch === undefined ? [] : [sized('pitch', 'thread pitch', pitch, plusMinus(0), 'as the old pin')]),
-    sized('tail', 'length behind the plate', tail, plusMinus(2 * SIXTY_FOURTH), 'nut, washer and a turn to spare'),
-    sized('to-hole', 'collar to the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer and half of the hole'),
-    sized('cross-hole', 'hole for the split pin', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
+    sized('tail', 'length behind the shank', tail, plusMinus(2 * SIXTY_FOURTH), `1/32 in (0.8 mm) inside the plate, washer ${fine(lock.washer.quantity.value)} and slotted nut ${fine(lock.nut.quantity.value)} at most, and two turns beyond it; ${fine(lock.behind)} stand out behind the plate`),
+    sized('nut-hole', 'hole for the nut’s split pin, in place', chosen(lock.hole, 'length', NUT_LOCKS.source, tail.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the thread: it goes through a slot of the nut'),
+    sized('to-hole', 'collar to the split pin', toHole, { plus: SIXTY_FOURTH, minus: 0 }, 'length that the rod runs on, washer of 1/8 in (3.2 mm) and half of the hole'),
+    sized('cross-hole', 'hole for the split pin in front', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
     sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
     sized('over-all', 'length over all', { ...reckon('length', [shankLength, tail, thick, toHole], (...along) => along.reduce((sum, one) => sum + one, split.fromEnd)), estimate: false }, plusMinus(0), 'follows from the lengths along the pin'),
     sized('end-chamfer', 'chamfer, both ends', chosen(endChamfer, 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, 'leads the nut on, and the pin through its bush'),
@@ -93,15 +103,21 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
   return possible({
     state: 'to-make', kind: KIND, id: KIND, title: TITLE, quantity: 1, material: 'Alloy steel 4140 (42CrMo4), hardened and tempered; or case-hardening steel 8620 (20NiCrMo2)', hardness: '4140: 28 to 32 HRC all through. 8620: journal case 0.03 to 0.04 in (0.8 to 1 mm) deep, 55 to 60 HRC, thread and shank soft',
     mass: parts.reduce((sum, [across, long]) => sum + (Math.PI / 4) * across ** 2 * long, 0) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions,
-    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet, endChamfer, trueWithin: TRUE_WITHIN, call }),
-    unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : []), ...(thickRead === undefined ? [unknownPlace('crank.pin-collar-thickness')] : [])],
+    shape: crankPinShape({ journal: d, run: run.quantity.value, toHole: toHole.quantity.value, shank: shankSize, shankLength: shankLength.quantity.value, collar: collar.quantity.value, collarThickness: thick.quantity.value, thread: threadSize, tail: tail.quantity.value, nutHole: lock.hole, nutHoleAt: lock.toHole.quantity.value, pitch: pitch?.quantity.value, hole: split.hole, fromEnd: split.fromEnd, fillet, endChamfer, trueWithin: TRUE_WITHIN, call }),
+    unknowns: [...(thread === undefined ? [unknownPlace('crank.pin-thread')] : []), ...(pitch === undefined ? [unknownPlace('crank.pin-thread-pitch')] : []), ...(hand === undefined ? [{ key: 'crank.thread-hand', what: 'hand of the crank pin’s thread', how: 'Hold the pin upright: a right-hand thread climbs to the right.' }] : []), ...(collarRead === undefined ? [unknownPlace('crank.pin-collar')] : []), ...(thickRead === undefined ? [unknownPlace('crank.pin-collar-thickness')] : []), ...(behind === undefined ? [unknownPlace('crank.pin-room')] : [])],
     disputes: [],
     notes: [
       `Ream the hole first, read it, then grind the shank to it. Plate H7, square to its face, mouth chamfered on the collar’s side; not clean, the next reamer. Shank k6, drawn in by the nut; back of the collar faced in one setting with it. ${clearanceNote(size.fit, context)}`,
-      ...(threadSize === undefined ? ['Tail left at the shank’s diameter until thread and nut are measured.'] : ['Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
+      ...(threadSize === undefined ? ['Tail left thick and over length until thread and nut are measured.'] : ['Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
+      'Shank ends 1/32 in (0.8 mm) inside the plate. Slotted nut drawn home, on to the next slot, never back, then drilled through for the split pin that locks it; thread soft.',
+      'Front hole drilled before hardening, that end soft; washer 1/8 in (3.2 mm).',
       'When it is in, dial along the journal front and top: parallel to the shaft within 0.001 in (0.025 mm).',
       'Ground after heat treatment, fillets polished, centres left in.',
-      'No oil hole in the pin: it would run through that of the split pin. Oil comes through rod and bush.',
+      'No oil hole in the pin: oil comes through rod and bush.',
+    ],
+    besides: [
+      ...(call === undefined || threadSize === undefined ? ['slotted nut with washer and split pin: first measure the thread'] : [`slotted nut ${call.replace(/, (?:class 2A|6g)$/u, '')}, 1 piece`, washerWords(threadSize, lock.washer.quantity.value, 1, context.system, 'hard washer under it'), splitPinWords(lock.hole, 1.4 * threadSize, 1, context.system)]),
+      washerWords(d, shopNumber('washer'), 1, context.system), splitPinWords(split.hole, d, 1, context.system),
     ],
     cautions: ['isolate', 'block-ram', 'spring-unload', 'pinch'], sources: [...new Set(['iso-286', 'iso-2340', 'iso-1101', 'iso-21920', 'common-practice', 'from-memory', ...size.diameter.sources])],
     warnings: [...estimateWarnings(dimensions)],

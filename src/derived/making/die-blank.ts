@@ -118,7 +118,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const face = ownFace ?? (otherFace === undefined ? undefined : { ...otherFace, estimate: true });
   const bodyFigure = face === undefined ? undefined : reckon('length', [face, edge], (flat, radius) => flat! + 2 * radius!);
   const body = bodyFigure === undefined || Math.abs(bodyFigure.quantity.value - neck) < shopNumber('body-step') ? neck : bodyFigure.quantity.value;
-  const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there`;
+  const lost = `as-made total of both dies less the ${end === 'lower' ? 'upper' : 'lower'} die that will be there${groundOff(end === 'lower' ? 'upper' : 'lower', reader, context) === undefined ? '' : ', its face ground by its hollow'}`;
   const exact = sized('height', 'height, foot to face', figures.height, { plus: 10 * THOU, minus: 0 }, `${lost}; a little over, since the first grinding takes it`);
   const hearsay = isLoose(exact);
   const straight = body === neck;
@@ -135,7 +135,10 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     ...(wide === undefined ? [] : [sized('far-width', 'width of the foot, far end', wide, { plus: 0, minus: 10 * THOU }, `${figures.widthWhy}, at the middle, and half of the key’s taper over the length`)]),
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
     sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in (1.6 to 3.2 mm) is practice'),
-    ...(bodyFigure === undefined || straight ? tongue === undefined ? [] : [sized('neck-width', 'neck and body, straight up', reckon('length', [narrow, tongue.height, tongue.angle], (foot, high, lean) => foot! - 2 * high! * Math.tan(lean!)), plusMinus(0), 'follows from foot, flank and its height')] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), ownFace === undefined ? 'as the face of the other die, with its edges: the two meet' : 'face as found, with its edges')]),
+    ...(bodyFigure === undefined || straight ? tongue === undefined ? [] : [
+      sized('neck-width', wide === undefined ? 'neck and body, straight up' : 'neck and body, straight up, key end', neckOf(narrow, tongue), plusMinus(0), 'follows from foot, flank and its height'),
+      ...(wide === undefined ? [] : [sized('far-neck', 'neck and body, straight up, far end', neckOf(wide, tongue), plusMinus(0), 'follows likewise; the keyed side of the body runs with the taper, so that no ledge is left')]),
+    ] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), ownFace === undefined ? 'as the face of the other die, with its edges: the two meet' : 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
       sized('dovetail-height', straight ? 'height of the flanks' : 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: nothing of the die may rest on the rim'),
       sized('flank-angle', 'flank from upright, both sides', tongue.angle, plusMinus(0.2 * Math.PI / 180), 'as the seat has it; makers differ'),
@@ -146,14 +149,14 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
   const shoulder = dovetail?.height ?? 0;
   if (neck <= 2 * edge.quantity.value || body <= 2 * edge.quantity.value) return wrongDie(end, 'Flank angle and depth of the dovetail leave no die over its foot: one of the readings is wrong.', `The body of the die would be narrower than its two rounded edges; above ${print(2 * edge.quantity.value)} is allowed: ${print(Math.min(neck, body))}`);
   if (figures.height.quantity.value <= shoulder + edge.quantity.value) return wrongDie(end, 'The other die and its plate leave no height for this one: heights as made or as read are wrong, or the other die was built up.', `The die would be no higher than its foot; above ${print(shoulder + edge.quantity.value)} is allowed: ${print(figures.height.quantity.value)}`);
-  const sizes: DieSizes = { height: blank.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU };
+  const sizes: DieSizes = { height: blank.quantity.value, baseWidth: narrow.quantity.value, farWidth: wide?.quantity.value, keySide: side, bodyWidth: body, bodyTapers: straight && wide !== undefined, length: figures.length.quantity.value, edge: edge.quantity.value, dovetail, flatWithin: 2 * THOU, parallelWithin: 5 * THOU };
   return possible({
     state: 'to-make', kind: KINDS[end], id: KINDS[end], title: TITLES[end], quantity: 1,
     material: 'Alloy steel 4140 or 4340 (42CrMo4, 34CrNiMo6), bought hardened and tempered',
     hardness: '28 to 32 HRC as bought, no heat treatment afterwards: tough before hard',
     mass: dieVolume(sizes) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions, shape: dieShape(sizes, end === 'lower' ? 'down' : 'up'),
     notes: [
-      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn.` : ''}`,
+      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn${straight ? '; neck and body above it run with it to the top, with no ledge' : ''}.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp FRONT on the end where the key is driven in: the front view is seen from there.',
       `Hardness: ${HARDNESS_TAKEN.because}${dispute === undefined ? '' : ` The other side: ${dispute[HARDNESS_TAKEN.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`} Who wants that writes it on this sheet, with steel and heat treatment, before the die is cut. No grinding burn either way.`,
       ...(hearsay ? [`Height: ground to ${finished} with its pair, on the grinder, before the key is fitted.`] : []),
@@ -171,6 +174,9 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     ],
   }, context.system);
 }
+
+/** Where the flanks meet the body. */
+const neckOf = (foot: Figure, tongue: { readonly height: Figure; readonly angle: Figure }): Figure => reckon('length', [foot, tongue.height, tongue.angle], (across, high, lean) => across! - 2 * high! * Math.tan(lean!));
 
 const wrongDie = (end: End, because: string, problem: string): Making => ({ state: 'cannot-be', kind: KINDS[end], title: TITLES[end], because, problem });
 
@@ -192,8 +198,13 @@ function heightOf(end: End, reader: FigureReader, context: MakingContext): Figur
   const now = reader.need(other === 'upper' ? 'stack.upper-net' : 'stack.lower-net');
   if (mine === undefined || others === undefined || now === undefined) return undefined;
   const plate = other === 'lower' && context.alsoMade.has('filler-plate') ? reader.find('stack.filler-plate') : undefined;
-  return reckon('length', [mine, others, now, ...(plate === undefined ? [] : [plate])], (upper, lower, there, raised = 0) => upper! + lower! - there! - raised);
+  const off = groundOff(other, reader, context);
+  const rest = plate === undefined ? now : reckon('length', [now, plate], (there, raised) => there! + raised!);
+  return reckon('length', [mine, others, rest, ...(off === undefined ? [] : [off])], (upper, lower, there, ground = 0) => upper! + lower! - there! + ground);
 }
+
+/** What a die that stays loses when its face is ground, its hollow at the least; undefined where nothing grinds it or nobody read that. */
+const groundOff = (other: End, reader: FigureReader, context: MakingContext): Figure | undefined => (context.pairGround === true && !context.alsoMade.has(KINDS[other]) ? reader.find(`${other}-die.hollow`) : undefined);
 
 /** Least width by the pressure on the seat, carried over to the length of the new die. */
 function leastWidth(reader: FigureReader, length: Figure): Figure | undefined {

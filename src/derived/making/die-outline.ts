@@ -10,6 +10,8 @@ export interface DieSizes {
   /** Where the keyed flank lies, seen from where the key is driven in. */
   readonly keySide: 1 | -1;
   readonly bodyWidth: number;
+  /** True where the keyed side of the body runs with the taper of the foot, so that no ledge is left: the body is then wider at the far end. */
+  readonly bodyTapers: boolean;
   readonly length: number;
   readonly edge: number;
   readonly dovetail: { readonly height: number; readonly angle: number } | undefined;
@@ -22,7 +24,7 @@ const QUARTER = Math.PI / 2;
 
 /**
  * Front and side of a die, foot down for a lower one and foot up for an upper one. Names of the dimensions: height, base-width,
- * far-width, body-width, length, edge-radius, dovetail-height, flank-angle. The front view is seen from where the key is driven in.
+ * far-width, neck-width, far-neck, body-width, length, edge-radius, dovetail-height, flank-angle. The front view is seen from where the key is driven in.
  */
 export function dieShape(sizes: DieSizes, foot: 'down' | 'up'): Shape {
   const { height, bodyWidth, length } = sizes;
@@ -34,13 +36,14 @@ export function dieShape(sizes: DieSizes, foot: 'down' | 'up'): Shape {
 export const neckWidth = (sizes: Pick<DieSizes, 'baseWidth' | 'dovetail'>): number => (sizes.dovetail === undefined ? sizes.baseWidth : sizes.baseWidth - 2 * sizes.dovetail.height * Math.tan(sizes.dovetail.angle));
 
 /** Metal of a die, m³: foot between its flanks, body above, and what the four rounded edges of the face take off. */
-export function dieVolume({ height, baseWidth, farWidth, bodyWidth, length, edge, dovetail }: DieSizes): number {
+export function dieVolume({ height, baseWidth, farWidth, bodyWidth, bodyTapers, length, edge, dovetail }: DieSizes): number {
   const foot = (baseWidth + (farWidth ?? baseWidth)) / 2;
   const neck = neckWidth({ baseWidth: foot, dovetail });
   const shoulder = dovetail?.height ?? 0;
-  const across = ((foot + neck) / 2) * shoulder + bodyWidth * (height - shoulder);
+  const body = bodyTapers ? neck : bodyWidth;
+  const across = ((foot + neck) / 2) * shoulder + body * (height - shoulder);
   const off = (1 - Math.PI / 4) * edge ** 2;
-  return across * length - 2 * off * (length + bodyWidth);
+  return across * length - 2 * off * (length + body);
 }
 
 function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 'up'): View {
@@ -61,7 +64,7 @@ function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 
     outline.push(corner([side * (half - edge), flip(height - edge)], edge, side === 1, foot === 'down'));
   }
   outline.push(line(at(-half + edge, height), at(half - edge, height)));
-  if (dovetail !== undefined && more > 1e-9) outline.push(line(at(sizes.keySide * (baseWidth / 2), 0), at(sizes.keySide * (baseWidth / 2 + more), 0)), line(at(sizes.keySide * (baseWidth / 2 + more), 0), at(sizes.keySide * (neck + more), shoulder)), ...(neck + more > half ? [line(at(sizes.keySide * (neck + more), shoulder), at(sizes.keySide * half, shoulder))] : []));
+  if (dovetail !== undefined && more > 1e-9) outline.push(line(at(sizes.keySide * (baseWidth / 2), 0), at(sizes.keySide * (baseWidth / 2 + more), 0)), line(at(sizes.keySide * (baseWidth / 2 + more), 0), at(sizes.keySide * (neck + more), shoulder)), ...(sizes.bodyTapers ? farBody(sizes, at, neck + more, shoulder) : neck + more > half ? [line(at(sizes.keySide * (neck + more), shoulder), at(sizes.keySide * half, shoulder))] : []));
   const dimensions: DimensionMark[] = [
     { kind: 'straight', of: 'height', from: at(-Math.max(half, baseWidth / 2), 0), to: at(-half, height), side: 'left', row: 1 },
     { kind: 'straight', of: 'base-width', from: at(-baseWidth / 2, 0), to: at(baseWidth / 2, 0), side: foot === 'down' ? 'below' : 'above', row: 2, ...(more > 1e-9 ? { note: 'key end' } : {}) },
@@ -72,12 +75,23 @@ function frontView(sizes: DieSizes, flip: (y: number) => number, foot: 'down' | 
     const [left, right] = sizes.keySide > 0 ? [-baseWidth / 2, baseWidth / 2 + more] : [-baseWidth / 2 - more, baseWidth / 2];
     dimensions.push({ kind: 'straight', of: 'far-width', from: at(left, 0), to: at(right, 0), side: foot === 'down' ? 'below' : 'above', row: 3, note: 'far end' });
   }
+  if (dovetail !== undefined && Math.abs(half - neck) <= 1e-9) {
+    const side = foot === 'down' ? 'above' : 'below';
+    dimensions.push({ kind: 'straight', of: 'neck-width', from: at(-neck, height - edge), to: at(neck, height - edge), side, row: 1, ...(more > 1e-9 ? { note: 'key end' } : {}) });
+    if (more > 1e-9) {
+      const [left, right] = sizes.keySide > 0 ? [-neck, neck + more] : [-neck - more, neck];
+      dimensions.push({ kind: 'straight', of: 'far-neck', from: at(left, height - edge), to: at(right, height - edge), side, row: 2, note: 'far end' });
+    }
+  }
   if (dovetail !== undefined) dimensions.push({ kind: 'leader', of: 'flank-angle', at: at((baseWidth / 2 + neck) / 2, shoulder / 2), toward: [3.5, foot === 'down' ? -0.6 : 0.6] });
   if (Math.abs(bodyWidth - baseWidth) > 1e-9 && (dovetail === undefined || Math.abs(half - neck) > 1e-9)) {
     dimensions.push({ kind: 'straight', of: 'body-width', from: at(-half, height - edge), to: at(half, height - edge), side: foot === 'down' ? 'above' : 'below', row: 1 });
   }
   return { name: 'front', title: 'front', marks: [...outline, centreLine([0, 0], [0, height])], dimensions };
 }
+
+/** The keyed side of the body at the far end, seen past the nearer one, with its rounded edge left as a line. */
+const farBody = ({ keySide, height, edge }: DieSizes, at: (x: number, y: number) => Point, out: number, shoulder: number): readonly Mark[] => [line(at(keySide * out, shoulder), at(keySide * out, height - edge))];
 
 /** A quarter of a circle at an edge of the face. */
 function corner(centre: Point, radius: number, right: boolean, up: boolean): Mark {

@@ -23,11 +23,7 @@ const GOES_IN_BY: Readonly<Partial<Record<PartKind, string>>> = { 'filler-plate'
  * @param jobs ids of the jobs that are still to be done
  */
 export function gapLines(ground: GapGround, jobs: ReadonlySet<string>): (making: Making) => Making {
-  const lookup = (key: string): Quantity | undefined => {
-    const outcome = ground.values[key]?.outcome;
-    return outcome?.state === 'known' ? outcome.quantity : undefined;
-  };
-  const plan = gapPlan({ known: ground.known, findings: ground.findings, lookup, jobs });
+  const plan = gapPlanOf(ground, jobs);
   const line = beforeTheDies(plan, ground.known.identity.family, ground.system);
   return (making) => {
     if (making.state !== 'to-make') return making;
@@ -36,6 +32,15 @@ export function gapLines(ground: GapGround, jobs: ReadonlySet<string>): (making:
     const loud = making.warnings.filter((one) => one.startsWith(LOUD));
     return { ...making, warnings: [...loud, line, ...making.warnings.filter((one) => !one.startsWith(LOUD))] };
   };
+}
+
+/** What the open jobs together make of the gap. @param jobs ids of the jobs that are still to be done */
+export function gapPlanOf({ known, findings, values }: GapGround, jobs: ReadonlySet<string>): GapPlan {
+  const lookup = (key: string): Quantity | undefined => {
+    const outcome = values[key]?.outcome;
+    return outcome?.state === 'known' ? outcome.quantity : undefined;
+  };
+  return gapPlan({ known, findings, lookup, jobs });
 }
 
 /** The prop is as long as the dies stand apart at the top: a gap that is wider or narrower makes it longer or shorter by as much. */

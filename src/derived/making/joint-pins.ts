@@ -6,7 +6,9 @@ import { outsideTable } from './bushing.ts';
 import { chosen, FigureReader, plusMinus, sized, unknownPlace, type Figure, type Values } from './figure.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension } from './part-to-make.ts';
+import { splitPinWords, washerWords } from './pin-hardware.ts';
 import { pinShape } from './pin-shape.ts';
+import { strapPlace } from './strap-place.ts';
 import { nextReamer, reamerOver } from './reamer.ts';
 import { possible } from './possible.ts';
 import { shopNumber } from './shop-figures.ts';
@@ -30,7 +32,7 @@ interface PinJoint {
 
 const LINKAGE_CAUTIONS = ['isolate', 'block-ram', 'spring-unload'];
 const JOINTS: Readonly<Record<JointPinKind, PinJoint>> = {
-  'bow-eye-pin': { title: 'Pin of the bow’s eyes', ends: ['left', 'right'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 2, seated: false, notes: ['Through the rolled eye and the strap of each end.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
+  'bow-eye-pin': { title: 'Pin of the bow’s eyes', ends: ['left', 'right'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 2, seated: false, notes: ['Through the rolled eye and the straps of each end.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
   'bow-clip-pin': { title: 'Pin of the bow’s clip pivot', ends: ['middle'], diameter: 'bow-spring.pin-diameter', length: 'bow-spring.pin-length', quantity: 1, seated: true, notes: ['Through the clip and the end of the rod.'], cautions: [...LINKAGE_CAUTIONS, 'stand-aside'] },
   'helve-pin': {
     title: 'Pivot pin of the helve (trunnion)', ends: ['left', 'right'], diameter: 'helve.pivot-diameter', length: 'helve.pin-length', quantity: 2, seated: true,
@@ -83,7 +85,7 @@ export function jointPinSize(kind: JointPinKind, values: Values, context: Making
  * New pins of a joint: one diameter, a hole for a split pin at each end, each as long as its old one.
  * @returns the part; not known where no pin of the joint was measured; cannot be outside the table of fits, or where it is too short for two split pins
  */
-function makeJointPin(kind: JointPinKind, values: Values, context: MakingContext): Making {
+function makeJointPin(kind: JointPinKind, values: Values, known: Known, context: MakingContext): Making {
   const joint = JOINTS[kind];
   const reader = new FigureReader(values);
   const size = jointPinSize(kind, values, context);
@@ -106,6 +108,8 @@ function makeJointPin(kind: JointPinKind, values: Values, context: MakingContext
   if (shortest !== undefined && shortest.figure.quantity.value <= least) {
     return { state: 'cannot-be', kind, title: joint.title, because: `A pin needs a washer and a split pin at each end and something between them: its length is wrong, or its diameter (${[...shortest.figure.from, ...size.diameter.from].join(', ')}).`, problem: `The pin is shorter than what keeps it in; above ${print(least)} is allowed: ${print(shortest.figure.quantity.value)}` };
   }
+  // On an eye the straps take the room, and what is left decides the washers.
+  const washer = (kind === 'bow-eye-pin' ? strapPlace(reader, known, d, context.system)?.washer : undefined) ?? shopNumber('washer');
   const alike = longest === undefined || shortest === undefined || longest.figure.quantity.value - shortest.figure.quantity.value <= SIXTY_FOURTH * 1.001;
   const chamfer = shopNumber('chamfer');
   const dimensions: MakingDimension[] = [
@@ -113,6 +117,7 @@ function makeJointPin(kind: JointPinKind, values: Values, context: MakingContext
     ...(longest === undefined ? [] : alike ? [sized('length', 'length over all', longest.figure, { plus: 0, minus: SIXTY_FOURTH }, 'as the old pin')] : lengths.map(({ end, figure }, index) => sized(index === 0 ? 'length' : `length-${end}`, `length over all, ${end}`, figure, { plus: 0, minus: SIXTY_FOURTH }, 'as the old pin'))),
     sized('cross-hole', 'hole for the split pin, both ends', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
     sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
+    sized('washer', 'washers, both ends, thick', chosen(washer, 'length', 'from-memory'), plusMinus(0), washer < shopNumber('washer') ? 'the thickest that go in beside eye and straps; bought, not made' : 'bought, not made'),
     sized('chamfer', 'chamfer, both ends', chosen(chamfer, 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, 'leads the pin through its bush'),
   ];
   const old = size.read.length < 2 ? [] : [`One size for both, so that they can change places. The old ones were ${size.read.map(({ end, figure }) => `${end} ${print(figure.quantity.value)}`).join(', ')}.`];
@@ -124,15 +129,16 @@ function makeJointPin(kind: JointPinKind, values: Values, context: MakingContext
     notes: [
       ...old, ...joint.notes, ...(joint.seated ? ['Where the pin does not turn: ream the hole first, read it, then grind the pin to it; where the reamer does not clean the hole up, take the next. The bush has the clearance: bore it to the pin.'] : ['The bush has the clearance: bore it to the pin.']),
       'Both cross holes in one plane, drilled before hardening; ends kept soft for them. Washer and split pin at each end: a pin must not walk out. Where a head, a set screw or a flat keeps the old one in, make that instead.',
-      'Ground after heat treatment. Left solid: oil comes through the hole in eye and bush.',
+      `Ground after heat treatment. ${kind === 'bow-eye-pin' ? 'Left solid: oil goes in at the end of the bush, beside the eye.' : 'Left solid: oil comes through the hole in eye and bush.'}`,
     ],
+    besides: [washerWords(d, washer, 2 * joint.quantity, context.system), splitPinWords(split.hole, d, 2 * joint.quantity, context.system)],
     cautions: joint.cautions, sources: [...new Set(['iso-286', 'iso-2340', 'iso-21920', 'common-practice', ...size.diameter.sources])],
     warnings: size.missing.map((end) => `The ${end} pin was not measured; it is taken to be of the same size.`),
   }, context.system);
 }
 
-export const makeBowEyePins = (values: Values, _known: Known, context: MakingContext = ALONE): Making => makeJointPin('bow-eye-pin', values, context);
-export const makeBowClipPin = (values: Values, _known: Known, context: MakingContext = ALONE): Making => makeJointPin('bow-clip-pin', values, context);
-export const makeHelvePins = (values: Values, _known: Known, context: MakingContext = ALONE): Making => makeJointPin('helve-pin', values, context);
-export const makeCrossheadPin = (values: Values, _known: Known, context: MakingContext = ALONE): Making => makeJointPin('crosshead-pin', values, context);
-export const makeTreadlePins = (values: Values, _known: Known, context: MakingContext = ALONE): Making => makeJointPin('treadle-pin', values, context);
+export const makeBowEyePins = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeJointPin('bow-eye-pin', values, known, context);
+export const makeBowClipPin = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeJointPin('bow-clip-pin', values, known, context);
+export const makeHelvePins = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeJointPin('helve-pin', values, known, context);
+export const makeCrossheadPin = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeJointPin('crosshead-pin', values, known, context);
+export const makeTreadlePins = (values: Values, known: Known, context: MakingContext = ALONE): Making => makeJointPin('treadle-pin', values, known, context);

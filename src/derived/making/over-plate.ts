@@ -34,7 +34,8 @@ export function seatOverPlate(reader: FigureReader, context: MakingContext): Sea
   if (width === undefined) return undefined;
   const plate = reader.find('seat.sunk');
   const lean = reader.find('dovetail.flank-angle@lower|dovetail.flank-angle@lower#as-made');
-  if (over !== undefined || !context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || lean.quantity.value <= 0) return { width, open: false, warnings: [] };
+  // In a pocket the plate comes flush with the floor beside it, and that is the floor that was read.
+  if (over !== undefined || !context.floorCut || !context.alsoMade.has('filler-plate') || plate === undefined || plate.quantity.value <= 0 || lean === undefined || lean.quantity.value <= 0) return { width, open: false, warnings: [] };
   const print = (length: number): string => printQuantity({ dimension: 'length', value: length, uncertainty: 0 }, context.system);
   const narrower = closesIn(plate, lean).quantity.value;
   const widened = { ...width, quantity: { ...width.quantity, uncertainty: Math.hypot(width.quantity.uncertainty, narrower / 2) } };

@@ -77,6 +77,8 @@ export interface PartToMake {
   readonly unknowns: readonly Unknown[];
   /** Two sides of a practice that the trade does not agree on. */
   readonly disputes: readonly PartDispute[];
+  /** What is bought for it besides what it is cut from: nuts, washers, split pins, dowels; in words, for all of them together. */
+  readonly besides?: readonly string[];
   /** Ids of knowledge's cautions. */
   readonly cautions: readonly string[];
   /** Ids of knowledge's sources. */

@@ -1,6 +1,7 @@
 import type { Finding } from '../condition/index.ts';
 import { MOTOR_JOB, motorToFit } from '../power/index.ts';
 import type { PrintSystem } from '../print-system.ts';
+import { GRIND_JOB } from '../stack/index.ts';
 import type { Known } from '../survey/index.ts';
 import { isOpen, type Worksheet } from '../worksheet/index.ts';
 import { makeBelt } from './belt.ts';
@@ -12,7 +13,7 @@ import { makeCountershaftDriven, makeCountershaftDriver, wantsCountershaft } fro
 import { makeCrankPin } from './crank-pin.ts';
 import { makeLowerDie, makeUpperDie } from './die-blank.ts';
 import type { Values } from './figure.ts';
-import { gapLines } from './gap-lines.ts';
+import { gapLines, gapPlanOf } from './gap-lines.ts';
 import { makeFillerPlate } from './filler-plate.ts';
 import { makeGuideShims } from './guide-shims.ts';
 import { makeHelveCushions } from './helve-cushion.ts';
@@ -22,6 +23,7 @@ import type { MakingContext } from './making-context.ts';
 import { makeMotorPulley } from './motor-pulley.ts';
 import type { Making, PartKind } from './part-to-make.ts';
 import { makeToggleBushings, makeTogglePins } from './pins.ts';
+import { ramHeld } from './ram-held.ts';
 import { makeRamProp } from './ram-prop.ts';
 import { makeSoleTimbers } from './sole-timbers.ts';
 import { inShopUnits } from './shop-units.ts';
@@ -55,8 +57,8 @@ const ASKED_BY: Readonly<Record<string, readonly PartKind[]>> = {
   'bow.bush-eyes': ['bow-eye-pin', 'bow-eye-bushing', 'bow-clip-pin', 'bow-clip-bushing'], 'helve.bush-pivot': ['helve-pin', 'helve-bushing'], 'bow.renew-straps': ['bow-strap'], 'helve.renew-cushions': ['helve-cushion'], 'treadle.bush': ['treadle-pin', 'treadle-bushing'], 'shaft.set-end-float': ['thrust-washer'], 'belt.renew': ['belt'],
 };
 
-/** Jobs that leave the seat floor flat over its whole width. */
-const FLOOR_JOBS = ['seat.mill', 'seat.grind-with-plate-jig'];
+/** The job that leaves the seat floor flat right across, as deep as the die had sunk; a guided disc takes off thousandths and no quarter of an inch. */
+const FLOOR_JOB = 'seat.mill';
 /** Grounds that a light hammer is taken off for timbers or a block. */
 const POOR_GROUND = ['soil', 'trailer', 'timber'];
 
@@ -78,7 +80,7 @@ export function partsNeeded(ground: MakingGround): ReadonlySet<PartKind> {
  */
 export function partsToMake(ground: MakingGround): readonly Making[] {
   const kinds = partsNeeded(ground);
-  const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).some((job) => FLOOR_JOBS.includes(job)), ...(openJobs(ground).includes(MOTOR_JOB) ? { motor: motorToFit(ground.known.identity.ramClass.quantity.value, ground.system) } : {}) };
+  const context: MakingContext = { system: ground.system, alsoMade: kinds, floorCut: openJobs(ground).includes(FLOOR_JOB), pairGround: openJobs(ground).includes(GRIND_JOB), ramHeld: ramHeld(ground.worksheet, gapPlanOf(ground, new Set(openJobs(ground))).move), ...(openJobs(ground).includes(MOTOR_JOB) ? { motor: motorToFit(ground.known.identity.ramClass.quantity.value, ground.system) } : {}) };
   const minded = gapLines(ground, new Set(openJobs(ground)));
   const drawn = (Object.keys(MAKERS) as PartKind[]).filter((kind) => kinds.has(kind)).map((kind) => minded(MAKERS[kind](ground.values, ground.known, context)));
   return [...drawn, ...byPattern(openJobs(ground)).map((one) => (one.state === 'by-pattern' ? { ...one, because: inShopUnits(one.because, ground.system) } : one))];

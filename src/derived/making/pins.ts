@@ -6,6 +6,7 @@ import { chosen, FigureReader, plusMinus, sized, unknownPlace, type Figure, type
 import { clearanceNote } from './fit-words.ts';
 import { ALONE, type MakingContext } from './making-context.ts';
 import type { Making, MakingDimension, PartKind, Unknown } from './part-to-make.ts';
+import { splitPinWords, washerWords } from './pin-hardware.ts';
 import { pinShape } from './pin-shape.ts';
 import { possible } from './possible.ts';
 import { reamerOver } from './reamer.ts';
@@ -55,6 +56,7 @@ export function makeTogglePins(values: Values, _known: Known, context: MakingCon
     })),
     sized('cross-hole', 'hole for the split pin, both ends', chosen(split.hole, 'length', SPLIT_PINS.source, size.diameter.from), { plus: SIXTY_FOURTH, minus: 0 }, 'by the diameter of the pin, ISO 2340'),
     sized('from-end', 'hole from the end', chosen(split.fromEnd, 'length', SPLIT_PINS.source, size.diameter.from), plusMinus(SIXTY_FOURTH), 'by the diameter of the pin, ISO 2340'),
+    sized('washer', 'washers, both ends, thick', chosen(shopNumber('washer'), 'length', 'from-memory'), plusMinus(0), 'bought, not made'),
     sized('chamfer', 'chamfer, both ends', chosen(shopNumber('chamfer'), 'length', 'common-practice'), { plus: SIXTY_FOURTH, minus: 0 }, 'leads the pin through its bush'),
   ];
   return possible({
@@ -67,6 +69,7 @@ export function makeTogglePins(values: Values, _known: Known, context: MakingCon
       'Both cross holes in one plane, drilled before hardening; ends kept soft for them. Washer and split pin at each end: a pin must not walk out.',
       'Ground after heat treatment. Left solid: an oil hole from the end would run through the hole of the split pin. Oil comes through the hole in eye and bush.',
     ],
+    besides: [washerWords(d, shopNumber('washer'), 2 * JOINTS.length, context.system), splitPinWords(split.hole, d, 2 * JOINTS.length, context.system)],
     cautions: ['isolate', 'block-ram', 'spring-unload'], sources: ['iso-286', 'iso-2340', 'iso-21920', 'common-practice', ...size.diameter.sources],
     warnings: [...size.missing.map((joint) => `The ${words(joint)} pin was not measured; it is taken to be of the same size.`)],
   }, context.system);

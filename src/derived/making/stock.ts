@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
+import { METRIC_STOCK, type StockSizes } from '../../knowledge/index.ts';
 import type { PrintSystem } from '../print-system.ts';
-import type { PartKind, PartToMake } from './part-to-make.ts';
+import type { PartKind, PartToMake, Tolerance } from './part-to-make.ts';
 
 /** What a part is cut from. `as-sold` is cut to length only: its section is the finished one. */
 export type StockForm = 'flat bar' | 'plate' | 'block' | 'round bar' | 'timber' | 'strip' | 'belting' | 'block of rubber';
@@ -10,8 +11,10 @@ export interface Stock {
   readonly form: StockForm;
   /** One size for a round, two for anything else, the smaller first, m. */
   readonly across: readonly number[];
-  /** Of each piece, m. */
+  /** Of each piece, m; of the longest where they differ. */
   readonly length: number;
+  /** Of each piece by itself where pieces of one section differ so much that nobody buys them all alike, m. */
+  readonly lengths?: readonly number[];
   readonly pieces: number;
   /** True where the section is not machined: it is bought as it is drawn. */
   readonly asSold: boolean;
@@ -49,17 +52,28 @@ const RULES: Readonly<Partial<Record<PartKind, Rule>>> = {
 };
 
 const INCH = 0.0254;
-/** What the cutter takes off a section in all, and off the ends with the saw: shop practice, from memory. */
-const CLEAN = INCH / 16;
+const NONE: Tolerance = { plus: 0, minus: 0 };
+/** What the cutter takes off a section in all, and off the ends with the saw: shop practice, from memory. Metric bars come closer to their size. */
+const CLEAN: Readonly<Record<PrintSystem, number>> = { inch: INCH / 16, metric: 0.001 };
 const SAW = INCH / 4;
-/** Sizes in which bars are stocked, from memory: whole millimetres that merchants keep. */
-const METRIC = [3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 90, 100, 110, 120, 130, 140, 150, 160, 180, 200, 220, 250, 280, 300, 350, 400, 450, 500].map((size) => size / 1000);
 const hair = 1e-7;
 
-/** The next bar size that is stocked and no smaller: sixteenths up to 1 in, eighths up to 3 in, quarters beyond; metric bars for a metric shop. */
-export function nextBar(least: number, system: PrintSystem): number {
-  if (system === 'metric') return METRIC.find((size) => size >= least - hair) ?? upTo(least, 0.05);
-  return upTo(least, least <= INCH + hair ? INCH / 16 : least <= 3 * INCH + hair ? INCH / 8 : INCH / 4);
+/**
+ * The next size that is stocked and no smaller: sixteenths up to 1 in, eighths up to 3 in, quarters beyond; for a metric shop what its
+ * merchant keeps in this form.
+ * @param side which of two sides, where a form has two
+ */
+export function nextBar(least: number, system: PrintSystem, form: StockForm = 'block', side: keyof StockSizes = 'thin'): number {
+  if (system === 'inch') return upTo(least, least <= INCH + hair ? INCH / 16 : least <= 3 * INCH + hair ? INCH / 8 : INCH / 4);
+  const size = METRIC_STOCK[form][side].find((one) => one / 1000 >= least - hair);
+  return size === undefined ? upTo(least, 0.05) : size / 1000;
+}
+
+/** What is bought for a section that is not machined: as drawn in inches; in millimetres the nearest that is sold and within its tolerance, else the next. */
+function soldAs(size: number, tolerance: Tolerance, system: PrintSystem, form: StockForm, side: keyof StockSizes): number {
+  if (system === 'inch') return size;
+  const near = METRIC_STOCK[form][side].map((one) => one / 1000).filter((one) => one >= size - tolerance.minus - hair && one <= size + Math.max(0, tolerance.plus) + hair).sort((one, other) => Math.abs(one - size) - Math.abs(other - size))[0];
+  return near ?? nextBar(size, system, form, side);
 }
 
 const upTo = (least: number, step: number): number => Math.ceil(least / step - hair) * step;
@@ -78,12 +92,17 @@ export function stockOf(part: PartToMake, system: PrintSystem): Stock | undefine
     return found === undefined ? undefined : found.quantity.value + (over ? Math.max(0, found.tolerance.plus) : 0);
   };
   const largest = (name: string): number | undefined => sized(name, true);
-  const across = rule.across.map((names) => Math.max(...names.flatMap((name) => sized(name, !asSold) ?? [])));
+  const across = rule.across.map((names) => Math.max(...names.flatMap((name) => sized(name, !asSold) ?? []))).map((size, index) => ({ size, tolerance: part.dimensions.find((one) => rule.across[index]!.includes(one.name))?.tolerance ?? NONE })).sort((one, other) => one.size - other.size);
   const length = lengthOf(part, rule, largest);
-  if (length === undefined || across.some((size) => !Number.isFinite(size) || !(size > 0))) return undefined;
-  const bought = across.map((size) => (asSold ? size : nextBar(size + CLEAN, system))).sort((a, b) => a - b);
+  if (length === undefined || across.some(({ size }) => !Number.isFinite(size) || !(size > 0))) return undefined;
+  const bought = across.map(({ size, tolerance }, index) => {
+    const side = index === 0 ? 'thin' : 'wide';
+    return asSold ? soldAs(size, tolerance, system, rule.form, side) : nextBar(size + CLEAN[system], system, rule.form, side);
+  });
+  const piece = (size: number): number => upTo(size + SAW, system === 'inch' ? INCH / 4 : 0.005);
+  const each = part.dimensions.filter((one) => /^length(-\d+)?$/u.test(one.name)).map((one) => piece(largest(one.name) ?? 0));
   return {
-    form: rule.form, across: bought, length: upTo(length + SAW, system === 'inch' ? INCH / 4 : 0.005), pieces: part.quantity, asSold, ...(part.kind === 'ram-prop' ? { roughSawn: true } : {}),
+    form: rule.form, across: bought, length: piece(length), ...(part.kind === 'ram-prop' && each.length > 1 ? { lengths: each } : {}), pieces: part.quantity, asSold, ...(part.kind === 'ram-prop' ? { roughSawn: true } : {}),
     ...(rule === BUSH && part.unknowns.some((one) => HOLE.test(one.key ?? '')) ? { afterHole: true } : {}),
   };
 }
@@ -92,14 +111,20 @@ export function stockOf(part: PartToMake, system: PrintSystem): Stock | undefine
 const HOLE = /-bore(@|$)/u;
 
 /**
- * What else is bought for a part besides the piece that it is cut from: steel plates and rivets.
+ * What else is bought for a part besides the piece that it is cut from: steel plates and rivets, nuts, washers, split pins, dowels.
  * @returns one line for each, empty where there is nothing, or where a size that decides is not on the drawing
  */
-export function stockBesides(part: PartToMake, system: PrintSystem): readonly string[] {
+export const stockBesides = (part: PartToMake, system: PrintSystem): readonly string[] => [...platesFor(part, system), ...(part.besides ?? [])];
+
+/** Steel plates and rivets, by the sizes on the drawing. */
+function platesFor(part: PartToMake, system: PrintSystem): readonly string[] {
   const of = (name: string): number | undefined => part.dimensions.find((one) => one.name === name)?.quantity.value;
   const print = (value: number): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, resolution: system === 'inch' ? INCH / 16 : 0.001 });
   const bare = (value: number): string => print(value).replace(/ (?:in|mm)$/u, '');
-  const plates = (each: number, wide: number, long: number): string => `steel plate ${bare(of('plate') ?? 0)} by ${print(wide)}, ${each * part.quantity} pieces of ${print(long)}`;
+  const plates = (each: number, wide: number, long: number): string => {
+    const room = { plus: INCH / 32, minus: INCH / 32 };
+    return `steel plate ${bare(soldAs(of('plate') ?? 0, room, system, 'flat bar', 'thin'))} by ${print(soldAs(wide, room, system, 'flat bar', 'wide'))}, ${each * part.quantity} pieces of ${print(long)}`;
+  };
   const [plate, width, thickness] = [of('plate'), of('width'), of('thickness')];
   if (plate === undefined || width === undefined) return [];
   const [span, along, rivet] = [of('span'), of('plate-length'), of('rivet')];
@@ -123,10 +148,16 @@ function lengthOf(part: PartToMake, rule: Rule, largest: (name: string) => numbe
 
 /** `flat bar 1/2 by 5/8 in, 2 pieces of 6 3/4 in`. */
 export function stockWords(stock: Stock, system: PrintSystem): string {
-  const print = (value: number, drawn = false): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, ...(drawn ? {} : { resolution: system === 'inch' ? INCH / 16 : 0.001 }) });
+  const print = (value: number, drawn = false): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, ...(drawn && system === 'inch' ? {} : { resolution: system === 'inch' ? INCH / 16 : 0.001 }) });
   const sides = stock.across.map((side) => print(side, stock.asSold));
   const section = stock.form === 'round bar' ? `bar ${sides[0] ?? ''} round` : `${stock.form} ${sides.map((side, index) => (index < sides.length - 1 ? side.replace(/ (?:in|mm)$/u, '') : side)).join(' by ')}`;
-  return `${stock.afterHole === true ? 'bought after the hole is read; as drawn now, ' : ''}${section}${stock.roughSawn === true ? ' full size, rough-sawn' : ''}, ${stock.pieces} ${stock.pieces === 1 ? 'piece' : 'pieces'} of ${print(stock.length)}`;
+  return `${stock.afterHole === true ? 'bought after the hole is read; as drawn now, ' : ''}${section}${stock.roughSawn === true ? ' full size, rough-sawn' : ''}, ${piecesWords(stock, print)}`;
+}
+
+/** `4 pieces of 4 1/4, 6 1/4, 7 1/4 and 10 in`. */
+function piecesWords({ pieces, length, lengths }: Stock, print: (value: number) => string): string {
+  const sizes = lengths === undefined ? [print(length)] : lengths.map((one, index) => (index < lengths.length - 1 ? print(one).replace(/ (?:in|mm)$/u, '') : print(one)));
+  return `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} of ${sizes.length < 2 ? sizes.join('') : `${sizes.slice(0, -1).join(', ')} and ${sizes.at(-1)!}`}`;
 }
 
 /** Pieces of one section and length together, so that they come from one bar. */

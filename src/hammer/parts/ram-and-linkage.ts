@@ -257,6 +257,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'crank.pin-collar-thickness', name: 'thickness of the crank pin’s collar', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure from the plate to the rod’s side of the collar.', accuracy: '1/64 in', plausible: [0.001, 0.1], asMade: true, forMaking: true },
       { id: 'crank.pin-thread', name: 'thread diameter at the back of the crank pin', dimension: 'length', at: [], tools: ['caliper'], how: 'Caliper over the crests where the nut was not.', accuracy: '0.010 in', plausible: [0.006, 0.1], asMade: true, forMaking: true },
       { id: 'crank.pin-thread-pitch', name: 'thread pitch of the crank pin', dimension: 'length', at: [], tools: ['thread-gauge', 'rule'], how: 'Count the threads in one inch, or use a thread gauge, and enter the distance from crest to crest.', accuracy: 'exact', plausible: [0.0004, 0.01], asMade: true, forMaking: true },
+      { id: 'crank.pin-room', name: 'room behind the crank plate at its pin', dimension: 'length', at: [], tools: ['rule', 'caliper'], how: 'Turn the plate once round by hand: measure from the face under the nut to whatever comes nearest to it, frame, bearing or cap.', accuracy: '1/16 in', plausible: [0.003, 1], forMaking: true },
     ],
     looks: [
       { id: 'crank.crack', question: 'Is the crank plate cracked, or its pin?', how: 'Clean round the hub, the slot and the pin boss; tap and look with dye.', at: [], answers: CRACK_ANSWERS },
@@ -284,6 +285,7 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
       { id: 'bow-spring.strap-width', name: 'width of a strap from bow to ram', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Measure across the strap where it is not frayed.', accuracy: '1/32 in', plausible: [0.01, 0.3], forMaking: true },
       { id: 'bow-spring.strap-thickness', name: 'thickness of a strap from bow to ram', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper the strap where it is not frayed, one layer.', accuracy: '1/64 in', plausible: [0.002, 0.05], forMaking: true },
       { id: 'bow-spring.strap-hole', name: 'hole for the pin in a strap', dimension: 'length', at: [], tools: ['caliper', 'rule'], how: 'Caliper the hole where it is not torn, or the pin or bolt that goes through it.', accuracy: '1/64 in', plausible: [0.005, 0.1], forMaking: true },
+      { id: 'bow-spring.ram-pin', name: 'pin or bolt that holds a strap to the ram, diameter', dimension: 'length', at: ['left', 'right'], tools: ['micrometer', 'caliper'], how: 'Strap off: measure it where it is not worn; it is not the pin of the eye.', accuracy: '1/64 in', plausible: [0.005, 0.1], forMaking: true },
       { id: 'bow-spring.camber', name: 'camber: height of the bow, free', dimension: 'length', at: [], tools: ['rule', 'tape'], how: 'Straps off: measure from a line through the eyes to the middle of the main leaf.', accuracy: '1/8 in', plausible: [0, 1], asMade: true },
       { id: 'bow-spring.deflection', whileRunning: true, name: 'how far the bow flexes in full stroke', dimension: 'length', at: [], tools: ['rule', 'camera'], how: 'Film from the side with a rule behind it; take the greatest change of the bow’s height.', accuracy: '1/8 in', plausible: [0, 0.6] },
       { id: 'bow-spring.pivot-play', name: 'play at the eyes and the clip pivot', dimension: 'length', at: ['left', 'right', 'middle'], tools: ['dial-indicator', 'feeler'], how: 'Ram blocked: lever each joint and read the whole movement.', accuracy: '0.002 in', plausible: [0, 0.03] },
@@ -301,6 +303,12 @@ export const RAM_AND_LINKAGE: readonly Part[] = [
         answers: [
           { id: 'plain', words: 'a leaf without eyes' },
           { id: 'main', words: 'the main leaf, with an eye at each end' },
+        ] },
+      { id: 'bow-spring.strap-place', question: 'How does a strap sit on the pin of its eye?', how: 'Look along the pin, from its end: count the straps at one eye.', at: [], forMaking: true,
+        answers: [
+          { id: 'both-sides', words: 'two straps at each eye, one on each side of it' },
+          { id: 'one-side', words: 'one strap at each eye, beside it' },
+          { id: 'forked', words: 'one strap at each eye, in the middle of a forked eye' },
         ] },
       { id: 'bow-spring.clip', question: 'Is the clip tight?', how: 'Spanner on the clip bolts; look for bright rubbing between leaves.', at: [],
         answers: [

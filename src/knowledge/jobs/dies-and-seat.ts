@@ -19,7 +19,7 @@ const SEAT_BEFORE_DIE: Job['after'] = [
 export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points.',
+    words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
     parts: [],
@@ -27,7 +27,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways.',
+    words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways, right across and just as deep as the deepest place that the die has beaten. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }, { job: 'seat.grind-with-plate-jig', on: ['seat'] }],
     hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
@@ -37,7 +37,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it; check with feelers.',
+    words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it: it trues the floor by thousandths, and the bottom of a pocket that the die has beaten; scrape the corners under the flanks, where no disc reaches. It does not take the whole floor down to a pocket: that is milled. Check with feelers. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }],
     hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
@@ -48,7 +48,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.fit-filler-plate', title: 'Make and fit a filler plate', part: 'filler-plate', families: EVERY, stage: 2, end: 'lower',
-    words: 'A flat steel plate, as thick as the depth that the seat has lost, over the full base of the die, bedded with blue and held by key or dowel.',
+    words: 'A flat steel plate, as thick as the depth that the seat has lost, bedded with blue: in a pocket as large as the pocket, flush with the floor beside it; on a floor milled right across, from flank to flank. Two dowels in the floor keep it from walking out. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.file', because: 'the plate must lie on a flat floor' },
       { job: 'seat.mill', because: 'the plate is made to the finished floor' },
@@ -58,13 +58,13 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
     closedBy: ['rod.set-gap'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
-      { id: 'filler-plate', words: 'tough steel plate, ground both sides', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
+      { id: 'filler-plate', words: 'tough steel plate, ground both sides, and dowels', quantity: 1, priceEach: { least: 20, likely: 45, most: 90 }, source: 'price-guess' },
     ],
     cautions: ['isolate', 'block-ram', 'drift'], source: 'owners-practice',
   },
   {
     id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3, end: 'lower',
-    words: 'Dovetail or bolt in a steel piece for the missing wall, or cut the seat for a sow block that brings its own.',
+    words: 'Dovetail or bolt in a steel piece for the missing wall, or cut the seat for a sow block that brings its own. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 8, likely: 16, most: 30 }, skill: 4, helpers: 0,
     parts: [],
@@ -83,7 +83,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
-    words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins.',
+    words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'dovetail.file-flanks', on: ['dovetail'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
@@ -93,7 +93,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dovetail.mend-lip', title: 'Mend or cut back a cracked lip', part: 'dovetail', families: EVERY, stage: 3,
-    words: 'A specialist decides between a bolted lip, a sow block and a shorter seat; braze is not recommended on the loaded lip.',
+    words: 'A specialist decides between a bolted lip, a sow block and a shorter seat; braze is not recommended on the loaded lip. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 6, likely: 12, most: 24 }, skill: 4, helpers: 0,
     parts: [],
@@ -188,7 +188,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Read the stack with its plate in, where it gets one; then draw both dies and have them ground flat and parallel, and what was left on a new die for the grinder goes off with the pair. The hard skin of worked dies is ground, not milled. They stay out until their keys are driven, last.',
+    words: 'Read the stack with its plate in, where it gets one; then draw both dies and have them ground flat and parallel, and what was left on a new die for the grinder goes off with the pair. The hard skin of worked dies is ground, not milled. They stay out until their keys are driven, last. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
@@ -206,7 +206,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.new-upper', title: 'Make or buy a new upper die', part: 'upper-die', families: EVERY, stage: 12, end: 'upper',
-    words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard.',
+    words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
       ...SEAT_BEFORE_DIE,
@@ -222,7 +222,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12, end: 'lower',
-    words: 'Tough steel, nearly as wide as the seat floor, height as made above the filler plate.',
+    words: 'Tough steel, nearly as wide as the seat floor, height as made above the filler plate. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },
       { job: 'seat.mill', because: 'the die is made to the finished seat' },
@@ -239,7 +239,7 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.temper', title: 'Soften a die that is too hard', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Temper back to about 40 to 50 HRC, or normalise, and try with a file.',
+    words: 'Temper back to about 40 to 50 HRC, or normalise, and try with a file. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 2, likely: 3, most: 5 }, skill: 3, helpers: 0,
     parts: [],

@@ -225,7 +225,7 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'crank.pin-bush', title: 'Renew or true the crank pin', part: 'crank', families: EVERY, stage: 9,
-    words: 'Turn the pin round or make an oversize one, ream the plate, fit tight and locked, parallel to the shaft.',
+    words: 'Turn the pin round or make an oversize one, ream the plate, fit tight, its nut locked by a split pin, parallel to the shaft.',
     after: [
       { job: 'shaft.turn-true', because: 'the pin is set parallel to the finished shaft' },
       { job: 'bearings.pour', because: 'the pin is set parallel to the finished shaft' },

@@ -1,5 +1,6 @@
 import { isOpen, type BuyLine, type Picture } from '../../derived/index.ts';
 import { stockBesides, stockOf, stockWords, together, type Making, type PartKind } from '../../derived/making/index.ts';
+import { beltSizes, motorSizes } from './bought-sizes.ts';
 
 /** For each part that is drawn, the things to buy that it is cut from: the first of them that an open job asks for. */
 const BOUGHT_AS: Readonly<Partial<Record<Making['kind'], readonly string[]>>> = {
@@ -25,13 +26,22 @@ export function stockBehind(picture: Picture, makings: readonly Making[]): (line
     });
     const stocks = here.flatMap((making) => (making.state === 'to-make' ? (stockOf(making, picture.system) ?? []) : []));
     const one = together(stocks);
-    if (stocks.length > 1 && stocks.length === here.length && one.length === 1) return `: ${stockWords(one[0]!, picture.system)}`;
+    if (stocks.length > 1 && stocks.length === here.length && one.length === 1 && here.every((making) => making.state !== 'to-make' || stockBesides(making, picture.system).length === 0)) return `: ${stockWords(one[0]!, picture.system)}`;
     const said = here.flatMap((making) => sayingOf(picture, making));
-    return said.length === 0 ? '' : `: ${said.length === 1 ? said[0]!.words : said.map((one) => `${one.of}, ${one.words}`).join('; ')}`;
+    const other = elsewhere(ids);
+    return said.length === 0 ? '' : `: ${said.length === 1 && other.length === 0 ? said[0]!.words : said.map((one) => `${one.of}, ${one.words}`).concat(other).join('; ')}`;
   };
+  /** Parts that this line names too and that another line has, as a bush that a job of its own asks for. */
+  const elsewhere = (ids: readonly string[]): readonly string[] => makings.flatMap((making) => {
+    const named = BOUGHT_AS[making.kind] ?? [];
+    const from = named.find((id) => asked.has(id));
+    return from !== undefined && !making.kind.endsWith('-key') && !ids.includes(from) && named.some((id) => ids.includes(id)) ? [`${partName(making)} by its own line`] : [];
+  });
   return (line) => {
     if (line.kind === 'work of others') return '';
     const parts = partsOf.get(line.job) ?? [];
+    const motor = parts.some((part) => part.id === 'motor' && (line.kind === 'whole job' || part.words === line.words));
+    if (motor) return motorSizes(picture, makings);
     return sayings(line.kind === 'part' ? parts.filter((part) => part.words === line.words).map((part) => part.id) : parts.map((part) => part.id));
   };
 }
@@ -44,12 +54,16 @@ interface Saying {
   readonly words: string;
 }
 
-function sayingOf({ system }: Picture, making: Making): readonly Saying[] {
-  const of = making.title.replace(/ \(.*\)$/u, '').replace(/^[A-Z]/u, (letter) => letter.toLowerCase());
+const partName = (making: Making): string => making.title.replace(/ \(.*\)$/u, '').replace(/^[A-Z]/u, (letter) => letter.toLowerCase());
+
+function sayingOf(picture: Picture, making: Making): readonly Saying[] {
+  const { system } = picture;
+  const of = partName(making);
   if (making.state === 'not-known') return [{ of, words: `size not known; first measure ${[...new Set(making.missing.map((one) => one.what))].join(', ')}` }];
   if (making.state === 'cannot-be') return [{ of, words: 'size not known; the readings contradict one another' }];
   if (making.state === 'by-pattern') return [{ of, words: 'no size yet; what to read first stands under parts to make' }];
-  if (making.state !== 'to-make' || making.kind === 'belt') return [];
+  if (making.state !== 'to-make') return [];
+  if (making.kind === 'belt') return [{ of, words: beltSizes(picture, making) }];
   if (BY_ITS_SHEET.has(making.kind)) return [{ of, words: 'by its sheet' }];
   const stock = stockOf(making, system);
   if (stock !== undefined) return [{ of, words: [stockWords(stock, system), ...stockBesides(making, system)].join('; ') }];
