@@ -4,6 +4,12 @@ import type { Span } from './job.ts';
 export const PRICE_DOUBT = { paid: 0, quoted: 0.05, listed: 0.1, heard: 0.25 } as const;
 
 /**
+ * How early and how late work that was promised for a number of days comes, as shares of them: it is seldom early and often
+ * half as long again. Judgement; common practice, no source.
+ */
+export const PROMISED_DAYS = { early: 0.9, late: 1.5 } as const;
+
+/**
  * Correlation between the overruns of any two jobs, hours and money alike: a hammer that is worse than it looked is worse
  * all over, and one person's estimates err the same way. From memory of cost engineering, where 0.2 to 0.4 is usual.
  */

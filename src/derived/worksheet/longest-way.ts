@@ -1,5 +1,6 @@
 import { uncertainSchedule, type UncertainTask } from '../../methods/ordering/index.ts';
 import type { Crew } from './crew-plan.ts';
+import { leadOf } from './lead-of.ts';
 import type { WorksheetJob } from './worksheet.ts';
 
 /** One link of the critical path. */
@@ -31,8 +32,9 @@ export function criticalPathOf(jobs: readonly WorksheetJob[], crew: Crew): Criti
     const after = job.after.filter((before) => ids.has(before));
     const spent = job.hoursSpent;
     const work = { id: job.job, least: day(job.hours.least, spent), likely: day(job.hours.likely, spent), most: day(job.hours.most, spent) };
-    if (job.leadDays === undefined || job.state === 'started') return [{ ...work, after }];
-    const { least, likely, most } = job.leadDays;
+    const lead = leadOf(job);
+    if (lead === undefined) return [{ ...work, after }];
+    const { least, likely, most } = lead;
     return [{ id: LEAD + job.job, least, likely, most, after: [] }, { ...work, after: [...after, LEAD + job.job] }];
   });
   const plan = uncertainSchedule(tasks);

@@ -1,11 +1,13 @@
 import { nextUniform, normalQuantile, seeded } from '../../methods/chance/index.ts';
 import { PRICE_DOUBT, SHARED_OVERRUN, TRIAL_JOB, USUAL_CREW, type Knowledge, type Span } from '../../knowledge/index.ts';
 import { planDays, type Crew, type PlannedJob } from './crew-plan.ts';
+import { leadOf, unaskedWaits } from './lead-of.ts';
 import { criticalPathOf, type CriticalPath } from './longest-way.ts';
 import { driversOf, meanOf, rangeOf, type Driver, type Range } from './spread.ts';
 import { SpanTables } from './quantile-table.ts';
 import { isOpen } from './job-entry.ts';
 import { needsDrawn } from './needs-drawn.ts';
+import type { BuyLine } from './to-buy.ts';
 import type { Worksheet, WorksheetJob } from './worksheet.ts';
 
 export interface MoneyTimeOptions {
@@ -28,6 +30,8 @@ export interface MoneyAndTime {
   /** The same by what is bought: parts over all jobs that use them, outside work, whole prices. */
   readonly boughtDrivers: readonly Driver[];
   readonly hourDrivers: readonly Driver[];
+  /** Work of others whose wait nobody has asked about: the days count none of it. */
+  readonly unasked: readonly BuyLine[];
   /** The longest chain of work and waiting at expected times, hands enough for everything at once. */
   readonly critical: CriticalPath;
   readonly crew: Crew;
@@ -65,7 +69,7 @@ export function moneyAndTime(worksheet: Worksheet, knowledge: Knowledge, seed: n
   const place = new Map(jobs.map((job, index) => [job.job, index]));
   const after = jobs.map((job) => [...job.after.flatMap((before) => place.get(before) ?? []), ...(job.job === TRIAL_JOB ? mayBe.map((_, index) => asked.length + index) : [])]);
   const isNeeded = needsDrawn(asked, mayBe, seed);
-  const leads = jobs.map((job) => (job.state === 'started' ? NONE : (job.leadDays ?? NONE)));
+  const leads = jobs.map((job) => leadOf(job) ?? NONE);
   const tables = new SpanTables();
   const generator = seeded(seed, 'money-and-time');
   const shared = Math.sqrt(SHARED_OVERRUN);
@@ -103,7 +107,7 @@ export function moneyAndTime(worksheet: Worksheet, knowledge: Knowledge, seed: n
     costDrivers: driversOf(costs, jobs.map((job) => ({ id: job.job, words: job.title })), draws),
     boughtDrivers: driversOf(things, bought.map((thing) => ({ id: thing.id, words: onlyIf(thing.words, thing.uses.map((use) => use.job)) })), draws),
     hourDrivers: driversOf(hours, jobs.map((job, index) => ({ id: job.job, words: index < asked.length ? job.title : `${job.title}, if it is needed` })), draws),
-    critical: criticalPathOf(asked, crew),
+    unasked: unaskedWaits(worksheet), critical: criticalPathOf(asked, crew),
     doubtful: jobs.flatMap((job, index) => (job.need === undefined ? [] : [{ job: job.job, title: job.title, chance: job.need.chance, cost: meanOf(costs[index]!), hours: meanOf(hours[index]!), asked: index < asked.length }])),
     crew, byOthers: asked.filter((job) => job.skill > crew.skill).map(({ job, title, skill }) => ({ job, title, skill })),
     helpers: { most: Math.max(0, ...helped.map((job) => job.helpers)), hours: helped.reduce((sum, job) => sum + job.helpers * job.hours.likely, 0), jobs: helped.map((job) => job.job) },

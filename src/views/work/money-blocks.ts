@@ -19,11 +19,15 @@ export function moneyBlocks(picture: Picture, money: MoneyAndTime, width: DrawnW
     { kind: 'heading', level: 2, text: 'What it costs and how long it takes' },
     ...(svg === '' ? [] : [{ kind: 'figure', svg, words: sentences.join(' '), caption: 'Hatched: one chance in ten that it is no more. Chain line: as likely more as less. End of the bar: nine chances in ten that it is no more.' } as const]),
     ...sentences.map((text) => ({ kind: 'paragraph', text }) as const),
+    ...unaskedBlocks(money),
     { kind: 'paragraph', text: `${sumsSentence(picture.worksheet)} The middle of the draws above may lie a little higher: work overruns by more than it saves.${mayBeWords(picture, money)}` },
     ...[...money.notes, ...(money.currency === 'unit' ? ['A unit is about one US dollar; prices differ from place to place.'] : [])].map((text) => ({ kind: 'paragraph', tone: 'small', text }) as const),
     ...(money.problems.length === 0 ? [] : [{ kind: 'list', ordered: false, items: money.problems } as const]),
   ];
 }
+
+/** Waits that nobody has asked about, beside the days that count none of them. */
+const unaskedBlocks = ({ unasked }: MoneyAndTime): readonly Block[] => (unasked.length === 0 ? [] : [{ kind: 'paragraph', tone: 'next', text: `And waits that nobody has asked about, which these days leave out: ${unasked.map((line) => `${line.words} for job ${line.number}, ${lowered(line.title)}`).join('; ')}. Ask before any day is promised.` }]);
 
 /** Where no job is certain: what may be needed, and what that comes to on average; a middle of nothing would say nothing. */
 function onlyByChance({ worksheet }: Picture): readonly Block[] {
@@ -65,8 +69,8 @@ export function lengthBlocks(picture: Picture, money: MoneyAndTime): readonly Bl
     { kind: 'heading', level: 2, text: 'What sets the length' },
     critical.steps.length === 0
       ? { kind: 'paragraph', text: 'No job waits for another or for parts.' }
-      : { kind: 'list', ordered: true, items: critical.steps.map((step) => (step.kind === 'work' ? `${step.title}: ${dayWords(step.days)} of work` : `Waiting for the parts of: ${step.title}, ${dayWords(step.days)}`)) },
-    ...(critical.steps.length === 0 ? [] : [{ kind: 'paragraph', text: `The longest chain of work and waiting, ${dayWords(critical.days)} give or take ${dayWords(critical.deviation)}, with hands enough for everything else at the same time.${waits(money) ? ' Order its parts first.' : ''}` } as const]),
+      : { kind: 'list', ordered: true, items: critical.steps.map((step) => (step.kind === 'work' ? `${step.title}: ${dayWords(step.days)} of work${money.unasked.some((line) => line.job === step.job) ? ', and a wait that nobody has asked about' : ''}` : `Waiting for the parts of: ${step.title}, ${dayWords(step.days)}`)) },
+    ...(critical.steps.length === 0 ? [] : [{ kind: 'paragraph', text: `The longest chain of work and waiting, ${dayWords(critical.days)} give or take ${dayWords(critical.deviation)}, with hands enough for everything else at the same time${critical.steps.some((step) => money.unasked.some((line) => line.job === step.job)) ? ', without what nobody has asked about' : ''}.${waits(money) ? ' Order its parts first.' : ''}` } as const]),
     ...(byOthers.length === 0 ? [] : [{ kind: 'paragraph', text: `Wants more skill than ${SKILL_WORDS[crew.skill]} has: ${byOthers.map((job) => job.title.toLowerCase()).join('; ')}.` } as const]),
     ...(helpers.most === 0 ? [] : [{ kind: 'paragraph', text: `${helpers.most === 1 ? 'One pair' : `${helpers.most} pairs`} of helping hands for ${helpers.jobs.length === 1 ? 'one job' : `${helpers.jobs.length} jobs`}, about ${workHours(helpers.hours)} in all.` } as const]),
   ];
