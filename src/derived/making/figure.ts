@@ -123,11 +123,17 @@ export function looseWords({ title, quantity, tolerance }: MakingDimension, syst
   return `${title}: known to ± ${print(2 * quantity.uncertainty, coarse)}, cut to ± ${halfRoom}`;
 }
 
+/** What is left on, where it is no metal; nothing can be left on a spring. */
+const INSTEAD_OF_METAL: Readonly<Partial<Record<PartKind, string>>> = {
+  'ram-prop': 'first, or saw it long and trim it in its place', 'sole-timbers': 'first, or saw them long and trim them in their place', belt: 'first, or leave it long and cut it in its place',
+  'coil-spring': 'before it is ordered', 'bow-strap': 'first, or leave it long and make the second hole in its place', 'helve-cushion': 'first, or leave it full and trim it in its place', 'guide-shims': 'first, or leave them long and trim them in their place',
+};
+
 /** Says where the readings leave more doubt than the tolerance allows. */
-export function doubtWarnings(dimensions: readonly MakingDimension[], system: PrintSystem = 'inch'): readonly string[] {
+export function doubtWarnings(dimensions: readonly MakingDimension[], system: PrintSystem = 'inch', kind?: PartKind): readonly string[] {
   const loose = dimensions.filter(isLoose);
   if (loose.length === 0) return [];
-  return [`${LOUD}, doubt wider than the tolerance. ${loose.map((one) => looseWords(one, system)).join('; ')}. Measure finer first, or leave metal on and fit.`];
+  return [`${LOUD}, doubt wider than the tolerance. ${loose.map((one) => looseWords(one, system)).join('; ')}. Measure finer ${(kind === undefined ? undefined : INSTEAD_OF_METAL[kind]) ?? 'first, or leave metal on and fit'}.`];
 }
 
 /** How the warning of a doubtful size begins. */

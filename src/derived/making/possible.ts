@@ -9,7 +9,7 @@ import { inShopUnits } from './shop-units.ts';
  */
 export function possible(part: PartToMake, system: PrintSystem): Making {
   const wrong = part.dimensions.find((one) => one.quantity.dimension === 'length' && !(one.quantity.value > 0) && !part.mayVanish?.includes(one.name));
-  if (wrong === undefined) return spoken({ ...part, warnings: [...doubtWarnings(part.dimensions, system), ...part.warnings.filter((one) => !one.startsWith(LOUD))] }, system);
+  if (wrong === undefined) return spoken({ ...part, warnings: [...doubtWarnings(part.dimensions, system, part.kind), ...part.warnings.filter((one) => !one.startsWith(LOUD))] }, system);
   return {
     state: 'cannot-be', kind: part.kind, title: part.title, because: 'The readings contradict one another: measure again those that it was worked out from.',
     problem: `The ${wrong.title} would be nothing or less; above 0 is allowed: ${printQuantity({ ...wrong.quantity, uncertainty: 0 }, system)}, from ${wrong.from.join(', ')}`,

@@ -95,7 +95,7 @@ export function makeCoilSpring(values: Values, known: Known, context: MakingCont
     warnings: [
       ...(enough === undefined ? ['If it ever goes solid the stress is over what any of these wires is meant for: it must never go solid, and that is set with the nut and the throw.'] : []),
       ...(shortest !== undefined && shortest.quantity.value < least ? [`Running it was seen as short as ${print(shortest.quantity)}: that is beyond the greatest travel in use. Find out why before a new one is fitted. ${seenShortWords({ wire: wire.quantity.value, inside: inside.quantity.value, coils: coils.quantity.value, free: free.quantity.value, ends, rate: rate.quantity.value, least, keep: keep.quantity.value, ...(set === undefined ? {} : { set }) }, shortest.quantity.value, reader, context.system)}`] : []),
-      ...doubtWarnings(dimensions.slice(0, 3)), ...estimateWarnings(dimensions),
+      ...doubtWarnings(dimensions.slice(0, 3), 'inch', KIND), ...estimateWarnings(dimensions),
     ],
   }, context.system);
 }

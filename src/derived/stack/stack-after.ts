@@ -8,6 +8,8 @@ export type Lookup = (key: string) => Quantity | undefined;
 
 /** The plate under the lower die, and the job that fits it. */
 const PLATE_JOB = 'seat.fit-filler-plate';
+/** The job that grinds both faces: a die that stays loses its hollow at the least, and the new one makes that good too. */
+export const GRIND_JOB = 'dies.grind-pair';
 
 /** Jobs that change how far the dies stand apart, or how the ram hangs, by an amount that no reading gives; what each changes. */
 const UNRECKONED: Readonly<Record<string, string>> = {
@@ -42,11 +44,11 @@ export interface StackAfter {
 /** Height of a die once the open jobs are done, above the true base of its seat; undefined where a height is not known. */
 export function heightAfter(end: DieEnd, known: Lookup, jobs: ReadonlySet<string>): Quantity | undefined {
   const other: DieEnd = end === 'upper' ? 'lower' : 'upper';
-  if (!jobs.has(`dies.new-${end}`)) return standing(end, known, jobs);
+  if (!jobs.has(`dies.new-${end}`)) return groundDown(end, known, jobs);
   const made = known(`${end}-die.height#as-made`);
   if (made === undefined || jobs.has(`dies.new-${other}`)) return made;
   const both = known(`${other}-die.height#as-made`);
-  const rest = standing(other, known, jobs);
+  const rest = groundDown(other, known, jobs);
   return both === undefined || rest === undefined ? undefined : { ...made, value: made.value + both.value - rest.value, uncertainty: Math.hypot(made.uncertainty, both.uncertainty, rest.uncertainty) };
 }
 
@@ -55,6 +57,13 @@ export function standing(end: DieEnd, known: Lookup, jobs: ReadonlySet<string>):
   const net = known(`stack.${end}-net`);
   const plate = end === 'lower' && jobs.has(PLATE_JOB) ? known('stack.filler-plate') : undefined;
   return net === undefined || plate === undefined ? net : { ...net, value: net.value + plate.value, uncertainty: Math.hypot(net.uncertainty, plate.uncertainty) };
+}
+
+/** Height of a die that stays, once its face is ground where an open job grinds it: less its hollow, as far as that was read. */
+function groundDown(end: DieEnd, known: Lookup, jobs: ReadonlySet<string>): Quantity | undefined {
+  const stays = standing(end, known, jobs);
+  const hollow = jobs.has(GRIND_JOB) ? known(`${end}-die.hollow`) : undefined;
+  return stays === undefined || hollow === undefined ? stays : { ...stays, value: stays.value - hollow.value, uncertainty: Math.hypot(stays.uncertainty, hollow.uncertainty) };
 }
 
 /**
@@ -68,7 +77,12 @@ export function stackAfter(known: Lookup, jobs: ReadonlySet<string>): StackAfter
   const plate = jobs.has(PLATE_JOB) ? known('stack.filler-plate') : undefined;
   for (const end of ['upper', 'lower'] as const) {
     const renewed = `dies.new-${end}`;
-    if (!jobs.has(renewed) && !(end === 'lower' && plate !== undefined && plate.value > 0)) continue;
+    const raised = end === 'lower' && plate !== undefined && plate.value > 0;
+    if (!jobs.has(renewed) && !raised) {
+      const hollow = jobs.has(GRIND_JOB) ? known(`${end}-die.hollow`) : undefined;
+      if (hollow !== undefined) rises.push({ ...hollow, value: -hollow.value });
+      continue;
+    }
     const now = known(`stack.${end}-net`);
     const then = heightAfter(end, known, jobs);
     if (now === undefined || then === undefined) {

@@ -1,6 +1,6 @@
 import type { Quantity } from '../../methods/quantity/index.ts';
 import { printQuantity, type PrintSystem } from '../print-system.ts';
-import { heightAfter, standing, type DieEnd, type Lookup } from '../stack/index.ts';
+import { GRIND_JOB, heightAfter, standing, type DieEnd, type Lookup } from '../stack/index.ts';
 import type { SettingTarget } from './setting-line.ts';
 
 /**
@@ -15,15 +15,13 @@ export function dieTarget(end: DieEnd, known: Lookup, jobs: ReadonlySet<string>,
   const made = known(`${end}-die.height#as-made`);
   if (!jobs.has(`dies.new-${end}`)) {
     const stays = standing(end, known, jobs);
-    if (stays !== undefined && jobs.has(GRIND)) return ground(end, stays, known, system);
+    if (stays !== undefined && jobs.has(GRIND_JOB)) return ground(end, stays, known, system);
     return stays === undefined ? undefined : target(stays, 'worked-out', `No open job replaces it: it stays as it is${made === undefined ? '' : `; it was made ${printQuantity(made, system)} high`}.`);
   }
   const height = heightAfter(end, known, jobs);
   if (height === undefined) return undefined;
-  return jobs.has(`dies.new-${other}`) ? target(height, 'as-made', 'Both dies are made anew, each as high as it was made.') : target(height, 'worked-out', `As its drawing has it: both dies as made, less what the ${other} die stands.`);
+  return jobs.has(`dies.new-${other}`) ? target(height, 'as-made', 'Both dies are made anew, each as high as it was made.') : target(height, 'worked-out', `As its drawing has it: both dies as made, less what the ${other} die stands${jobs.has(GRIND_JOB) && known(`${other}-die.hollow`) !== undefined ? ' once it is ground by its hollow' : ''}.`);
 }
-
-const GRIND = 'dies.grind-pair';
 
 /** A face that an open job grinds loses its hollow at the least: how high the die then stands is read on it. */
 function ground(end: DieEnd, stays: Quantity, known: Lookup, system: PrintSystem): SettingTarget {
