@@ -101,11 +101,11 @@ test.each([
   expect(point(log, id)?.state).toBe('red');
 });
 
-test.each([['4', 'green'], ['9', 'green'], ['10', 'red'], ['30', 'red']])('%s strokes after the release are %s', (strokes, state) => {
+test.each([['4', 'green'], ['9', 'amber'], ['10', 'red'], ['30', 'red']])('%s strokes after the release are %s', (strokes, state) => {
   expect(point(goodTrial().read('running.release-strokes', strokes), 'release')?.state).toBe(state);
 });
 
-test.each([['49 °C', 'green'], ['59 °C', 'green'], ['60 °C', 'red']])('a bearing at %s is %s', (temperature, state) => {
+test.each([['49 °C', 'green'], ['59 °C', 'amber'], ['60 °C', 'red']])('a bearing at %s is %s', (temperature, state) => {
   expect(point(goodTrial().read('running.bearing-temperature@rear', temperature), 'temperature')?.state).toBe(state);
 });
 
@@ -171,6 +171,23 @@ test('what was looked at before the repair, or before the running, does not coun
   expect(found.points.find((one) => one.id === 'beat')).toMatchObject({ state: 'not-done', reason: 'Not looked at since the repair.' });
   const early = goodTrial().look('running.oil', 'flings');
   expect(point(early, 'keys')).toMatchObject({ state: 'not-done', reason: 'Looked at before the running, not after it.', missing: ['keys.secure'] });
+});
+
+test('what is good enough is amber and not green, and is accepted with what to watch; keys and bolts are green only after a running of that day that somebody saw', () => {
+  const slips = accept(goodTrial().look('running.chatter', 'slips'));
+  expect(slips.points.find((one) => one.id === 'take-up')).toMatchObject({ state: 'amber', reason: expect.stringContaining('Good enough, and to be watched') });
+  // The look came after keys and bolts, which have to be tried again for it.
+  expect(slips.points.filter((one) => one.state === 'not-done').map((one) => one.id)).toEqual(['keys', 'bolts']);
+  const again = accept(goodTrial().look('running.chatter', 'slips').look('keys.secure', 'tight').look('hold-down-bolts.state', 'tight'));
+  expect(again).toMatchObject({ verdict: 'accepted', sentence: 'Right again, and to be watched: clutch takes up smoothly. Every other point of the trial is green.' });
+  const still = gatesSound(new LogOf('50 lb', 'coil-and-toggle')).read('upper-die.rest-gap', '3/4 in').look('hold-down-bolts.state', 'loosened-once');
+  still.entries.splice(0, still.entries.length, ...still.entries.filter((entry) => !(entry.kind === 'sighting' && (entry.body as { look: string }).look.startsWith('running.'))));
+  expect(point(still, 'bolts')).toMatchObject({ state: 'not-done', reason: 'Looked at, and nobody has seen it run.', missing: ['hold-down-bolts.state'] });
+  still.put('reading', { place: 'running.rate', quantity: { dimension: 'rotation', value: 5, uncertainty: 0.1 }, asWritten: '300 blows/min', standing: 'told', saidBy: 'the last owner' }, -60);
+  expect(point(still, 'bolts')?.reason).toBe('Looked at, and nobody has seen it run.');
+  // Seen running a day before: what was tight the day after has had another day.
+  still.put('sighting', { look: 'running.walks', answer: 'no', standing: 'seen' }, -24 * 60);
+  expect(point(still, 'bolts')).toMatchObject({ state: 'not-done', reason: 'Looked at on another day than it ran.' });
 });
 
 test('settings, points and tasks name what exists', () => {

@@ -3,11 +3,11 @@ import type { PrintSystem } from '../print-system.ts';
 import type { Known } from '../survey/index.ts';
 import type { Value } from '../value.ts';
 
-/** One point of the trial: red and green with the reason; not done is neither. */
+/** One point of the trial: red, amber and green with the reason; amber is good enough and to be watched, not done is none of them. */
 export interface AcceptancePoint {
   readonly id: string;
   readonly title: string;
-  readonly state: 'green' | 'red' | 'not-done';
+  readonly state: 'green' | 'amber' | 'red' | 'not-done';
   readonly reason: string;
   /** Reading or look behind it, as a person reads it. */
   readonly shown: string;

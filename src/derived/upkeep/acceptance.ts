@@ -20,18 +20,20 @@ export interface Acceptance {
  */
 export function acceptance(inputs: AcceptanceInputs): Acceptance {
   const since = inputs.since ?? lastRepair(inputs.known);
-  const ran = lastRun(inputs.known);
+  const run = lastRun(inputs.known);
+  const ran = run !== undefined && (since === undefined || run >= since) ? run : undefined;
   const points = [
-    ...TRIAL_POINTS.map((point) => pointOf(inputs, point, since, point.afterRunning === true ? ran : undefined)),
+    ...TRIAL_POINTS.map((point) => pointOf(inputs, point, since, ran)),
     strikeTest(inputs.known, since, inputs.system ?? 'inch'),
     strikeEnergy(inputs, since),
     standsDown(inputs.findings),
   ];
   const red = points.filter((point) => point.state === 'red');
   const open = points.filter((point) => point.state === 'not-done');
+  const amber = points.filter((point) => point.state === 'amber');
   const verdict = red.length > 0 ? 'refused' : open.length > 0 ? 'not-finished' : 'accepted';
   const names = (some: readonly AcceptancePoint[]): string => some.map((point) => point.title.toLowerCase()).join('; ');
-  const sentence = verdict === 'refused' ? refusedWords(red, inputs.findings) : verdict === 'not-finished' ? `The trial is not finished; still to be shown: ${names(open)}.` : 'Right again: every point of the trial is green.';
+  const sentence = verdict === 'refused' ? refusedWords(red, inputs.findings) : verdict === 'not-finished' ? `The trial is not finished; still to be shown: ${names(open)}.` : amber.length === 0 ? 'Right again: every point of the trial is green.' : `Right again, and to be watched: ${names(amber)}. Every other point of the trial is green.`;
   return { verdict, sentence, points, ...(since === undefined ? {} : { since }) };
 }
 
@@ -48,11 +50,14 @@ const latest = (instants: readonly string[]): string | undefined => [...instants
 
 const lastRepair = (known: Known): string | undefined => latest(Object.values(known.progress).filter((one) => one.state === 'done' && one.job !== TRIAL_JOB).map((one) => one.when));
 
-/** When it was last seen running. */
+/** When it was last seen running by somebody who wrote it down; what was only told shows no day. */
 const lastRun = (known: Known): string | undefined => latest([
-  ...Object.values(known.looks).filter((look) => look.key.startsWith('running.')).map((look) => look.when),
-  ...Object.entries(known.history).filter(([key]) => key.startsWith('running.')).flatMap(([, past]) => past.slice(-1).map((one) => one.when)),
+  ...Object.values(known.looks).filter((look) => look.key.startsWith('running.') && look.standing !== 'told').map((look) => look.when),
+  ...Object.values(known.values).filter((value) => value.key.startsWith('running.') && value.standing !== 'told').flatMap((value) => value.when ?? []),
 ]);
+
+/** True for a look that shows how the running left it: on the same day, and not before it. Another day has had its own causes. */
+const isAfter = (when: string, ran: string): boolean => when >= ran && when.slice(0, 10) === ran.slice(0, 10);
 
 function pointOf({ known, values, findings }: AcceptanceInputs, point: TrialPoint, since: string | undefined, ran: string | undefined): AcceptancePoint {
   const all = findings.filter((finding) => finding.criterion === point.criterion && finding.grade !== 'does-not-apply');
@@ -63,11 +68,12 @@ function pointOf({ known, values, findings }: AcceptanceInputs, point: TrialPoin
   if (red !== undefined) return { ...common, state: 'red', reason: red.reason, shown: shownOf(red), missing: [] };
   const open = all.filter((finding) => !judged.includes(finding));
   const missing = [...new Set(open.flatMap((finding) => (finding.missing.length > 0 ? finding.missing : finding.from)))];
-  const late = ran === undefined ? [] : judged.filter((finding) => whenOf(finding) < ran);
-  if (late.length > 0) return { ...common, state: 'not-done', reason: 'Looked at before the running, not after it.', shown: late.map(shownOf).join('; '), missing: [...new Set(late.flatMap((finding) => finding.from))] };
+  const late = point.afterRunning !== true || ran === undefined ? [] : judged.filter((finding) => !isAfter(whenOf(finding), ran));
+  if (point.afterRunning === true && ran === undefined && judged.length > 0) return { ...common, state: 'not-done', reason: since === undefined ? 'Looked at, and nobody has seen it run.' : 'Looked at, and nobody has seen it run since the repair.', shown: judged.map(shownOf).join('; '), missing: [...new Set(judged.flatMap((finding) => finding.from))] };
+  if (late.length > 0) return { ...common, state: 'not-done', reason: late.some((finding) => whenOf(finding) < ran!) ? 'Looked at before the running, not after it.' : 'Looked at on another day than it ran.', shown: late.map(shownOf).join('; '), missing: [...new Set(late.flatMap((finding) => finding.from))] };
   if (judged.length === 0 || open.length > 0) return { ...common, state: 'not-done', reason: since === undefined || open.every((finding) => finding.grade === 'not-known') ? 'Not looked at yet.' : 'Not looked at since the repair.', shown: judged.map(shownOf).join('; '), missing };
   const watch = judged.find((finding) => finding.grade === 'watch');
-  return { ...common, state: 'green', reason: watch === undefined ? 'As it should be.' : `Good enough, and to be watched: ${watch.reason}`, shown: judged.map(shownOf).join('; '), missing: [] };
+  return { ...common, state: watch === undefined ? 'green' : 'amber', reason: watch === undefined ? 'As it should be.' : `Good enough, and to be watched: ${watch.reason}`, shown: judged.map(shownOf).join('; '), missing: [] };
 }
 
 const isGreen = (finding: Finding, point: TrialPoint): boolean => {

@@ -6,7 +6,7 @@ import { keysWords } from './key-words.ts';
 
 const VERDICT = { accepted: 'Right again', refused: 'Not right yet', 'not-finished': 'Trial not finished' } as const;
 const MARK: Readonly<Record<Acceptance['verdict'], Condition>> = { accepted: 'sound', refused: 'stand-down', 'not-finished': 'not-known' };
-const STATE: Readonly<Record<AcceptancePoint['state'], string>> = { green: 'Green', red: 'RED', 'not-done': 'Not done' };
+const STATE: Readonly<Record<AcceptancePoint['state'], string>> = { green: 'Green', amber: 'Amber', red: 'RED', 'not-done': 'Not done' };
 
 /** @param expected what the motion lets expect of a full blow, where it was reckoned */
 export const acceptanceOf = (picture: Picture, expected?: ExpectedBlow): Acceptance =>
