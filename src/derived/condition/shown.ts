@@ -18,6 +18,15 @@ export function shownReading(value: Value, system: PrintSystem): string {
   return withItsDoubt(value.asWritten, printed) ?? `${value.asWritten} (${printed})`;
 }
 
+/** What a reading is taken as: the figure that was written, never rounded coarser than it was read, with its doubt. */
+export function takenAs(value: Value, system: PrintSystem): string {
+  if (value.outcome.state !== 'known') return '';
+  const printed = formatQuantity(value.outcome.quantity, { system, doubt: true, neverBelow: neverBelow(value.key) });
+  if (value.asWritten === undefined || inOtherUnits(value.asWritten, system)) return printed;
+  const shown = shownReading(value, system);
+  return shown.endsWith(` (${printed})`) ? printed : shown;
+}
+
 /** Worked-out figures that are nothing at the least: what is lost, what is taken out, a plate, how far two things differ. */
 const NOTHING_AT_LEAST: readonly string[] = ['spring.set-share', 'drive.slip', 'stack.filler-plate', 'journals.shims-to-remove', 'linkage.arm-mismatch'];
 
@@ -31,8 +40,15 @@ export function neverBelow(key: string): boolean {
 function withItsDoubt(asWritten: string, printed: string): string | undefined {
   const written = /^([−-]?\d[\d ,./]*?) ?([\p{L}°]+|%)$/u.exec(asWritten);
   const doubt = / ± (\S+(?: \d+\/\d+)?) (\S+)$/u.exec(printed);
+  if (written?.[2] === 'in' && doubt?.[2] === 'in' && !asWritten.includes('/') && doubt[1]?.includes('/') === true) return `${written[1]} ± ${decimalOf(doubt[1])} in`;
   if (written?.[2] === 'in' && doubt?.[2] === 'thou' && asWritten.includes('/')) return `${asWritten} ± ${doubt[1]} thou`;
   return written === null || doubt === null || written[2] !== doubt[2] ? undefined : `${written[1]} ± ${asCoarse(doubt[1] ?? '', written[1] ?? '')} ${doubt[2]}`;
+}
+
+/** A fraction of an inch as a decimal of two places, rounded up: a doubt is never made smaller. */
+function decimalOf(fraction: string): string {
+  const sum = fraction.split(' ').reduce((total, part) => { const [over = '0', under = '1'] = part.split('/'); return total + Number(over) / Number(under); }, 0);
+  return (Math.ceil(sum * 100 - 1e-9) / 100).toFixed(2);
 }
 
 const unitOf = (words: string): string => /(\p{L}+|%|°)(?: \(.*)?$/u.exec(words)?.[1] ?? '';

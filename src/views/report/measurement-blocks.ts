@@ -1,6 +1,5 @@
-import { formatQuantity } from '../../methods/quantity/index.ts';
 import { atName, PARTS } from '../../hammer/index.ts';
-import { neverBelow, type Picture, type Value } from '../../derived/index.ts';
+import { takenAs, type Picture, type Value } from '../../derived/index.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { shownValue } from '../sentences/words.ts';
 import type { Block, TableRow } from './block.ts';
@@ -18,7 +17,7 @@ export function measurementBlocks(picture: Picture, further: Picture['values'] =
   return [
     { kind: 'heading', level: 2, text: 'Readings' },
     { kind: 'table', caption: 'As written by whoever took them; ± is the half-width of a 95 % interval', columns: ['What', 'As written', 'Taken as', 'How known, and when'], rows: readings.map((value) => readingRow(picture, value)), dense: true },
-    ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'Taken as', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', takenAs(picture, value), value.words ?? ''] })), dense: true } as const]),
+    ...(made.length === 0 ? [] : [{ kind: 'table', caption: 'As made', columns: ['What', 'As written', 'Taken as', 'From'], rows: made.map((value) => ({ cells: [placeWords(value), value.asWritten ?? '', takenAs(value, picture.system), value.words ?? ''] })), dense: true } as const]),
     { kind: 'heading', level: 2, text: 'Worked out from them' },
     { kind: 'table', caption: 'Consequences; an estimate rests on a figure that nobody read on this hammer', columns: ['What', 'Value', 'How'], rows: worked.map((value) => ({ cells: [placeWords(value), shownValue(shown, value.key), inSystem(value.formula ?? '', picture.system)] })), dense: true },
   ];
@@ -35,14 +34,12 @@ function inSurveyOrder(values: readonly Value[]): readonly Value[] {
 }
 
 function readingRow(picture: Picture, value: Value): TableRow {
-  const printed = takenAs(picture, value);
+  const printed = takenAs(value, picture.system);
   const past = picture.known.history[value.key] ?? [];
   const parted = picture.known.contradictions.find((one) => one.key === value.key);
   const earlier = past.slice(0, -1).map((one) => `${one.asWritten} on ${one.when.slice(0, 10)}`);
   return { cells: [`${placeWords(value)}${value.words === undefined ? '' : ` (${value.words})`}`, value.asWritten ?? '', printed, `${value.standing}, ${value.when?.slice(0, 10) ?? 'no day'}${earlier.length === 0 ? '' : `; earlier ${earlier.join(', ')}`}${parted === undefined ? '' : `; ${parted.other.standing} ${parted.other.words} on ${parted.other.when.slice(0, 10)}, at odds`}`] };
 }
-
-const takenAs = ({ system }: Picture, { outcome, key }: Value): string => (outcome.state === 'known' ? formatQuantity(outcome.quantity, { system, doubt: true, neverBelow: neverBelow(key) }) : '');
 
 const placeWords = (value: Value): string => {
   const at = value.key.split('#')[0]?.split('@')[1];
