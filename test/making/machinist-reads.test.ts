@@ -56,7 +56,7 @@ describe('the nut of a crank pin is locked', () => {
     const holes = part.shape.views[0]!.marks.flatMap((mark) => (mark.kind === 'circle' ? [mark.centre[0]] : []));
     // One in front of the collar, one behind the plate.
     expect(holes.filter((x) => x < -dimension(part, 'shank-length').quantity.value)).toHaveLength(1);
-    expect(makingSheets(found, part)[0]).toContain('through the nut');
+    expect(makingSheets(found, part)[0]).toContain('nut and split pin at the left');
     expect(part.notes.join(' ')).toContain('never back');
   });
 
@@ -189,7 +189,8 @@ test('nuts, washers and split pins stand on the buying list, with their thicknes
   expect(pin.besides?.[1]).toContain('8 pieces');
   const crank = made(makeCrankPin(found.values, found.known, and()));
   expect(crank.notes.join(' ')).toContain('drilled before hardening');
-  expect(crank.notes.join(' ')).toContain('Shank ends 1/32 in inside the plate');
+  expect(dimension(crank, 'tail').title).toBe('length behind the shank');
+  expect(dimension(crank, 'tail').why).toContain('1/32 in inside the plate');
 });
 
 test('metric papers buy what metric merchants keep', () => {

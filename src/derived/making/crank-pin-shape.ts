@@ -11,8 +11,8 @@ export interface CrankPinSizes {
   readonly collarThickness: number;
   readonly thread: number | undefined;
   readonly tail: number;
-  /** Hole for the split pin of the nut, and its middle from the end of the shank. */
-  readonly nutHole: number;
+  /** Hole for the split pin of the nut, and its middle from the end of the shank; undefined where no thread was read. */
+  readonly nutHole: number | undefined;
   readonly nutHoleAt: number;
   readonly pitch: number | undefined;
   readonly hole: number;
@@ -46,11 +46,10 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
   };
   const cross1 = thick + toHole;
   const lock = -shankLength - nutHoleAt;
-  const marks: Mark[] = [...half(1), ...half(-1), circle([cross1, 0], hole / 2), line([cross1, -hole], [cross1, hole], 'centre'), circle([lock, 0], nutHole / 2), line([lock, -nutHole], [lock, nutHole], 'centre'), centreLine([back, 0], [end, 0])];
+  const marks: Mark[] = [...half(1), ...half(-1), circle([cross1, 0], hole / 2), line([cross1, -hole], [cross1, hole], 'centre'), ...(nutHole === undefined ? [] : [circle([lock, 0], nutHole / 2), line([lock, -nutHole], [lock, nutHole], 'centre')]), centreLine([back, 0], [end, 0])];
   const threadMark: DimensionMark = { kind: 'straight', of: 'thread', from: [back + chamfer, -t], to: [back + chamfer, t], side: 'left', row: 2, ...(call === undefined ? { sign: 'Ø' } : { words: call }) };
   const dimensions: DimensionMark[] = [
     { kind: 'straight', of: 'tail', from: [back, -t + chamfer], to: [-shankLength, -t], side: 'below', row: 1 },
-    { kind: 'leader', of: 'nut-hole', at: [lock - (nutHole / 2) * Math.SQRT1_2, (nutHole / 2) * Math.SQRT1_2], toward: [-3, 8], sign: 'Ø', note: 'through the nut', clear: true },
     { kind: 'straight', of: 'shank-length', from: [-shankLength, -s], to: [0, -c], side: 'below', row: 3 },
     { kind: 'straight', of: 'collar-thickness', from: [0, -c], to: [thick, -c], side: 'below', row: 2 },
     { kind: 'straight', of: 'to-hole', from: [thick, -c], to: [cross1, -hole], side: 'below', row: 1 },
@@ -69,6 +68,6 @@ export function crankPinShape(sizes: CrankPinSizes): Shape {
     { kind: 'control', geometric: 'coaxial', within: trueWithin, to: 'A', at: [thick + run * 0.2, j], toward: [0.5, 6] },
   ];
   return {
-    views: [{ name: 'front', title: 'front: the nut goes on at the left', marks, dimensions }],
+    views: [{ name: 'front', title: 'front: nut and split pin at the left', marks, dimensions }],
   };
 }

@@ -136,8 +136,8 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     sized('length', 'length', figures.length, plusMinus(SIXTY_FOURTH), 'full length of the seat, the way the key is driven'),
     sized('edge-radius', 'edges of the face, all four', edge, plusMinus(2 * SIXTY_FOURTH), 'sharp edges cut the work and chip; 1/16 to 1/8 in (1.6 to 3.2 mm) is practice'),
     ...(bodyFigure === undefined || straight ? tongue === undefined ? [] : [
-      sized('neck-width', wide === undefined ? 'neck and body, straight up' : 'neck and body, straight up, key end', neckOf(narrow, tongue), plusMinus(0), 'follows from foot, flank and its height'),
-      ...(wide === undefined ? [] : [sized('far-neck', 'neck and body, straight up, far end', neckOf(wide, tongue), plusMinus(0), 'follows likewise; the keyed side of the body runs with the taper, so that no ledge is left')]),
+      sized('neck-width', wide === undefined ? 'neck and body, straight up' : 'neck and body, key end', neckOf(narrow, tongue), plusMinus(0), 'follows from foot, flank and its height'),
+      ...(wide === undefined ? [] : [sized('far-neck', 'neck and body, far end', neckOf(wide, tongue), plusMinus(0), 'follows likewise; the keyed side of the body runs with the taper, so that no ledge is left')]),
     ] : [sized('body-width', 'width of the body', bodyFigure, plusMinus(SIXTY_FOURTH), ownFace === undefined ? 'as the face of the other die, with its edges: the two meet' : 'face as found, with its edges')]),
     ...(tongue === undefined ? [] : [
       sized('dovetail-height', straight ? 'height of the flanks' : 'foot to shoulder', tongue.height, { plus: SIXTY_FOURTH, minus: 0 }, 'depth of the seat with room over the rim: nothing of the die may rest on the rim'),
@@ -156,7 +156,7 @@ function die(end: End, known: Known, context: MakingContext, reader: FigureReade
     hardness: '28 to 32 HRC as bought, no heat treatment afterwards: tough before hard',
     mass: dieVolume(sizes) * STOCK_DENSITIES.steel, roughness: 3.2e-6, dimensions, shape: dieShape(sizes, end === 'lower' ? 'down' : 'up'),
     notes: [
-      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn${straight ? '; neck and body above it run with it to the top, with no ledge' : ''}.` : ''}`,
+      tongue === undefined ? 'Foot left square: flanks are cut to the seat when angle and depth are measured.' : `Flanks to gauge and blue; key flat on the full flank. Root radius 1/16 in (1.6 mm), no tool marks in it.${onDie ? ` The ${side < 0 ? 'left' : 'right'} flank runs to the taper of the key, seen from where it is driven in, as drawn${straight ? '; the body runs with it, with no ledge' : ''}.` : ''}`,
       'Break the edges of the foot 1/32 in (0.8 mm). Stamp FRONT on the end where the key is driven in: the front view is seen from there.',
       `Hardness: ${HARDNESS_TAKEN.because}${dispute === undefined ? '' : ` The other side: ${dispute[HARDNESS_TAKEN.taken === 'oneSide' ? 'otherSide' : 'oneSide']}`} Who wants that writes it on this sheet, with steel and heat treatment, before the die is cut. No grinding burn either way.`,
       ...(hearsay ? [`Height: ground to ${finished} with its pair, on the grinder, before the key is fitted.`] : []),
