@@ -6,6 +6,6 @@ export { MOTOR_JOB, motorToFit } from './motor-to-fit.ts';
 export type { MotorToFit } from './motor-to-fit.ts';
 export { powerOf } from './power-of.ts';
 export type { Converter, ConverterAnswer, Power, PowerAnswer } from './power-of.ts';
-export { wiringCautions } from './wiring-cautions.ts';
+export { overloadAtOdds, wiringCautions } from './wiring-cautions.ts';
 export type { WiringCaution } from './wiring-cautions.ts';
 export { workOutPower } from './work-out-power.ts';

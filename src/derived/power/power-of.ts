@@ -26,7 +26,7 @@ export interface Power {
   readonly table: TableCurrent;
   readonly reckoned?: CurrentRange;
   /** greatest leg running over the full-load current of the plate, or of the table */
-  readonly running?: { readonly share: number; readonly against: 'plate' | 'table'; readonly sentence: string };
+  readonly running?: { readonly current: number; readonly share: number; readonly against: 'plate' | 'table'; readonly sentence: string };
   /** motor over what the class usually has */
   readonly motorShare?: number;
   /** motor over what the belt carries */
@@ -72,7 +72,7 @@ function runningOf(input: PowerInput, table: TableCurrent): Power['running'] {
   if (!Number.isFinite(greatest) || full === undefined) return undefined;
   const share = greatest / full;
   const against = input.plateCurrent === undefined ? 'table' : 'plate';
-  return { share, against, sentence: share > 1 ? `It draws ${Math.round(100 * share)} % of its full-load current: overloaded; something drags, the voltage is low, or the motor is too small.` : `It draws ${Math.round(100 * share)} % of its full-load current.` };
+  return { current: greatest, share, against, sentence: share > 1 ? `It draws ${Math.round(100 * share)} % of its full-load current: overloaded; something drags, the voltage is low, or the motor is too small.` : `It draws ${Math.round(100 * share)} % of its full-load current.` };
 }
 
 function converterOf(input: PowerInput): ConverterAnswer {

@@ -44,10 +44,14 @@ function answerOf({ picture }: OutlookGround, input: PowerInput, power: Power): 
   const planned = plannedMotor(picture);
   const wanted = planned === undefined ? '' : `A larger one is on the worksheet, ${planned.words} at the least: its wire and breaker stand below, and nothing is laid for the old one.`;
   const sentence = [...found, motor, ...running, power.startSentence ?? '', wanted].filter((one) => one !== '').join(' ');
-  if (table.state === 'known') return { kind: 'answer', words: `Full load ${amperes(table.current)}: conductors from ${amperes(table.conductors)}, breaker to ${amperes(table.breaker)}`, sentence, estimate: false, rests: `By the table for the ${table.column} V column. ${table.note}` };
-  if (reckoned !== undefined) return { kind: 'answer', words: `About ${reckoned.least.toFixed(0)} to ${reckoned.most.toFixed(0)} A at full load`, sentence, estimate: true, rests: `${table.state === 'outside-validity' ? `No figure by the table: ${table.because}. ` : ''}By arithmetic alone: ${reckoned.standing}.` };
+  const thin = table.state === 'known' && power.running !== undefined && power.running.current > table.conductors ? `Wire for ${amperes(table.conductors)} does not carry the ${amperes(power.running.current)} that it draws.` : '';
+  if (table.state === 'known') return { kind: 'answer', words: `${overloaded(power)}${overloaded(power) === '' ? 'Full load' : 'full load by the table'} ${amperes(table.current)}: conductors from ${amperes(table.conductors)}, breaker to ${amperes(table.breaker)}`, sentence: [thin, sentence].filter((one) => one !== '').join(' '), estimate: false, rests: `By the table for the ${table.column} V column. ${table.note}` };
+  if (reckoned !== undefined) return { kind: 'answer', words: `${overloaded(power)}${overloaded(power) === '' ? 'About' : 'about'} ${reckoned.least.toFixed(0)} to ${reckoned.most.toFixed(0)} A at full load`, sentence, estimate: true, rests: `${table.state === 'outside-validity' ? `No figure by the table: ${table.because}. ` : ''}By arithmetic alone: ${reckoned.standing}.` };
   return { kind: 'answer', words: 'Current not known: read the motor’s plate', sentence, estimate: true, rests: table.state === 'not-known' ? `Missing: ${table.missing.map(keyWords).join('; ')}.` : table.because };
 }
+
+/** What a motor that draws more than it may is read at goes before every figure of tables: `It draws 16 A, 139 % of its plate; `. */
+const overloaded = ({ running }: Power): string => (running === undefined || running.share <= 1 ? '' : `It draws ${amperes(running.current)}, ${share(running.share)} of its ${running.against === 'plate' ? 'plate' : 'full load'}; `);
 
 const amperes = (current: number): string => `${current < 10 ? current.toFixed(1) : current.toFixed(0)} A`;
 /** As the plate has it: a relay that was set to a rounded figure would let the motor burn. */

@@ -1,5 +1,5 @@
 import type { Picture } from '../../derived/index.ts';
-import type { PowerInput } from '../../derived/power/index.ts';
+import { overloadAtOdds, type PowerInput } from '../../derived/power/index.ts';
 import { brokenLines, figureText } from '../drawing/figure-text.ts';
 import { DRAWING_STYLE } from '../drawing/hatch.ts';
 import { box, coordinate, escapeText, group, line, type Svg } from '../drawing/svg.ts';
@@ -39,14 +39,15 @@ function linksOf(picture: Picture, input: PowerInput): readonly Link[] {
   const said = (answer: string | undefined): string => (answer === undefined || answer === 'not-known' ? 'not looked at' : answer.replaceAll('-', ' '));
   const motor = [input.power === undefined ? undefined : platePower(input.power, system), input.plateCurrent === undefined ? undefined : `${input.plateCurrent} A`].filter((one) => one !== undefined).join(', ');
   const supply = [input.voltage === undefined ? undefined : `${input.voltage.toFixed(0)} V`, input.phase === 'not-known' ? undefined : { single: 'one phase', three: 'three phases', 'three-from-converter': 'one phase, three made', 'direct-current': 'direct current' }[input.phase]].filter((one) => one !== undefined).join(', ');
+  const [drawn, full] = [Math.max(0, ...input.runningCurrents), input.plateCurrent ?? Number.POSITIVE_INFINITY];
   const of = (name: string, found: string, wrong: boolean): Link => ({ name, found, drawn: wrong ? 'black' : found === 'not looked at' || found === 'not read' ? 'dotted' : 'plain' });
-  const starter = [input.noVolt === undefined || input.noVolt === 'not-known' ? undefined : input.noVolt === 'restarts' ? 'starts again by itself' : 'stays off', input.overload === undefined || input.overload === 'not-known' ? undefined : `overload ${said(input.overload)}`, input.liveParts === 'exposed' ? 'live parts open' : undefined].filter((one) => one !== undefined).join('; ');
+  const starter = [input.noVolt === undefined || input.noVolt === 'not-known' ? undefined : input.noVolt === 'restarts' ? 'starts again by itself' : 'stays off', input.overload === undefined || input.overload === 'not-known' ? undefined : `overload ${said(input.overload)}${overloadAtOdds(input) ? ', and the motor draws more than that lets through' : ''}`, input.liveParts === 'exposed' ? 'live parts open' : undefined].filter((one) => one !== undefined).join('; ');
   return [
     of('Supply', supply === '' ? 'not read' : supply, false),
     of('Isolator', said(input.isolation), input.isolation === 'none'),
-    of('Starter', starter === '' ? 'not looked at' : starter, input.noVolt === 'restarts' || input.liveParts === 'exposed' || input.overload === 'none' || input.overload === 'wrong'),
+    of('Starter', starter === '' ? 'not looked at' : starter, input.noVolt === 'restarts' || input.liveParts === 'exposed' || input.overload === 'none' || input.overload === 'wrong' || overloadAtOdds(input)),
     ...(input.converter === 'none' || (input.converter === 'not-known' && input.phase !== 'three-from-converter') ? [] : [of('Converter', `${said(input.converter)}${input.converterPower === undefined ? '' : `, ${platePower(input.converterPower, system)}`}`, false)]),
-    of('Motor', motor === '' ? 'not read' : motor, false),
+    of('Motor', motor === '' ? 'not read' : drawn > full ? `${motor}; draws ${Number(drawn.toPrecision(3))} A` : motor, drawn > full),
     of('Belt', input.beltPower === undefined ? 'not read' : `carries ${platePower(input.beltPower, system)}`, false),
   ];
 }
