@@ -109,10 +109,8 @@ export function makeCrankPin(values: Values, known: Known, context: MakingContex
     notes: [
       `Ream the hole first, read it, then grind the shank to it. Plate H7, square to its face, mouth chamfered on the collar’s side; not clean, the next reamer. Shank k6, drawn in by the nut; back of the collar faced in one setting with it. ${clearanceNote(size.fit, context)}`,
       ...(threadSize === undefined ? ['Tail left thick and over length until thread and nut are measured; nut slotted, its split pin drilled through in place.'] : ['Slotted nut drawn home, on to the next slot, never back; then drilled through, as drawn, for its split pin. Thread soft.', 'Thread relief 1/8 in (3 mm) wide at the shank, no deeper than the root.']),
-      'Front hole drilled before hardening; washer 1/8 in (3.2 mm).',
-      'When in, dial along the journal front and top: parallel to the shaft within 0.001 in (0.025 mm).',
-      'Ground after heat treatment, fillets polished, centres left in.',
-      'No oil hole in the pin: oil comes through rod and bush.',
+      'Front hole drilled before hardening; washer 1/8 in (3.2 mm). When in, dial along the journal front and top: parallel to the shaft within 0.001 in (0.025 mm).',
+      'No oil hole in the pin: oil comes through rod and bush. Ground after heat treatment, fillets polished, centres left in.',
     ],
     besides: [
       ...(call === undefined || threadSize === undefined ? ['slotted nut with washer and split pin: first measure the thread'] : [`slotted nut ${call.replace(/, (?:class 2A|6g)$/u, '')}, 1 piece`, washerWords(threadSize, lock.washer.quantity.value, 1, context.system, 'hard washer under it'), splitPinWords(lock.hole, 1.4 * threadSize, 1, context.system)]),

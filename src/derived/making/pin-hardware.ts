@@ -7,7 +7,7 @@ const INCH_SPLIT_PINS = [1 / 16, 5 / 64, 3 / 32, 1 / 8, 5 / 32, 3 / 16, 1 / 4, 5
 /** Lengths that split pins are sold in, mm (ISO 1234, from memory). */
 const METRIC_LENGTHS = [10, 12, 14, 16, 18, 20, 22, 25, 28, 32, 36, 40, 45, 50, 56, 63, 71, 80, 90, 100, 112, 125, 140, 160].map((size) => size / 1000);
 
-const print = (value: number, system: PrintSystem, step = INCH / 64): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, resolution: system === 'inch' ? step : 0.0001 });
+const print = (value: number, system: PrintSystem, step = INCH / 64): string => formatQuantity({ dimension: 'length', value, uncertainty: 0 }, { system, doubt: false, resolution: system === 'inch' ? step : 0.0001 }).replace('.0 mm', ' mm');
 
 /** A split pin to buy: size by its hole, long enough to be bent over what it goes through. @param hole m; @param across what it goes through, m */
 export function splitPinWords(hole: number, across: number, pieces: number, system: PrintSystem): string {
