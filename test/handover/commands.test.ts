@@ -26,10 +26,12 @@ describe('plan', () => {
   });
 
   test('the choice for a budget stays within it, says what it buys and on what it hangs, and more money never buys a worse verdict', async () => {
-    // The key that lifts the stop is filed to the new lower die (180 units) that is planned, so 880 is the least that makes it run.
-    const { out } = await typed(['plan', file('sallowfield'), '--budget', '900']);
-    expect(out).toContain('Best use of 900 units');
-    expect(out).toContain('Least money that makes it run at all: 880 units');
+    // The key that lifts the stop is filed to the new lower die that is planned, and the die comes with its grinding, for which the stuck
+    // key is drawn: isolator 340, guards 110 + 90 + 25, oil ways 25, seat 30, plate 60, stuck key 12, die 180, grinding 150, key 25,
+    // trial 20 are 1067, which is printed to the nearest 50.
+    const { out } = await typed(['plan', file('sallowfield'), '--budget', '1100']);
+    expect(out).toContain('Best use of 1 100 units');
+    expect(out).toContain('Least money that makes it run at all: 1 050 units');
     expect(out).toContain('STAND DOWN, THEN FIT WITHIN LIMITS');
     expect(out).toMatch(/A promise, not a finding/);
     const rank = ['stand-down', 'not-known-yet', 'fit-within-limits', 'fit'];
@@ -107,7 +109,7 @@ describe('upkeep', () => {
     expect(out).toMatch(/- RED\n {4}point: Oil reaches every joint, and no die\n {4}why: A joint stays dry\./);
     expect(out).toMatch(/- Green\n {4}point: Ram stays still with the treadle up/);
     expect(out).toMatch(/- Not done\n {4}point: Hold-down bolts tight after the running\n {4}why: Looked at before the running, not after it\. To be entered: "Do the hold-down bolts stay tight\?"\./);
-    expect(out).toMatch(/2\. Speed\n {4}as found: 186 blows\/min\n {4}to be: as it is for now \(later: \d+ blows\/min to \d+ blows\/min\)\n {4}change: leave it for now/);
+    expect(out).toMatch(/2\. Speed\n {4}as found: 186 blows\/min today; with the open jobs about 217 blows\/min\n {4}to be: as it is for now \(later: \d+ blows\/min to \d+ blows\/min\)\n {4}change: leave it for now/);
   });
 
   test('the calendar goes to a file or to standard output, the same each time', async () => {
