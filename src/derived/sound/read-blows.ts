@@ -5,7 +5,7 @@ import { foldedTurn, swells } from './folded-turn.ts';
 import { turnsGainDown } from './gain-control.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import { longestOf, shiftedRuns, steadyTimesOf, type RunOfBlows } from './runs.ts';
-import { findSecond } from './second-sound.ts';
+import { findSecond, type SecondSearch } from './second-sound.ts';
 import { BELIEVED, HEARD, reaches } from './self-check.ts';
 import { steadyRate } from './steady-rate.ts';
 import { runOf, strokesHeard } from './strokes-heard.ts';
@@ -14,9 +14,9 @@ import type { Track } from './track-blows.ts';
 
 /** dB; below this the blow rings through to the next */
 const LEAST_FALL = 2;
-/** dB; a second sound louder than this against the marked one is the blow: where marks are right, it reads lower */
-const LOUDER = -0.5;
-const SURELY_LOUDER = 2;
+/** dB; a second sound brighter by more than this than the marked one is the blow */
+const BRIGHTER = 0;
+const SURELY_BRIGHTER = 2;
 
 /** Is told the share of the work that is done: 0 to 1, rising, 1 at the end. */
 export type ShareDone = (share: number) => void;
@@ -66,17 +66,17 @@ export function readBlows(sound: PreparedSound, given: BlowsGiven, before: reado
   let share = 0;
   let search = look();
   done((share = 0.85));
-  const level = search?.second.verdict === 'double' ? (search.second.levelDecibels?.value ?? -9) : -9;
-  if (search && level > LOUDER && !byHand) {
-    // The onset that stands out best is not always the louder sound: what follows it may be. Then that is the blow,
-    // unless, read from there, the first one is louder by still more.
+  const brighter = harderBy(search);
+  if (search && brighter > BRIGHTER && !byHand) {
+    // The onset that stands out best is not always the harder sound: what follows it may be. Then that is the blow,
+    // unless, read from there, the first one is harder by still more.
     const asMarked = { runs, longest, steady, steadyTimes, search };
     runs = shiftedRuns(runs, search.second.delay!.value, track.events);
     longest = longestOf(runs)!;
     steady = steadyRate(longest) ?? steady;
     steadyTimes = steadyTimesOf(runs);
     search = look();
-    if (!search || (level < SURELY_LOUDER && search.second.verdict === 'double' && (search.second.levelDecibels?.value ?? -9) > level)) ({ runs, longest, steady, steadyTimes, search } = asMarked);
+    if (!search || (brighter < SURELY_BRIGHTER && harderBy(search) > brighter)) ({ runs, longest, steady, steadyTimes, search } = asMarked);
   }
   if (!search) return notHeard(facts, ['too-short', ...notes]);
   const { turn, fall } = foldedTurn(sound, steadyTimes, search);
@@ -110,6 +110,9 @@ export function readBlows(sound: PreparedSound, given: BlowsGiven, before: reado
     second, folded: turn, otherReadings: readings, otherChains: others, selfCheck, advice: notes.map((kind) => advice(kind)),
   };
 }
+
+/** dB by which a second sound that is surely there is brighter than the marked one; far less than none where there is none. */
+const harderBy = (search: SecondSearch | undefined): number => (search?.second.verdict === 'double' ? (search.brighter ?? -Infinity) : -Infinity);
 
 /** The answer where nothing can be read, with what to do. */
 export const notHeard = (recording: RecordingFacts, kinds: readonly AdviceKind[]): BeatNotHeard => ({ state: 'cannot tell', recording, advice: kinds.map((kind) => advice(kind)) });

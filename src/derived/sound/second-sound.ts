@@ -4,6 +4,7 @@ import { detectionLimit } from './detection-limit.ts';
 import { echoIn } from './echo.ts';
 import { foldTurns, meanLogs, meansLike, reachOf, type Fold } from './fold.ts';
 import type { FoldRise, Guard } from './fold-rise.ts';
+import { brighterBy } from './harder-sound.ts';
 import { likelyPlaces, type LikelyPlace } from './likely-places.ts';
 import { locateSecond } from './locate-second.ts';
 import { chanceOf, oddsOfSecond } from './second-chance.ts';
@@ -36,6 +37,8 @@ export interface SecondSearch {
   readonly origin: number;
   /** by blow of the fold, whether the second sound was heard; empty without one */
   readonly heardWith: readonly boolean[];
+  /** dB by which it is brighter than the marked sound; absent where no second sound is likely */
+  readonly brighter?: number;
 }
 
 /**
@@ -80,7 +83,7 @@ export function findSecond({ dry, response }: WithoutTails, wet: Float32Array, r
       ...(level && { levelDecibels: level }),
       ...(echo && !sure && { echo }),
     },
-    fold, rise, origin, heardWith: share.heard,
+    fold, rise, origin, heardWith: share.heard, brighter: brighterBy(fold, origin, place),
   };
 }
 
