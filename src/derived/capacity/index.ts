@@ -26,5 +26,5 @@ export type { ChanceRecipe, Estimates } from './value-by-chance.ts';
 export { crusherEnergy, crusherProblems, workOutCrushers } from './crusher.ts';
 export type { Crusher, CrusherAnswer } from './crusher.ts';
 export { workOutBlow } from './blow.ts';
-export { capacityInputOf, OF_MOTION, workOutCapacity, type MotionEstimate } from './work-out-capacity.ts';
+export { capacityInputOf, OF_MOTION, STRIKE_DRAWS, workOutCapacity, type MotionEstimate } from './work-out-capacity.ts';
 export type { CapacitySettings } from './work-out-capacity.ts';

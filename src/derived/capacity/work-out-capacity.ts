@@ -17,6 +17,8 @@ export const OF_MOTION = 'motion of this hammer, simulated';
 const MILD = 0.002;
 /** The usual test: one inch square, two inches of it under flat dies, five full blows. */
 const TEST = { side: INCH, bite: 2 * INCH, blows: 5 } as const;
+/** Draws of a strike test, the same on every paper, so that one test reads back as one figure: enough for an interval to a tenth of its width. */
+export const STRIKE_DRAWS = 400;
 /** How far the length under the dies may be out, m, as a standard uncertainty. */
 const BITE_DOUBT = 0.003;
 
@@ -127,7 +129,7 @@ function workOutStrikeTest(ledger: Ledger, settings: CapacitySettings): void {
   const estimates = estimatesOf(ledger, { ramMass: RAM, anvilRatio: ANVIL, rate: RATE, restitution: REBOUND });
   if (read.length === 0) putRanged(ledger, recipe, { state: 'not-known', missing: ['running.test-bar-thickness'] });
   else if (!estimates.ok) putRanged(ledger, recipe, estimates.outcome);
-  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...testAsMade(ledger), thickness: meanOf(ledger, read), temperature: settings.testBarHeat ?? heatOfTestBar(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? 200)));
+  else putRanged(ledger, recipe, outcomeOf(strikeTestEnergy({ ...testAsMade(ledger), thickness: meanOf(ledger, read), temperature: settings.testBarHeat ?? heatOfTestBar(), carbon: MILD, ...estimates.of }, settings.seed, settings.draws ?? STRIKE_DRAWS)));
   workOut(ledger, {
     positive: true, key: 'capacity.strike-test-ratio', title: 'strike test against the estimate of the blow', dimension: 'ratio', formula: 'energy from the strike test / energy of a full blow', sources: ['own-model', 'hot-flow-stress'],
     inputs: ['capacity.strike-test-energy', 'capacity.blow-energy'], work: (test, estimate) => test! / estimate!,

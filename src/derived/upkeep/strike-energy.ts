@@ -2,7 +2,7 @@ import { CORNERS } from '../../hammer/index.ts';
 import { STRIKE_TEST } from '../../knowledge/index.ts';
 import { normalCdf, type Estimate } from '../../methods/chance/index.ts';
 import { formatQuantity } from '../../methods/quantity/index.ts';
-import { estimatesOf, heatOfTestBar, strikeTestEnergy, type Ranged } from '../capacity/index.ts';
+import { estimatesOf, heatOfTestBar, STRIKE_DRAWS, strikeTestEnergy, type Ranged } from '../capacity/index.ts';
 import type { Ledger } from '../ledger.ts';
 import type { PrintSystem } from '../print-system.ts';
 import type { AcceptanceInputs, AcceptancePoint, ExpectedBlow } from './acceptance-point.ts';
@@ -66,13 +66,10 @@ function readBack({ known, values, seed = 1 }: AcceptanceInputs, thickness: Esti
   const answer = strikeTestEnergy({
     side: own('running.test-bar-side', STRIKE_TEST.side).value, bite: own('running.test-bar-length', STRIKE_TEST.underDies), blows: blows?.state === 'known' ? Math.round(blows.quantity.value) : STRIKE_TEST.blows,
     thickness, temperature: heatOfTestBar(known.looks), carbon: MILD, ...estimates.of,
-  }, seed, DRAWS);
+  }, seed, STRIKE_DRAWS);
   if (answer.state === 'refused') return { state: 'not-known', because: answer.problems.map((problem) => problem.sentence).join('; ') };
   return answer.blowEnergy.state === 'known' ? answer.blowEnergy : { state: 'not-known', because: answer.blowEnergy.because };
 }
-
-/** Enough for an interval to a tenth of its width. */
-const DRAWS = 400;
 
 /** Three figures; the interval says what they are worth. */
 const energyWords = (value: number, system: PrintSystem): string => formatQuantity({ dimension: 'energy', value: Number(value.toPrecision(3)), uncertainty: 0 }, { system, doubt: false, resolution: 2 });

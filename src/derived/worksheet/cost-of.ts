@@ -30,8 +30,8 @@ export function costOf(book: PriceBook, job: Job, hours: Span): JobCost {
   return { parts, heard, cost: sumSpans([...parts.map((part) => part.cost), ...(outside === undefined ? [] : [outside.cost])]), ...(outside === undefined ? {} : { outside }), ...leadDays };
 }
 
-const heardOf = ({ of, each, latest: { price, quantity, when, entry, sourceKind, saidBy, leadDays } }: PriceLine): HeardPrice =>
-  ({ of, price, quantity, when, entry, sourceKind, ...(saidBy === undefined ? {} : { saidBy }), ...(leadDays === undefined ? {} : { leadDays }), counted: each !== undefined });
+const heardOf = ({ of, each, latest: { price, quantity, when, entry, sourceKind, saidBy, words, leadDays } }: PriceLine): HeardPrice =>
+  ({ of, price, quantity, when, entry, sourceKind, ...(saidBy === undefined ? {} : { saidBy }), ...(words === undefined ? {} : { words }), ...(leadDays === undefined ? {} : { leadDays }), counted: each !== undefined });
 
 const greatest = (spans: readonly Span[], end: keyof Span): number => Math.max(...spans.map((span) => span[end]));
 

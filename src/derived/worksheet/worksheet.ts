@@ -51,6 +51,8 @@ export interface HeardPrice {
   readonly entry: string;
   readonly sourceKind: string;
   readonly saidBy?: string;
+  /** What was said with it: what the price holds, and what it leaves out. */
+  readonly words?: string;
   readonly leadDays?: number;
   /** False where its money has no rate to that of the sums, so that the range stands instead. */
   readonly counted: boolean;

@@ -11,7 +11,7 @@ export function countWords({ quantity: counted }: BuyLine, system: PrintSystem):
 }
 
 /** `quoted on 2025-06-14 by a machine shop`: what kind of price it is, its day, and who said it. */
-export const heardWords = ({ sourceKind, when, saidBy }: HeardPrice): string => `${sourceKind} on ${when.slice(0, 10)}${saidBy === undefined ? '' : ` by ${saidBy}`}`;
+export const heardWords = ({ sourceKind, when, saidBy, words }: HeardPrice): string => `${sourceKind} on ${when.slice(0, 10)}${saidBy === undefined ? '' : ` by ${saidBy}`}${words === undefined ? '' : `: "${words}"`}`;
 
 /** The cost of a line and what is behind it: a price with its day and kind, or the range with the word that nothing was heard. */
 export function lineCostWords({ cost, heard }: BuyLine, currency: string): string {

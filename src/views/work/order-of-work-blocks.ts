@@ -58,7 +58,7 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
     [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), ifFoundWords(picture, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
-    `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ' (price heard)' : ''}`,
+    `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ` (${heardOf(job)})` : ''}`,
   ];
 }
 
@@ -74,4 +74,10 @@ function whatFor(picture: Picture, knowledge: Knowledge, job: WorksheetJob): str
 function ifFoundWords({ worksheet }: Picture, job: WorksheetJob): string {
   const next = worksheet.ifFound?.find((one) => one.after.includes(job.job));
   return next === undefined ? '' : `If it is found: ${next.title.charAt(0).toLowerCase()}${next.title.slice(1)}, ${moneySpan(next.cost, worksheet.currency ?? 'unit')}; ${hoursWords(next.hours)}; in no sum here.`;
+}
+
+/** A price that was heard, with what was said of it; and, of a whole job that a specialist is paid for, that his hours are in it. */
+function heardOf({ heard, wholePrice, skill }: WorksheetJob): string {
+  const said = heard.flatMap((one) => (one.words === undefined ? [] : [`"${one.words}"`]));
+  return `price heard${said.length === 0 ? '' : `: ${said.join('; ')}`}${wholePrice !== undefined && skill === 4 ? '; the hours of whoever is paid for it are in it, and ask which are not' : ''}`;
 }
