@@ -1,6 +1,6 @@
 import { bothOilWays, placeWords, type Finding, type Limit } from '../condition/index.ts';
 import type { LimitKind } from '../../knowledge/index.ts';
-import { lookOf, placeOf } from '../../hammer/index.ts';
+import { lookOf, needsRun, placeOf } from '../../hammer/index.ts';
 import { valueKey } from '../value.ts';
 import type { Duty, Settling, Verdict } from './duty.ts';
 
@@ -71,6 +71,9 @@ function settlingOf(finding: Finding): Settling {
   return { criterion: keyOf(finding), title: finding.title, how: how === '' ? finding.question : how, missing: finding.missing, minutes: finding.minutes };
 }
 
+/** True where only a running hammer answers everything that is missing: it is run for that check, and for nothing else. */
+export const shownByRunning = (missing: Duty['missing']): boolean => missing.length > 0 && missing.every((one) => one.missing.length > 0 && one.missing.every((key) => needsRun(key.split(/[@#]/)[0] ?? key)));
+
 function howOf(key: string): string {
   const id = key.split(/[@#]/)[0] ?? key;
   return lookOf(id)?.look.how ?? placeOf(id)?.place.how ?? key;
@@ -105,7 +108,7 @@ function sentenceOf(verdict: Verdict, down: readonly Finding[], missing: readonl
       return `Stand down: do not run it. ${down.length === 1 ? 'One finding stops it' : `${down.length} findings stop it`}: ${down.map((finding) => finding.title.toLowerCase()).slice(0, 3).join('; ')}.`;
     case 'not-known-yet': {
       const minutes = missing.reduce((sum, one) => sum + one.minutes, 0);
-      return `Not known yet: ${missing.length === 1 ? 'one matter of safety is' : `${missing.length} matters of safety are`} not checked. About ${minutes} min would settle ${missing.length === 1 ? 'it' : 'them'}. Until then it stands.`;
+      return `Not known yet: ${missing.length === 1 ? 'one matter of safety is' : `${missing.length} matters of safety are`} not checked. About ${minutes} min would settle ${missing.length === 1 ? 'it' : 'them'}. Until then it ${shownByRunning(missing) ? 'runs for that check only' : 'stands'}.`;
     }
     case 'fit-within-limits':
       return `Fit within limits: ${onlyAs(limits)}${unchecked}`;

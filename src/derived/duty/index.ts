@@ -1,2 +1,2 @@
 export * from './duty.ts';
-export { dutyOf, mergeLimits, oilingLimit, reasonSentence } from './duty-of.ts';
+export { shownByRunning, dutyOf, mergeLimits, oilingLimit, reasonSentence } from './duty-of.ts';

@@ -1,4 +1,5 @@
 import type { Entry } from '../../entries/index.ts';
+import { needsRun } from '../../hammer/index.ts';
 import { AFTER_REPAIR_HOURS, MEASURE_MONTHS, TRIAL_JOB, UPKEEP_TASKS, type UpkeepTask } from '../../knowledge/index.ts';
 import type { Known } from '../survey/index.ts';
 import { dayNumber, daysLater, monthsLater } from './calendar-day.ts';
@@ -105,12 +106,15 @@ const stateOn = (date: string, today: string): 'overdue' | 'due' | 'ahead' => {
   return days < 0 ? 'overdue' : days <= SOON_DAYS ? 'due' : 'ahead';
 };
 
-/** A year after the oldest reading that still counts. */
+/** A year after the oldest reading that still counts, of those that are taken while it stands. */
 function nextSurvey(known: Known, start: string): UpkeepPlan['nextSurvey'] {
-  const newest = Object.entries(known.history).flatMap(([key, past]) => { const last = past.at(-1); return last === undefined ? [] : [{ key, date: last.when.slice(0, 10) }]; });
+  const all = Object.entries(known.history).flatMap(([key, past]) => { const last = past.at(-1); return last === undefined ? [] : [{ key, date: last.when.slice(0, 10) }]; });
+  // What only a running hammer shows is read on another day, and no survey of a hammer at rest makes it newer.
+  const atRest = all.filter(({ key }) => !needsRun(key.split('@')[0] ?? key));
+  const newest = atRest.length > 0 ? atRest : all;
   const oldest = newest.map((one) => one.date).sort()[0] ?? start;
   return {
     on: newest.length === 0 ? start : monthsLater(oldest, MEASURE_MONTHS), oldest: newest.filter((one) => one.date === oldest).map((one) => one.key).sort(),
-    because: newest.length === 0 ? 'Nothing was measured yet.' : `${MEASURE_MONTHS} months after the oldest reading that still counts, of ${oldest}.`,
+    because: newest.length === 0 ? 'Nothing was measured yet.' : `${MEASURE_MONTHS} months after the oldest reading that still counts and that is taken at rest, of ${oldest}.`,
   };
 }

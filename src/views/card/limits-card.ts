@@ -54,6 +54,6 @@ export function limitsCard(picture: Picture): LimitsCard {
     habits: running ? duty.limits.filter(isHabit).map(say) : duty.verdict === 'not-known-yet' ? settle : [],
     tag: known.identity.tag, verdict: VERDICT_WORDS[duty.verdict], condition,
     limits: running ? (duty.limits.length === 0 ? [duty.sentence, ...dust] : [...duty.limits.map(say), ...dust]) : duty.verdict === 'stand-down' ? ['Do not run.', ...dust, ...duty.reasons.map((reason) => shortReason(picture, reason))] : [...dust, 'Do not run until this is settled:', ...settle],
-    always: [...overdue, ...(tread === undefined ? [] : [tread]), ...(open === 0 || !running ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') ? [running ? 'Operator: ______________________' : 'Operator, once it may run: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
+    always: [...overdue, ...(tread === undefined ? [] : [tread]), ...(open === 0 ? [] : [`Not checked, and not taken as good: ${open} of ${judged} matters.`]), ...(duty.limits.some((limit) => limit.kind === 'named-operator') ? [running ? 'Operator: ______________________' : 'Operator, once it may run: ______________________'] : []), ...ALWAYS], titleBlock: titleBlock(picture, 'Limits card'),
   };
 }

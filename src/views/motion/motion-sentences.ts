@@ -23,7 +23,7 @@ export function motionSentences(result: MotionResult, spec: MotionSpec, system: 
     ...(result.canDoEither === undefined ? [] : [{ kind: 'warning' as const, words: eitherSentence(result, system) }]),
     ...motionWarnings(result, spec, system, seen).filter(({ id }) => !result.secondSounds.some((sound) => MET_BY[sound.kind] === id)).map((warning): MotionSentence => ({ kind: 'warning', words: warning.words })),
     ...(result.left.spring <= 0 && seen.coilsClear === true ? [{ kind: 'note' as const, words: 'By this reckoning the coils would just touch; the paint between them says that they do not, and the paint is right. Measure the arms from pivot to spring pin.' }] : []),
-    ...figures(result, spec, system, doubt).map((words): MotionSentence => ({ kind: 'figure', words })),
+    ...figures(result, spec, system, doubt, seen).map((words): MotionSentence => ({ kind: 'figure', words })),
     ...(doubt === undefined || doubt.ran === doubt.drawn ? [] : [{ kind: 'note' as const, words: `Of ${doubt.drawn} likenesses within the doubt of the readings ${doubt.drawn - doubt.ran} could not be built: some assumed lengths do not go together.` }]),
   ];
 }
@@ -66,7 +66,7 @@ function eitherSentence(run: MotionRan, system: PrintSystem): string {
   return `This setting can do either: trodden hard it does this, let in slowly ${same ? 'the same with another blow' : BEAT_WORDS[other.beatClass].words}${other.blowEnergy > 0 ? `, ${shownEnergy(other.blowEnergy, system)} a blow` : ''}. It depends on how it was started.`;
 }
 
-function figures(run: MotionRan, spec: MotionSpec, system: PrintSystem, doubt?: MotionDoubt): readonly string[] {
+function figures(run: MotionRan, spec: MotionSpec, system: PrintSystem, doubt?: MotionDoubt, seen: SeenOnHammer = {}): readonly string[] {
   const helve = spec.suspension.kind === 'helve';
   const struck = run.blowEnergy > 0;
   const spread = doubt?.blowEnergy;
@@ -79,10 +79,16 @@ function figures(run: MotionRan, spec: MotionSpec, system: PrintSystem, doubt?: 
         `The dies meet at ${shownSpeed(run.impactSpeed, system)}, ${shownAngle(Math.abs(run.beforeBottom))} ${early ? 'before' : 'after'} bottom dead centre. Stroke of the ram ${shownLength(run.stroke, system)}.`,
       ]
       : [`The dies do not meet over the work of ${shownLength(spec.workThickness, system)}. Stroke of the ram ${shownLength(run.stroke, system)}.`]),
-    `${capital(shownRate(run.rate))}, with ${shownShare(run.slip)} lost to slip${run.missed > 0 ? `; ${run.missed} turns in ${run.turns} without a blow` : ''}. It takes ${shownPower(Math.max(0, run.power), system)} from the motor.`,
+    `${capital(shownRate(run.rate))}, with ${shownShare(run.slip)} lost to slip${run.missed > 0 ? `; ${run.missed} turns in ${run.turns} without a blow` : ''}. It takes ${shownPower(Math.max(0, run.power), system)} from the motor.${countedWords(run, seen)}`,
     `Left at the nearest: ${helve ? 'lower stop' : 'linkage to guide'} ${left(run.left.joint, system)}; ${helve ? 'upper stop' : 'ram to what carries it'} ${left(run.left.upper, system)}${helve ? '' : `; over the guide's ledge at the blow ${left(run.left.ledge, system)}`}; ${SPRING_LEFT[spec.suspension.kind]} ${left(run.left.spring, system)}.`,
     `Greatest forces: ${helve ? 'one cushion' : spec.suspension.kind === 'bow-strap' ? 'one tip of the bow' : 'spring'} ${shownForce(run.peaks.spring, system)}${run.peaks.link > 0 ? `, one link ${shownForce(run.peaks.link, system)}` : ''}, rod and crank pin ${shownForce(run.peaks.rod, system)}${helve ? '' : `, ram on its guide ${shownForce(run.peaks.guide, system)}`}.`,
   ];
+}
+
+/** A count that the reckoning does not come to within a twenty-fifth, beside it: the count is right. */
+function countedWords(run: MotionRan, { rate, slip }: SeenOnHammer): string {
+  if (rate === undefined || Math.abs(run.rate - rate) < 0.04 * rate) return '';
+  return ` Counted on the hammer: ${shownRate(rate)}${slip === undefined ? '' : `, ${shownShare(slip)} lost to slip`}. The count is right: ${run.rate > rate ? 'more slips here than is reckoned, and the blow is softer for it' : 'pulleys or motor are not as they were read'}.`;
 }
 
 /** What the travel of the springy part ends at; a bow never goes solid. */

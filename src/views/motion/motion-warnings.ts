@@ -23,6 +23,9 @@ export interface SeenOnHammer {
   readonly solidReason?: string;
   /** bending of the leaves against what a leaf stands, at the deflection that was read */
   readonly leafShare?: number;
+  /** blows a second that were counted or timed, never what was only told; and the slip that follows from them */
+  readonly rate?: number;
+  readonly slip?: number;
 }
 
 export function seenOnHammer(picture: Picture): SeenOnHammer {
@@ -30,8 +33,15 @@ export function seenOnHammer(picture: Picture): SeenOnHammer {
   const leaf = picture.values['bow.stress-share']?.outcome;
   return {
     coilsClear: picture.known.looks['coil-spring.clash']?.answer === 'clear', ...(solid === undefined ? {} : { solidReason: solid.reason }),
-    ...(leaf?.state === 'known' ? { leafShare: leaf.quantity.value } : {}),
+    ...(leaf?.state === 'known' ? { leafShare: leaf.quantity.value } : {}), ...countedRate(picture),
   };
+}
+
+/** What was counted at the hammer, with the slip that it means. */
+function countedRate({ values }: Picture): Pick<SeenOnHammer, 'rate' | 'slip'> {
+  const [rate, slip] = [values['running.rate'], values['drive.slip']?.outcome];
+  if (rate?.outcome.state !== 'known' || rate.standing === 'told') return {};
+  return { rate: rate.outcome.quantity.value, ...(slip?.state === 'known' ? { slip: slip.quantity.value } : {}) };
 }
 
 export function motionWarnings(run: MotionRan, spec: MotionSpec, system: PrintSystem, seen: SeenOnHammer = {}): readonly MotionWarning[] {

@@ -82,10 +82,21 @@ function answerOf({ picture, outlook: { values } }: OutlookGround, capacity: Cap
   return {
     kind: 'answer', estimate,
     words: steady === undefined ? 'Largest bar: not known yet' : !ready ? `None today. Once it may run: ${side(steady.within)}` : steady.within < steady.cured ? `Largest bar for steady work today: ${side(steady.within)}` : `Largest bar for steady work: ${side(steady.within)}`,
-    sentence: [...(steady === undefined || steady.within === steady.cured ? [] : [`With everything cured that limits it: ${side(steady.cured)}.`]), ...does, ...(held.length === 0 ? [] : [`By its limits: ${held.join(' ')}`])].join(' '),
+    sentence: [...(steady === undefined || steady.within === steady.cured ? [] : [`With everything cured that limits it: ${side(steady.cured)}.`]), ...blowWords(values, system), ...does, ...(held.length === 0 ? [] : [`By its limits: ${held.join(' ')}`])].join(' '),
     rests: largest?.outcome.state === 'known' ? `${estimate ? 'It rests on figures that nobody read on this hammer' : 'From ram, rate, throw and dies as read, through the simulated motion of this hammer'}: ${byWork} by what the blow does, ${byClass} by the rule of its class; the lesser of them${largest.outcome.state === 'known' ? `, ${unrounded(largest.outcome.quantity.value, system)}` : ''}, brought down to a side that is sold (${system === 'inch' ? 'eighths of an inch, quarters from 2 in' : 'whole millimetres, fives from 20 mm, tens from 50 mm'}).` : 'Too little was read on this hammer to work it out.',
   };
 }
+
+/** The blow on which the bar rests, with its doubt, where half or twice of it is within that. */
+function blowWords(values: OutlookGround['outlook']['values'], system: PrintSystem): readonly string[] {
+  const blow = values['capacity.blow-energy']?.outcome;
+  const bounds = blow?.state === 'known' ? blow.quantity.interval : undefined;
+  if (blow?.state !== 'known' || bounds === undefined || bounds[1] < WIDE * Math.max(bounds[0], Number.MIN_VALUE)) return [];
+  return [`These bars rest on a blow of ${shownOutcome(values['capacity.blow-energy'], system)}, which nobody measured: begin well below them.`];
+}
+
+/** A blow that may be so many times as hard at one end of its doubt as at the other is no ground for a size by itself. */
+const WIDE = 4;
 
 /** A side cut, never raised, behind the thousandth of an inch or the tenth of a millimetre, so that whoever rounds it down himself gets the bar of the answer. */
 function unrounded(size: number, system: PrintSystem): string {

@@ -1,5 +1,6 @@
 import type { Block, ReportTree } from '../report/block.ts';
-import { FAMILY_WORDS, reasonWords } from '../report/first-page.ts';
+import { FAMILY_WORDS } from '../report/first-page.ts';
+import { standingBlocks } from '../report/standing-blocks.ts';
 import { sheetTree } from '../report/report-tree.ts';
 import { inSystem } from '../sentences/in-system.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
@@ -24,7 +25,7 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
   };
   const list = (text: string, items: readonly string[], ordered = false): readonly Block[] => (items.length === 0 ? [] : [{ kind: 'heading', level: 2, text }, { kind: 'list', ordered, items }]);
   return [
-    ...standingWords(ground),
+    ...standingBlocks(ground.picture),
     answer,
     ...list('Measure or look first', measureFirst.map((one) => capital(say(one)).replace(/\?"\.$/u, '?"')), true),
     ...body(),
@@ -37,20 +38,6 @@ export function outlookSheetBlocks(id: OutlookId, ground: OutlookGround): readon
 }
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-
-/** Nobody may read a sheet on work as leave to work. */
-function standingWords({ picture }: OutlookGround): readonly Block[] {
-  const { duty } = picture;
-  if (duty.verdict === 'fit') return [];
-  const words = { 'stand-down': `It stands down today: ${duty.reasons.map((reason) => reasonWords(reason.sentence, picture.system)).slice(0, 2).join(' ')} Nothing on this sheet lets it run.`, 'not-known-yet': 'Its verdict is not known yet: nothing on this sheet lets it run.', 'fit-within-limits': `It runs within limits: ${duty.limits.length === 1 ? inSystem(duty.limits[0]?.sentence ?? '', picture.system) : `${firstWords(picture)}the card names ${duty.limits.length}, and they come before every figure here.`}` } as const;
-  return [{ kind: 'paragraph', tone: 'next', text: words[duty.verdict] }];
-}
-
-/** What must come before the first turn, in every sheet's own first line. */
-function firstWords({ duty }: OutlookGround['picture']): string {
-  const first = duty.limits.find((limit) => limit.kind === 'oil-way-first')?.sentence;
-  return first === undefined ? '' : `${first.charAt(0).toLowerCase()}${first.slice(1, -1)}; `;
-}
 
 function headBlocks({ picture, program }: OutlookGround): readonly Block[] {
   const { identity, visits } = picture.known;

@@ -1,4 +1,4 @@
-import { NOT_BEFORE_IT_IS_CLOSED, isOnlyForTheTrial, type Duty, type LadderStep, type Limit, type Picture } from '../../derived/index.ts';
+import { NOT_BEFORE_IT_IS_CLOSED, isOnlyForTheTrial, shownByRunning, type Duty, type LadderStep, type Limit, type Picture } from '../../derived/index.ts';
 import type { Block, TableRow } from '../report/block.ts';
 import { VERDICT_WORDS } from '../sentences/words.ts';
 import type { Condition } from '../drawing/hatch.ts';
@@ -28,10 +28,14 @@ export function ladderBlocks(picture: Picture, ladder: readonly LadderStep[]): r
 function mayRun(duty: Duty): string {
   if (duty.verdict === 'stand-down') return duty.sentence === NOT_BEFORE_IT_IS_CLOSED ? duty.sentence : 'Not to be run.';
   if (isOnlyForTheTrial(duty)) return duty.sentence;
-  if (duty.verdict === 'not-known-yet') return 'Not to be run until what is missing is checked.';
+  if (duty.verdict === 'not-known-yet') return shownByRunning(duty.missing) ? forThatCheck(duty) : 'Not to be run until what is missing is checked.';
   if (duty.limits.length > 0) return limitList(duty.limits);
   return duty.verdict === 'fit' ? 'May run as it is.' : duty.sentence;
 }
+
+/** What only running shows is looked at by running it: for that and for nothing else, and not before it is guarded. */
+const forThatCheck = ({ missing, limits }: Duty): string =>
+  `${limits.some(({ kind }) => kind === 'guard-first') ? 'Not to be run before the guard is on; then' : 'To be run'} for that check only, and for nothing else before it: ${missing.map((one) => one.title.toLowerCase()).join('; ')}.`;
 
 /** What a step does to the limits, in words; while it may not run, they only wait. */
 export function changeWords(before: Duty, after: Duty): string {

@@ -3,6 +3,7 @@ import { motionWithDoubt, runHammer, specOfSurvey, type MotionDoubt, type Spread
 import type { Svg } from '../drawing/svg.ts';
 import { motionDrawing, motionSentences, movingFigure, movingLengths, readAndAssumed, seenOnHammer, shownAngle, shownEnergy, shownLength, shownRate, shownSpeed, traces } from '../motion/index.ts';
 import type { Block } from '../report/block.ts';
+import { standingBlocks } from '../report/standing-blocks.ts';
 
 /** How the hammer moves as found, said and drawn for paper. */
 export interface MotionOnPaper {
@@ -36,6 +37,7 @@ export function motionOnPaper(picture: Picture, population?: MotionDoubt): Motio
   const listed = (text: string, items: readonly string[]): readonly Block[] => (items.length === 0 ? [] : [{ kind: 'heading', level: 2, text }, { kind: 'list', ordered: false, items }]);
   return {
     blocks: [
+      ...(picture.duty.verdict === 'fit' ? [] : standingBlocks(picture)),
       ...of('headline', 'refused').map((text) => ({ kind: 'paragraph', text }) as const),
       ...(ran === undefined ? [] : [
         { kind: 'figure', svg: traces(ran, survey.spec, { system, width: 640, seen }), words, caption: 'Traces of the last turns. The ram’s energy is greatest in mid-stroke, and most of it goes back into what springs; the blow is what is left of it where the dies meet.' } as const,

@@ -4,6 +4,7 @@ import { findingNames } from './budget-blocks.ts';
 import { overdueBlocks } from '../report/first-page.ts';
 import { makerWords } from '../sentences/maker-words.ts';
 import { inSystem } from '../sentences/in-system.ts';
+import { waitsForRun } from '../sentences/when-it-may-run.ts';
 import { hoursWords, VERDICT_WORDS } from '../sentences/words.ts';
 import { DUTY_CONDITION } from './ladder-blocks.ts';
 import { chanceWords } from '../sentences/chance-words.ts';
@@ -46,10 +47,16 @@ export function saleBlocks(picture: Picture, sale: SaleValue): readonly Block[] 
 }
 
 /** What nobody checked and nothing is taken off for, by name: the papers take none of it as good, and this price does. */
-function unpricedBlocks({ findings }: Picture, { unpriced }: SaleValue): readonly Block[] {
+function unpricedBlocks(picture: Picture, { unpriced }: SaleValue): readonly Block[] {
   if (unpriced.length === 0) return [];
-  const titles = [...new Set(findings.filter((finding) => unpriced.includes(valueKey(finding.criterion, finding.at))).map((finding) => lowered(finding.title)))];
-  return [{ kind: 'paragraph', tone: 'next', text: `Nothing is taken off for ${unpriced.length === 1 ? 'one matter' : `${unpriced.length} matters`} that nobody checked. None of ${unpriced.length === 1 ? 'it' : 'them'} is taken as good: this price holds only if ${unpriced.length === 1 ? 'it is' : 'they are'}. Ask, or see for yourself: ${titles.join('; ')}.` }];
+  const open = picture.findings.filter((finding) => unpriced.includes(valueKey(finding.criterion, finding.at)));
+  const titles = (later: boolean): string => [...new Set(open.filter((finding) => waitsForRun(picture, finding.missing) === later).map((finding) => lowered(finding.title)))].join('; ');
+  const [now, later] = [titles(false), titles(true)];
+  const [it, they] = unpriced.length === 1 ? ['it', 'it is'] : ['them', 'they are'];
+  return [{ kind: 'paragraph', tone: 'next', text: [
+    `Nothing is taken off for ${unpriced.length === 1 ? 'one matter' : `${unpriced.length} matters`} that nobody checked. None of ${it} is taken as good: this price holds only if ${they}.`,
+    ...(now === '' ? [] : [`Ask, or see for yourself: ${now}.`]),
+  ].join(' ') }, ...(later === '' ? [] : [{ kind: 'paragraph', tone: 'next', text: `Among them, when it may run again: ${later}.` } as const])];
 }
 
 /** What follows where a look that is still open finds the fault: said with its money, and not taken off before it is known. */
