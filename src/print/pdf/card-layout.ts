@@ -50,7 +50,7 @@ export const CARD_LAYOUT = SHEET_LAYOUT + String.raw`
   let fitting = ((44pt, 18pt), (41pt, 18pt), (38pt, 18pt), (35pt, 18pt), (32pt, 17pt), (30pt, 16pt), (28pt, 15pt), (26pt, 14pt), (least, 13pt)).map(((size, small)) => (verdict, size, small)) + ((small-verdict, least, 13pt),)
   let fitting = fitting.find(((words, size, small)) => fits({ head(words); limits(size, data.limits); always(small); heights(words, size, none) }))
   let bounds = data.limits.filter(one => one not in data.habits)
-  let ranks = if data.habits.len() == 0 { () } else { ((verdict, 34pt, 22pt, 15pt), (verdict, 31pt, 21pt, 15pt), (verdict, 28pt, 20pt, 14pt), (verdict, 26pt, 19pt, 14pt), (verdict, least, 18pt, 13pt), (small-verdict, least, 18pt, 13pt), (small-verdict, least, 17pt, 12pt)) }
+  let ranks = if data.habits.len() == 0 { () } else { ((verdict, 34pt, 22pt, 15pt), (verdict, 31pt, 21pt, 15pt), (verdict, 28pt, 20pt, 14pt), (verdict, 26pt, 19pt, 14pt), (verdict, least, 18pt, 13pt), (small-verdict, least, 18pt, 13pt), (small-verdict, least, 17pt, 12pt), (calc.min(verdict, 40pt), least, 17pt, 11pt)) }
   let ranked = ranks.find(((words, size, second, small)) => fits({ head(words); limits(size, bounds); habits(second, data.habits); always(small); heights(words, size, second) }))
   if fitting != none {
     head(fitting.at(0))

@@ -32,7 +32,7 @@ function shortReason({ findings, system }: Picture, { finding: key, sentence }: 
   return inSystem(`${finding.title}${placeWords(finding)}${found === '' ? '' : `: ${found}`}. ${finding.reason.split(/(?<=\.) /u)[0] ?? ''}`, system);
 }
 
-const HABITS: readonly Limit['kind'][] = ['oil-every', 'not-unattended', 'no-bystanders', 'named-operator', 'second-person', 'double-hearing-protection'];
+const HABITS: readonly Limit['kind'][] = ['longest-run', 'oil-every', 'not-unattended', 'no-bystanders', 'named-operator', 'second-person', 'double-hearing-protection'];
 const isHabit = ({ kind }: Limit): boolean => HABITS.includes(kind);
 
 /** The limits card of a picture. A hammer that stands down shows that and nothing else to do with running. */
