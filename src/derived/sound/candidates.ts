@@ -18,6 +18,8 @@ export function candidates(novelty: Float32Array, frameRate: number, least: numb
   const thin = thinnedParts(novelty, parts, 5);
   if (thin.length < 10) return [];
   const base = median(thin);
-  const spread = Math.max(1e-3, robustSpread(thin));
-  return peaks(novelty, base + least * spread, Math.round(0.008 * frameRate)).map((peak) => ({ time: peak.at / frameRate, salience: (peak.height - base) / spread }));
+  const spread = Math.max(1e-3, robustSpread(thin, base));
+  const out: Candidate[] = [];
+  for (const peak of peaks(novelty, base + least * spread, Math.round(0.008 * frameRate))) out.push({ time: peak.at / frameRate, salience: (peak.height - base) / spread });
+  return out;
 }

@@ -1,4 +1,4 @@
-import { risesOf, type Guard } from './fold-rise.ts';
+import { risesOf, type FoldShape, type Guard } from './fold-rise.ts';
 import { restOf } from './likely-places.ts';
 import { oddsOfSecond } from './second-chance.ts';
 import { evidenceOf, featuresAt, type Evidence, type FoldedMeans } from './second-evidence.ts';
@@ -29,12 +29,15 @@ export function detectionLimit(e: Evidence & { readonly least: readonly number[]
   const length = Math.min(Math.round(BLOW / step), places - e.origin);
   const quiet = Math.max(1, Math.round(QUIET / step));
   // The blow's own energy by band over its first 25 ms, less what was there before it.
-  const blow = Array.from({ length: bands }, (_, band) => {
+  const blow: Float64Array[] = [];
+  for (let band = 0; band < bands; band++) {
     const at = band * places + e.origin;
     let before = 0;
     for (let i = 2; i < quiet + 2; i++) before += Math.exp(wet[at - i]!) / quiet;
-    return Float64Array.from({ length }, (_, i) => Math.max(0, Math.exp(wet[at + i]!) - before));
-  });
+    const own = new Float64Array(length);
+    for (let i = 0; i < length; i++) own[i] = Math.max(0, Math.exp(wet[at + i]!) - before);
+    blow.push(own);
+  }
   const around = Math.round(AROUND / step);
   const whole = { rises: e.usual.rises, places, origin: e.origin };
   const out: { delay: number; levelDecibels: number }[] = [];
@@ -45,8 +48,9 @@ export function detectionLimit(e: Evidence & { readonly least: readonly number[]
     const to = Math.min(places, place + around + 1);
     const rest = restOf(e, nearest, period, place);
     const piece = withoutRise(cut(e.means, from, to), place - from);
+    const energies = energiesUnder(piece, place - from, length);
     const judged = (level: number): number => {
-      const laid = layIn(piece, blow, place - from, 10 ** (level / 10));
+      const laid = layIn(piece, energies, blow, place - from, 10 ** (level / 10));
       const own = evidenceOf(laid, nearest, { origin: e.origin - from, least: e.least }, [place - from - 3, place - from + 3]);
       return oddsOfSecond(featuresAt(own, place - from, rest, whole));
     };
@@ -86,28 +90,45 @@ function cut({ shape, dry, halves, wet, errors }: FoldedMeans, from: number, to:
 /** What rises at a place already is taken as having been there before, so that it hides what is laid in instead of helping it. */
 function withoutRise(means: FoldedMeans, place: number): FoldedMeans {
   const { shape } = means;
-  const level = (row: Float64Array): Float64Array => {
-    const rises = risesOf(shape, row);
-    const out = row.slice();
-    for (let band = 0; band < shape.bands; band++) {
-      const at = band * shape.places;
-      const step = Math.max(0, rises[at + place]!) / TO_DECIBELS;
-      for (let i = 0; i < place; i++) out[at + i] = out[at + i]! + step;
-    }
-    return out;
-  };
-  return { ...means, dry: level(means.dry), halves: [level(means.halves[0]), level(means.halves[1])], wet: level(means.wet) };
+  return rowsOf(means, (row) => levelled(shape, row, place));
 }
 
-function layIn(means: FoldedMeans, blow: readonly Float64Array[], place: number, ratio: number): FoldedMeans {
-  const { places, bands } = means.shape;
-  const laid = (row: Float64Array): Float64Array => {
-    const out = row.slice();
-    for (let band = 0; band < bands; band++) {
-      const own = blow[band]!;
-      for (let i = 0; i < own.length && place + i < places; i++) out[band * places + place + i] = Math.log(Math.exp(row[band * places + place + i]!) + ratio * own[i]!);
-    }
-    return out;
-  };
-  return { ...means, dry: laid(means.dry), halves: [laid(means.halves[0]), laid(means.halves[1])], wet: laid(means.wet) };
+function levelled(shape: FoldShape, row: Float64Array, place: number): Float64Array {
+  const rises = risesOf(shape, row, [place, place]);
+  const out = row.slice();
+  for (let band = 0; band < shape.bands; band++) {
+    const at = band * shape.places;
+    const step = Math.max(0, rises[at + place]!) / TO_DECIBELS;
+    for (let i = 0; i < place; i++) out[at + i] = out[at + i]! + step;
+  }
+  return out;
+}
+
+/** The means with each of their four rows made anew. @param made is given the row and its number */
+function rowsOf(means: FoldedMeans, made: (row: Float64Array, n: number) => Float64Array): FoldedMeans {
+  return { ...means, dry: made(means.dry, 0), halves: [made(means.halves[0], 1), made(means.halves[1], 2)], wet: made(means.wet, 3) };
+}
+
+/** Energies of the four rows over the `length` places from one on, by band: the same for every level that is tried there. */
+function energiesUnder(means: FoldedMeans, place: number, length: number): Float64Array[] {
+  return [means.dry, ...means.halves, means.wet].map((row) => energiesFrom(means.shape, row, place, length));
+}
+
+function energiesFrom({ bands, places }: FoldShape, row: Float64Array, place: number, length: number): Float64Array {
+  const out = new Float64Array(bands * length);
+  for (let band = 0; band < bands; band++) for (let i = 0; i < length && place + i < places; i++) out[band * length + i] = Math.exp(row[band * places + place + i]!);
+  return out;
+}
+
+function layIn(means: FoldedMeans, energies: readonly Float64Array[], blow: readonly Float64Array[], place: number, ratio: number): FoldedMeans {
+  return rowsOf(means, (row, n) => laid(means.shape, row, energies[n]!, blow, place, ratio));
+}
+
+function laid({ bands, places }: FoldShape, row: Float64Array, energies: Float64Array, blow: readonly Float64Array[], place: number, ratio: number): Float64Array {
+  const out = row.slice();
+  for (let band = 0; band < bands; band++) {
+    const own = blow[band]!;
+    for (let i = 0; i < own.length && place + i < places; i++) out[band * places + place + i] = Math.log(energies[band * own.length + i]! + ratio * own[i]!);
+  }
+  return out;
 }

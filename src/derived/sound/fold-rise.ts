@@ -1,4 +1,4 @@
-import { NORMAL_CONSISTENCY, median } from '../../methods/signal/index.ts';
+import { NORMAL_CONSISTENCY, middleOf } from '../../methods/signal/index.ts';
 import type { Fold } from './fold.ts';
 
 /** Where and how finely a fold is laid. */
@@ -31,31 +31,29 @@ const TO_DECIBELS = 10 / Math.LN10;
 /** dB; rises are never measured finer than this. */
 const LEAST_SPREAD = 0.08;
 
-/**
- * Rise of the mean logarithmic energies at each delay: the next 8 ms, the nearest counting most,
- * against the last 8. Each band is measured by its
- * own spread around the place (so that false alarms are equally likely everywhere), capped, and summed over the bands.
- * @param given spreads from elsewhere, instead of the fold's own
- */
-export function foldRise(fold: FoldShape, means: Float64Array, nearest: Guard, given?: Float64Array): FoldRise {
-  const rises = risesOf(fold, means);
-  const spreads = given ?? usualSpreads(fold, rises, nearest);
-  return { rises, spreads, combined: combineBands(fold, rises, spreads) };
-}
+/** First and last place, both inclusive, of those that are asked about. */
+export type Places = readonly [from: number, to: number];
 
-/** dB, rise of each band at each place; index band * places + place */
-export function risesOf({ places, bands, step }: FoldShape, means: ArrayLike<number>, from = 0): Float64Array {
-  const [ahead, behind, apart] = [AHEAD, BEHIND, APART].map((s) => Math.round(s / step)) as [number, number, number];
+/**
+ * Rise of the mean logarithmic energies at each delay, dB: the next 8 ms, the nearest counting most, against the last 8.
+ * @param only places that are asked about; elsewhere it is 0
+ * @returns index band * places + place
+ */
+export function risesOf({ places, bands, step }: FoldShape, means: Float64Array, only: Places = [0, places - 1]): Float64Array {
+  const [ahead, behind, apart] = [Math.round(AHEAD / step), Math.round(BEHIND / step), Math.round(APART / step)];
+  const low = Math.max(0, only[0] - apart - behind);
+  const last = Math.min(places - 1, only[1]);
+  const high = Math.min(places, last + ahead);
   const rises = new Float64Array(bands * places);
   const sums = new Float64Array(places + 1);
   const sumsOfSums = new Float64Array(places + 1);
   for (let band = 0; band < bands; band++) {
     const at = band * places;
-    for (let i = 0; i < places; i++) {
-      sums[i + 1] = sums[i]! + means[from + at + i]!;
+    for (let i = low; i < high; i++) {
+      sums[i + 1] = sums[i]! + means[at + i]!;
       sumsOfSums[i + 1] = sumsOfSums[i]! + sums[i + 1]!;
     }
-    for (let i = 0; i < places; i++) {
+    for (let i = Math.max(0, only[0]); i <= last; i++) {
       const to = Math.min(places, i + ahead);
       const until = Math.max(0, i - apart);
       const first = Math.max(0, until - behind);
@@ -67,14 +65,18 @@ export function risesOf({ places, bands, step }: FoldShape, means: ArrayLike<num
   return rises;
 }
 
-/** Bands together: each in its own spreads, capped, summed over the root of their number. */
-export function combineBands({ places, bands }: FoldShape, rises: Float64Array, spreads: Float64Array): Float64Array {
+/** Bands together: each in its own spreads (so that false alarms are equally likely everywhere), capped, summed over the root of their number. */
+export function combineBands({ places, bands }: FoldShape, rises: Float64Array, spreads: Float64Array, only: Places = [0, places - 1]): Float64Array {
   const combined = new Float64Array(places);
-  for (let i = 0; i < bands * places; i++) {
-    const rise = rises[i]! / spreads[i]!;
-    combined[i % places] = combined[i % places]! + (rise > CAP ? CAP + BEYOND_CAP * (rise - CAP) : Math.max(-CAP, rise));
+  const share = 1 / Math.sqrt(bands);
+  for (let i = Math.max(0, only[0]); i <= Math.min(places - 1, only[1]); i++) {
+    let sum = 0;
+    for (let at = i; at < bands * places; at += places) {
+      const rise = rises[at]! / spreads[at]!;
+      sum += rise > CAP ? CAP + BEYOND_CAP * (rise - CAP) : rise < -CAP ? -CAP : rise;
+    }
+    combined[i] = share * sum;
   }
-  for (let i = 0; i < places; i++) combined[i] = combined[i]! / Math.sqrt(bands);
   return combined;
 }
 
@@ -83,28 +85,32 @@ export function combineBands({ places, bands }: FoldShape, rises: Float64Array, 
  * falling of the tail does not count as spread.
  * @param only places from and to which it is wanted; elsewhere it is 1
  */
-export function usualSpreads({ firstDelay, step, places, bands }: FoldShape, rises: Float64Array, nearest: Guard, only?: readonly [number, number]): Float64Array {
+export function usualSpreads({ firstDelay, step, places, bands }: FoldShape, rises: Float64Array, nearest: Guard, only?: Places): Float64Array {
   const around = Math.round(AROUND / step);
   const spreads = new Float64Array(bands * places).fill(1);
   const stride = 3;
   const spaced = 8;
+  const chosen = new Int32Array(Math.ceil((2 * around + 1) / stride));
+  const values = new Float64Array(chosen.length);
   for (let i = 0; i < places; i += spaced) {
     if (only && (i + spaced <= only[0] || i > only[1])) continue;
-    const chosen: number[] = [];
+    let count = 0;
     for (let j = Math.max(0, i - around); j <= Math.min(places - 1, i + around); j += stride) {
       const delay = firstDelay + j * step;
-      if (delay >= nearest.after || delay <= -nearest.before) chosen.push(j);
+      if (delay >= nearest.after || delay <= -nearest.before) chosen[count++] = j;
     }
     for (let band = 0; band < bands; band++) {
       const at = band * places;
-      let spread = 1;
-      if (chosen.length > 4) {
-        const values = chosen.map((j) => rises[at + j]!);
-        const middle = Math.min(0, median(values));
-        spread = NORMAL_CONSISTENCY * median(values.map((v) => Math.abs(v - middle)));
-      }
+      const spread = count > 4 ? spreadOfRises(rises, at, chosen, values, count) : 1;
       spreads.fill(Math.max(LEAST_SPREAD, spread), at + i, at + Math.min(places, i + spaced));
     }
   }
   return spreads;
+}
+
+function spreadOfRises(rises: Float64Array, at: number, chosen: Int32Array, values: Float64Array, count: number): number {
+  for (let n = 0; n < count; n++) values[n] = rises[at + chosen[n]!]!;
+  const middle = Math.min(0, middleOf(values, count));
+  for (let n = 0; n < count; n++) values[n] = Math.abs(values[n]! - middle);
+  return NORMAL_CONSISTENCY * middleOf(values, count);
 }

@@ -1,4 +1,4 @@
-import { allBandEnergies } from '../../methods/signal/index.ts';
+import { allBandEnergies, takeLogarithms } from '../../methods/signal/index.ts';
 
 /** Logarithmic energies around every blow, by band and delay. */
 export interface Fold {
@@ -40,9 +40,8 @@ export function foldTurns(samples: Float32Array, rate: number, hop: number, time
   const edges = bandEdges(rate);
   const bands = edges.length - 1;
   const logs = new Float32Array(centres.length * bands * places);
-  logEnergies(samples, edges, rate, hop).forEach((energies, band) => {
-    centres.forEach((centre, blow) => logs.set(energies.subarray(centre - side, centre + side + 1), (blow * bands + band) * places));
-  });
+  for (const [band, energies] of logEnergies(samples, edges, rate, hop).entries())
+    for (const [blow, centre] of centres.entries()) logs.set(energies.subarray(centre - side, centre + side + 1), (blow * bands + band) * places);
   const fold = { firstDelay: (-side * hop) / rate, step: hop / rate, places, bands, blows: centres.length, logs };
   return { ...fold, means: meanLogs(fold) };
 }
@@ -53,11 +52,10 @@ export function meansLike(fold: Fold, samples: Float32Array, rate: number, hop: 
   const centres = centresOf(times, rate / hop, side, Math.floor(samples.length / hop));
   const edges = bandEdges(rate);
   const out = new Float64Array(fold.bands * fold.places);
-  logEnergies(samples, edges, rate, hop).forEach((energies, band) => {
-    const at = band * fold.places;
-    for (const centre of centres) for (let i = 0; i < fold.places; i++) out[at + i] = out[at + i]! + energies[centre - side + i]!;
-    for (let i = 0; i < fold.places; i++) out[at + i] = out[at + i]! / centres.length;
-  });
+  for (const [band, energies] of logEnergies(samples, edges, rate, hop).entries()) {
+    const row = out.subarray(band * fold.places, (band + 1) * fold.places);
+    for (const centre of centres) addRow(row, energies, centre - side, 1 / centres.length);
+  }
   return out;
 }
 
@@ -65,13 +63,20 @@ export function meansLike(fold: Fold, samples: Float32Array, rate: number, hop: 
 export function meanLogs(fold: Omit<Fold, 'means'>, chosen?: ArrayLike<number>): Float64Array {
   const row = fold.bands * fold.places;
   const out = new Float64Array(row);
-  const count = chosen?.length ?? fold.blows;
-  for (let n = 0; n < count; n++) {
-    const from = (chosen ? chosen[n]! : n) * row;
-    for (let i = 0; i < row; i++) out[i] = out[i]! + fold.logs[from + i]!;
+  if (!chosen) {
+    for (let n = 0; n < fold.blows; n++) addRow(out, fold.logs, n * row, 1 / fold.blows);
+    return out;
   }
-  for (let i = 0; i < row; i++) out[i] = out[i]! / Math.max(1, count);
+  // A blow that was drawn several times is read but once.
+  const often = new Float64Array(fold.blows);
+  for (let n = 0; n < chosen.length; n++) often[chosen[n]!] = often[chosen[n]!]! + 1 / chosen.length;
+  for (let n = 0; n < fold.blows; n++) if (often[n]! > 0) addRow(out, fold.logs, n * row, often[n]!);
   return out;
+}
+
+/** Adds a stretch of a row, weighted. A function of its own is compiled once and kept; a loop in a caller that runs once a recording is not. */
+function addRow(into: Float64Array, row: Float32Array, from: number, weight: number): void {
+  for (let i = 0; i < into.length; i++) into[i] = into[i]! + weight * row[from + i]!;
 }
 
 /** Frames of the blows whose whole turn lies inside, thinned evenly where there are very many. */
@@ -85,12 +90,18 @@ const bandEdges = (rate: number): number[] => Array.from({ length: BANDS + 1 }, 
 function logEnergies(samples: Float32Array, edges: readonly number[], rate: number, hop: number): Float32Array[] {
   const rows = allBandEnergies(samples, edges.slice(1).map((high, band) => [edges[band]!, high] as const), rate, hop);
   for (const energies of rows) {
-    const frames = energies.length;
-    let sum = 0;
-    for (let i = 0; i < frames; i++) sum += energies[i]!;
-    const floor = (1e-9 * sum) / frames + 1e-20;
-    // Pairs of frames, so that the logarithm is not of a single square.
-    for (let i = 0; i < frames; i++) energies[i] = Math.log(0.5 * (energies[i]! + energies[Math.min(frames - 1, i + 1)]!) + floor);
+    pairUp(energies);
+    takeLogarithms(energies);
   }
   return rows;
+}
+
+/** Means of pairs of frames, so that the logarithm is not of a single square, on a floor far below their mean. */
+function pairUp(energies: Float32Array): void {
+  const frames = energies.length;
+  let sum = 0;
+  for (let i = 0; i < frames; i++) sum += energies[i]!;
+  const floor = (1e-9 * sum) / frames + 1e-20;
+  for (let i = 0; i + 1 < frames; i++) energies[i] = 0.5 * (energies[i]! + energies[i + 1]!) + floor;
+  if (frames > 0) energies[frames - 1] = energies[frames - 1]! + floor;
 }

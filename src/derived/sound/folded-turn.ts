@@ -1,4 +1,4 @@
-import { bandEnergies } from '../../methods/signal/index.ts';
+import { bandEnergies, takeLogarithms } from '../../methods/signal/index.ts';
 import type { FoldedTurn } from './beat-result.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import type { SecondSearch } from './second-sound.ts';
@@ -10,7 +10,9 @@ export function foldedTurn(sound: PreparedSound, times: readonly number[], searc
   const side = (fold.places - 1) / 2;
   const centres = times.map((t) => Math.round(t * sound.frameRate)).filter((c) => c - side >= 0 && c + side < energies.length);
   const sums = new Float64Array(fold.places);
-  for (const centre of centres) for (let i = 0; i < fold.places; i++) sums[i] = sums[i]! + Math.log10(energies[centre - side + i]! + 1e-20) / centres.length;
+  for (let i = 0; i < energies.length; i++) energies[i] = energies[i]! + 1e-20;
+  takeLogarithms(energies);
+  for (const centre of centres) addRow(sums, energies, centre - side, 1 / centres.length / Math.LN10);
   const delays: number[] = [];
   const heard: number[] = [];
   const risen: number[] = [];
@@ -27,16 +29,19 @@ export function foldedTurn(sound: PreparedSound, times: readonly number[], searc
   return { turn: { delays, heard, rise: risen }, fall: -bottom };
 }
 
+function addRow(into: Float64Array, row: Float32Array, from: number, weight: number): void {
+  for (let i = 0; i < into.length; i++) into[i] = into[i]! + weight * row[from + i]!;
+}
+
 /** Whether the background swells on the way to the next blow, as a recorder's automatic gain makes it. */
 export function swells(turn: FoldedTurn, period: number): boolean {
   const at = (from: number, to: number): number => {
     let [sum, count] = [0, 0];
-    turn.delays.forEach((delay, i) => {
-      if (delay >= from && delay < to) {
-        sum += turn.heard[i]!;
-        count++;
-      }
-    });
+    for (const [i, delay] of turn.delays.entries()) {
+      if (!(delay >= from && delay < to)) continue;
+      sum += turn.heard[i]!;
+      count++;
+    }
     return count > 0 ? sum / count : NaN;
   };
   const low = Math.max(turn.delays[0] ?? 0, -0.55 * period);

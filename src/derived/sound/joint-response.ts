@@ -56,15 +56,10 @@ export function jointResponses(sums: Float64Array, turns: number): Inputs {
   const width = COUNT + 1;
   const [re, im] = [new Float64Array(COUNT * width), new Float64Array(COUNT * width)];
   const chance = COUNT / turns;
-  const mutual = (p: number, a: number, b: number, at: number): void => {
-    re[a * width + b] = re[b * width + a] = sums[p + at]!;
-    im[a * width + b] = sums[p + at + 1]!;
-    im[b * width + a] = -sums[p + at + 1]!;
-  };
   for (let k = 0, p = 0; k < bins; k++, p += SUMS) {
-    mutual(p, 0, 1, 4);
-    mutual(p, 0, 2, 6);
-    mutual(p, 1, 2, 8);
+    mutual(re, im, width, 0, 1, sums[p + 4]!, sums[p + 5]!);
+    mutual(re, im, width, 0, 2, sums[p + 6]!, sums[p + 7]!);
+    mutual(re, im, width, 1, 2, sums[p + 8]!, sums[p + 9]!);
     for (let a = 0; a < COUNT; a++) {
       re[a * width + a] = sums[p + a]! * (1 + RIDGE) + 1e-300;
       im[a * width + a] = 0;
@@ -85,13 +80,21 @@ export function jointResponses(sums: Float64Array, turns: number): Inputs {
 }
 
 /** What the inputs give through the responses. @param into is overwritten */
-export function through([a, b, c]: Inputs, [f, g, h]: Inputs, into: Spectrum): void {
+export function answer([a, b, c]: Inputs, [f, g, h]: Inputs, into: Spectrum): void {
   const [aRe, aIm, bRe, bIm, cRe, cIm] = [a.re, a.im, b.re, b.im, c.re, c.im];
   const [fRe, fIm, gRe, gIm, hRe, hIm] = [f.re, f.im, g.re, g.im, h.re, h.im];
-  for (let k = 0; k < into.re.length; k++) {
-    into.re[k] = aRe[k]! * fRe[k]! - aIm[k]! * fIm[k]! + bRe[k]! * gRe[k]! - bIm[k]! * gIm[k]! + cRe[k]! * hRe[k]! - cIm[k]! * hIm[k]!;
-    into.im[k] = aRe[k]! * fIm[k]! + aIm[k]! * fRe[k]! + bRe[k]! * gIm[k]! + bIm[k]! * gRe[k]! + cRe[k]! * hIm[k]! + cIm[k]! * hRe[k]!;
+  const { re, im } = into;
+  for (let k = 0; k < re.length; k++) {
+    re[k] = aRe[k]! * fRe[k]! - aIm[k]! * fIm[k]! + bRe[k]! * gRe[k]! - bIm[k]! * gIm[k]! + cRe[k]! * hRe[k]! - cIm[k]! * hIm[k]!;
+    im[k] = aRe[k]! * fIm[k]! + aIm[k]! * fRe[k]! + bRe[k]! * gIm[k]! + bIm[k]! * gRe[k]! + cRe[k]! * hIm[k]! + cIm[k]! * hRe[k]!;
   }
+}
+
+/** Enters a mutual spectrum and its mirror. */
+function mutual(re: Float64Array, im: Float64Array, width: number, a: number, b: number, real: number, imaginary: number): void {
+  re[a * width + b] = re[b * width + a] = real;
+  im[a * width + b] = imaginary;
+  im[b * width + a] = -imaginary;
 }
 
 /** Gauss' elimination of a small positive Hermitian system, its right side in the last column, where the answer is left. */

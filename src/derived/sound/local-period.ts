@@ -17,13 +17,18 @@ export function localPeriod(times: readonly number[], period: number): (time: nu
   }
   if (spans.length < 5) return () => period;
   const smooth = runningMedian(spans, 5).map((p) => Math.min(1.3 * period, Math.max(0.7 * period, p)));
-  return (time) => {
-    let [low, high] = [0, middles.length - 1];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (middles[middle]! < time) low = middle + 1;
-      else high = middle;
-    }
-    return smooth[low]!;
-  };
+  const places = Float64Array.from(middles);
+  return (time) => smooth[placeOf(places, time)]!;
+}
+
+/** First place that is not before a time, or the last. */
+function placeOf(places: Float64Array, time: number): number {
+  let low = 0;
+  let high = places.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle]! < time) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -1,7 +1,7 @@
 import { bootstrap, quantile, vertex } from '../../methods/signal/index.ts';
 import type { Estimate } from './beat-result.ts';
 import { meanLogs, type Fold } from './fold.ts';
-import { foldRise, type FoldRise } from './fold-rise.ts';
+import { risesOf, type FoldRise } from './fold-rise.ts';
 import { highest } from './highest.ts';
 
 const ROUNDS = 48;
@@ -29,10 +29,9 @@ export function locateSecond(fold: Fold, rise: FoldRise, wetRises: Float64Array,
   const lagIn = (rises: Float64Array): number => bestLag(shape, profile(fold, rises, weights, place, wander));
   const lag = place < origin ? 0.5 * (lagIn(rise.rises) + lagIn(wetRises)) : lagIn(rise.rises);
   const value = (lag + place - origin) * fold.step + OFFSET;
-  const piece = cutOut(fold, rise, place);
+  const piece = cutOut(fold, place);
   const drawn = bootstrap(piece.fold.blows, ROUNDS, draw, (chosen) => {
-    const { rises } = foldRise(piece.fold, meanLogs(piece.fold, chosen), { after: 0, before: 0 }, piece.spreads);
-    return bestLag(shape, profile(piece.fold, rises, weights, place - piece.from, wander));
+    return bestLag(shape, profile(piece.fold, risesOf(piece.fold, meanLogs(piece.fold, chosen)), weights, place - piece.from, wander));
   });
   const spread = drawn.length > 0 ? quantile(drawn, 0.975) - quantile(drawn, 0.025) : 2 * wander;
   const half = Math.hypot(WIDTH * 0.5 * spread * fold.step, 1.96 * LEAST_SPREAD);
@@ -69,20 +68,18 @@ function peakOf(row: Float64Array, place: number): number {
 }
 
 /** The fold's surroundings of one place, with at most 300 blows, so that drawing again is cheap. */
-function cutOut(fold: Fold, rise: FoldRise, place: number): { fold: Fold; spreads: Float64Array; from: number } {
+function cutOut(fold: Fold, place: number): { fold: Fold; from: number } {
   const reach = Math.round(0.018 / fold.step);
   const from = Math.max(0, place - reach);
   const places = Math.min(fold.places, place + reach + 1) - from;
   const blows = Math.min(MOST_BLOWS, fold.blows);
   const logs = new Float32Array(blows * fold.bands * places);
-  const spreads = new Float64Array(fold.bands * places);
   for (let band = 0; band < fold.bands; band++) {
-    spreads.set(rise.spreads.subarray(band * fold.places + from, band * fold.places + from + places), band * places);
     for (let b = 0; b < blows; b++) {
       const blow = Math.floor((b * fold.blows) / blows);
       const at = (blow * fold.bands + band) * fold.places + from;
       logs.set(fold.logs.subarray(at, at + places), (b * fold.bands + band) * places);
     }
   }
-  return { fold: { ...fold, firstDelay: fold.firstDelay + from * fold.step, places, blows, logs, means: new Float64Array(0) }, spreads, from };
+  return { fold: { ...fold, firstDelay: fold.firstDelay + from * fold.step, places, blows, logs, means: new Float64Array(0) }, from };
 }

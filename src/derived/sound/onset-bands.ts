@@ -1,4 +1,4 @@
-import { allBandEnergies, quantile, robustSpread, sorted } from '../../methods/signal/index.ts';
+import { allBandEnergies, quantile, robustSpread, sorted, takeLogarithms } from '../../methods/signal/index.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import { soundingParts, thinnedParts, type Part } from './sounding-parts.ts';
 
@@ -33,11 +33,11 @@ export function onsetBands(sound: PreparedSound): OnsetBands {
   const edges = EDGES.slice(1).map((high, b) => [EDGES[b]!, high] as const).filter(([low]) => low < 0.4 * sound.rate);
   const bands = allBandEnergies(sound.samples, edges, sound.rate, sound.hop);
   const parts = soundingParts(bands, sound.frameRate);
-  bands.forEach((energies, b) => {
+  for (const [b, energies] of bands.entries()) {
     const ahead = Math.round((b === 0 ? 0.02 : 0.009) * sound.frameRate);
     const behind = Math.round((b === 0 ? 0.02 : b === 1 ? 0.015 : 0.01) * sound.frameRate);
     rises.push(scaled(decibelRise(energies, ahead, behind, parts), parts));
-  });
+  }
   return { rises, frameRate: sound.frameRate, frames, parts, bright: bands[Math.min(BRIGHT, bands.length - 1)] ?? new Float32Array(frames) };
 }
 
@@ -47,43 +47,76 @@ export function onsetBands(sound: PreparedSound): OnsetBands {
  */
 export function decibelRise(energies: Float32Array, ahead: number, behind: number, parts: readonly Part[] = [[0, energies.length]]): Float32Array {
   const frames = energies.length;
-  const out = new Float32Array(frames);
-  if (frames === 0) return out;
+  if (frames === 0) return new Float32Array(0);
   const sums = new Float64Array(frames + 1);
   const sumsOfSums = new Float64Array(frames + 1);
-  for (let i = 0; i < frames; i++) {
-    sums[i + 1] = sums[i]! + energies[i]!;
-    sumsOfSums[i + 1] = sumsOfSums[i]! + sums[i + 1]!;
-  }
+  sumUp(energies, sums, sumsOfSums);
   // A floor well under the quietest frames keeps digital silence from looking like a rise without end.
   const held = parts.reduce((sum, [from, to]) => sum + to - from, 0);
   const floor = 0.05 * quantile(sorted(thinnedParts(energies, parts, 16)), 0.1) + 1e-5 * (sums[frames]! / held) + 1e-20;
+  const out = ratios(sums, sumsOfSums, ahead, behind, floor);
+  takeLogarithms(out);
+  scale(out, 10 / Math.LN10);
+  return out;
+}
+
+// Loops over all frames stand in functions of their own, which are compiled once and kept.
+
+function sumUp(row: Float32Array, sums: Float64Array, sumsOfSums: Float64Array): void {
+  let sum = 0;
+  let sumOfSums = 0;
+  for (let i = 0; i < row.length; i++) {
+    sum += row[i]!;
+    sumOfSums += sum;
+    sums[i + 1] = sum;
+    sumsOfSums[i + 1] = sumOfSums;
+  }
+}
+
+/** Energy ahead over energy behind, both above the floor; 1 at the first frame. */
+function ratios(sums: Float64Array, sumsOfSums: Float64Array, ahead: number, behind: number, floor: number): Float32Array {
+  const frames = sums.length - 1;
+  const out = new Float32Array(frames);
+  out[0] = 1;
   for (let i = 1; i < frames; i++) {
     const to = Math.min(frames, i + ahead);
     const from = Math.max(0, i - behind);
     const span = to - i;
     const after = (sumsOfSums[to]! - sumsOfSums[i]! - span * sums[i]!) / ((span * (span + 1)) / 2);
     const before = (sums[i]! - sums[from]!) / (i - from);
-    out[i] = 10 * Math.log10((after + floor) / (before + floor));
+    out[i] = (after + floor) / (before + floor);
   }
   return out;
 }
 
+function scale(row: Float32Array, factor: number): void {
+  for (let i = 0; i < row.length; i++) row[i] = factor * row[i]!;
+}
+
 function scaled(rises: Float32Array, parts: readonly Part[]): Float32Array {
   const spread = Math.max(0.3, robustSpread(thinnedParts(rises, parts, 7)));
+  cap(rises, 1 / spread);
+  return rises;
+}
+
+/** Rises in spreads; falling counts as none, and what lies beyond the cap counts little. */
+function cap(rises: Float32Array, factor: number): void {
   for (let i = 0; i < rises.length; i++) {
-    const rise = Math.max(0, rises[i]! / spread);
+    const rise = Math.max(0, factor * rises[i]!);
     rises[i] = rise <= CAP ? rise : CAP + BEYOND_CAP * (rise - CAP);
   }
-  return rises;
 }
 
 /** Weighted sum of the rises. @param weights one a band; absent gives all the same */
 export function novelty(bands: OnsetBands, weights?: readonly number[]): Float32Array {
   const out = new Float32Array(bands.frames);
-  bands.rises.forEach((row, b) => {
+  for (const [b, row] of bands.rises.entries()) {
     const weight = weights?.[b] ?? 1 / bands.rises.length;
-    if (weight > 0) for (let i = 0; i < row.length; i++) out[i] = out[i]! + weight * row[i]!;
-  });
+    if (weight > 0) addWeighted(out, row, weight);
+  }
   return out;
+}
+
+function addWeighted(into: Float32Array, row: Float32Array, weight: number): void {
+  for (let i = 0; i < row.length; i++) into[i] = into[i]! + weight * row[i]!;
 }

@@ -1,4 +1,5 @@
 import { median } from '../../methods/signal/index.ts';
+import { highest } from './highest.ts';
 import type { OnsetBands } from './onset-bands.ts';
 import type { Track } from './track-blows.ts';
 
@@ -35,9 +36,9 @@ function clickAfter(bands: OnsetBands, { times, period }: Track): number {
   const half = Math.floor(0.5 * period * frameRate);
   if (upper.length < 2 || half < 20) return 0;
   const folds = upper.map((row) => standardFold(row, times.map((t) => Math.round(t * frameRate)), half));
-  const sum = Float64Array.from(folds[0]!, (_, i) => folds.reduce((s, fold) => s + fold[i]!, 0) / Math.sqrt(folds.length));
-  let top = 0;
-  for (let i = 0; i < sum.length; i++) if (sum[i]! > sum[top]!) top = i;
+  const sum = new Float64Array(folds[0]!.length);
+  for (const fold of folds) addRow(sum, fold, 1 / Math.sqrt(folds.length));
+  const top = highest(sum, half, half);
   let [here, third] = [0, 0];
   for (let i = 0; i < sum.length; i++) {
     if (Math.abs(i - half) <= AT_MARKS * frameRate) here = Math.max(here, sum[i]!);
@@ -51,8 +52,10 @@ function clickAfter(bands: OnsetBands, { times, period }: Track): number {
 /** Mean rise by place in the turn, from its middle value and in its standard errors. */
 function standardFold(row: Float32Array, centres: readonly number[], half: number): Float64Array {
   const sums = new Float64Array(2 * half + 1);
-  for (const centre of centres) for (let i = -half; i <= half; i++) sums[i + half] = sums[i + half]! + Math.min(CAP, row[centre + i] ?? 0) / centres.length;
-  const smooth = sums.map((value, i) => ((sums[i - 1] ?? value) + value + (sums[i + 1] ?? value)) / 3);
+  for (const centre of centres) addCapped(sums, row, centre - half);
+  const smooth = new Float64Array(sums.length);
+  const last = sums.length - 1;
+  for (let i = 0; i <= last; i++) smooth[i] = (sums[Math.max(0, i - 1)]! + sums[i]! + sums[Math.min(last, i + 1)]!) / 3 / centres.length;
   const middle = median(smooth);
   let [mean, square, count] = [0, 0, 0];
   for (let i = 0; i < row.length; i += 7, count++) {
@@ -60,5 +63,14 @@ function standardFold(row: Float32Array, centres: readonly number[], half: numbe
     square += row[i]! ** 2;
   }
   const error = Math.sqrt(Math.max(1e-9, square / count - (mean / count) ** 2) / centres.length);
-  return smooth.map((value) => (value - middle) / error);
+  for (let i = 0; i <= last; i++) smooth[i] = (smooth[i]! - middle) / error;
+  return smooth;
+}
+
+function addRow(into: Float64Array, row: Float64Array, weight: number): void {
+  for (let i = 0; i < into.length; i++) into[i] = into[i]! + weight * row[i]!;
+}
+
+function addCapped(into: Float64Array, row: Float32Array, from: number): void {
+  for (let i = Math.max(0, -from), end = Math.min(into.length, row.length - from); i < end; i++) into[i] = into[i]! + Math.min(CAP, row[from + i]!);
 }

@@ -6,9 +6,10 @@ import type { Track } from './track-blows.ts';
 
 /** Periods that explain the events too, by how much of the chosen chain's gain theirs reaches; at most three. */
 export function otherReadings(track: Track): OtherReading[] {
-  const best = Math.max(1e-9, ...track.periods.map((p) => p.chain.gain));
+  const periods = track.periods();
+  const best = Math.max(1e-9, ...periods.map((p) => p.chain.gain));
   const out: OtherReading[] = [];
-  for (const { period, chain } of track.periods) {
+  for (const { period, chain } of periods) {
     const ratio = period / track.period;
     if (Math.abs(ratio - 1) < 0.1 || out.some((o) => Math.abs(o.rate * period - 1) < 0.1)) continue;
     const kind = Math.abs(ratio - 2) < 0.1 ? 'half the rate' : Math.abs(ratio - 0.5) < 0.03 ? 'double the rate' : 'another rate';

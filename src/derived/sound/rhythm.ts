@@ -1,5 +1,6 @@
+import { middleOf } from '../../methods/signal/index.ts';
 import type { OnsetBands } from './onset-bands.ts';
-import { risesAt } from './rises-at.ts';
+import { highestOf, risesAt } from './rises-at.ts';
 import type { Track } from './track-blows.ts';
 
 /** A chain whose strokes are unlike one another in a way that comes again and again: several impacts a turn, or music. */
@@ -34,25 +35,25 @@ export function rhythmOf(bands: OnsetBands, track: Track): Rhythm | undefined {
   const rows = new Map<number, Float64Array>();
   const mean = new Float64Array(bands.rises.length);
   let stroke = 0;
-  times.forEach((time, i) => {
-    if (i > 0) stroke += Math.max(1, Math.round((time - times[i - 1]!) / periodAt(time)));
-    const row = risesAt(bands, time);
-    row.forEach((value, b) => (mean[b] = mean[b]! + value / times.length));
+  for (let i = 0; i < times.length; i++) {
+    if (i > 0) stroke += Math.max(1, Math.round((times[i]! - times[i - 1]!) / periodAt(times[i]!)));
+    const row = risesAt(bands, times[i]!);
+    addRow(mean, row, 1 / times.length);
     rows.set(stroke, row);
-  });
+  }
   let whole = 0;
-  for (const row of rows.values()) row.forEach((value, b) => {
-    row[b] = value - mean[b]!;
-    whole += row[b]! ** 2 / rows.size;
-  });
-  if (!(whole > UNLIKE * mean.reduce((sum, m) => sum + m * m, 0))) return undefined;
+  for (const row of rows.values()) {
+    addRow(row, mean, -1);
+    whole += product(row, row) / rows.size;
+  }
+  if (!(whole > UNLIKE * product(mean, mean))) return undefined;
   const likeness = (lag: number): number => {
     let [sum, count] = [0, 0];
     for (const [at, row] of rows) {
       const other = rows.get(at + lag);
       if (!other) continue;
       count++;
-      row.forEach((value, b) => (sum += value * other[b]!));
+      sum += product(row, other);
     }
     return count >= 20 ? sum / count / whole : 0;
   };
@@ -64,6 +65,16 @@ export function rhythmOf(bands: OnsetBands, track: Track): Rhythm | undefined {
   return best;
 }
 
+function addRow(into: Float64Array, row: Float64Array, weight: number): void {
+  for (let b = 0; b < into.length; b++) into[b] = into[b]! + weight * row[b]!;
+}
+
+function product(row: Float64Array, other: Float64Array): number {
+  let sum = 0;
+  for (let b = 0; b < row.length; b++) sum += row[b]! * other[b]!;
+  return sum;
+}
+
 /**
  * The rises less what the turns of a rhythm before and after foretell (their median, a millisecond to either side
  * allowed). What does not keep to the rhythm stays.
@@ -72,26 +83,23 @@ export function rhythmOf(bands: OnsetBands, track: Track): Rhythm | undefined {
 export function withoutRhythm(bands: OnsetBands, rhythm: Rhythm): OnsetBands | undefined {
   const turn = exactTurn(bands, rhythm.turn);
   if (5 * turn > bands.frames) return undefined;
-  const rises = bands.rises.map((row) => {
-    const wide = new Float32Array(row.length);
-    for (let i = 0; i < row.length; i++) wide[i] = Math.max(row[i]!, row[i - 1] ?? 0, row[i + 1] ?? 0, row[i - 2] ?? 0, row[i + 2] ?? 0);
-    const out = new Float32Array(row.length);
-    const values: number[] = [];
-    for (let i = 0; i < row.length; i++) {
-      if (row[i] === 0) continue;
-      values.length = 0;
-      for (const k of TURNS) {
-        const value = wide[i + Math.round(k * turn)];
-        if (value !== undefined) values.push(value);
-      }
-      values.sort((a, b) => a - b);
-      const middle = values.length >> 1;
-      const foretold = values.length % 2 === 1 ? values[middle]! : (values[middle - 1]! + values[middle]!) / 2;
-      out[i] = foretold > FORETOLD ? Math.max(0, row[i]! - foretold) : row[i]!;
-    }
-    return out;
-  });
-  return { ...bands, rises };
+  return { ...bands, rises: bands.rises.map((row) => withoutForetold(row, turn)) };
+}
+
+function withoutForetold(row: Float32Array, turn: number): Float32Array {
+  const wide = new Float32Array(row.length);
+  for (let i = 0; i < row.length; i++) wide[i] = highestOf(row, i - 2, i + 2);
+  const out = new Float32Array(row.length);
+  const values = new Float64Array(TURNS.length);
+  const steps = TURNS.map((k) => Math.round(k * turn));
+  for (let i = 0; i < row.length; i++) {
+    if (row[i] === 0) continue;
+    let count = 0;
+    for (const step of steps) if (i + step >= 0 && i + step < wide.length) values[count++] = wide[i + step]!;
+    const foretold = middleOf(values, count);
+    out[i] = foretold > FORETOLD ? Math.max(0, row[i]! - foretold) : row[i]!;
+  }
+  return out;
 }
 
 /** Frames of one turn, made finer: where the rises are most alike a turn later, near the length given. */
@@ -104,10 +112,17 @@ function exactTurn(bands: OnsetBands, turn: number): number {
     for (const third of [0, 1 / 3, 2 / 3]) {
       const far = Math.round(3 * (lag + third));
       let sum = 0;
-      for (const row of bands.rises) for (let i = 0; i + far < row.length; i += 1) sum += row[i]! * row[i + far]!;
+      for (const row of bands.rises) sum += productAcross(row, far);
       sum /= Math.max(1, bands.frames - far);
       if (sum > top) [top, best] = [sum, lag + third];
     }
   }
   return best;
+}
+
+/** Sum over a row of each value times the one so many places on. */
+function productAcross(row: Float32Array, far: number): number {
+  let sum = 0;
+  for (let i = 0; i + far < row.length; i++) sum += row[i]! * row[i + far]!;
+  return sum;
 }

@@ -115,12 +115,14 @@ function followDown(times: readonly number[], events: readonly Candidate[], leas
 
 /** Onsets of the run's stretch that are none of its blows; times in order. */
 export function othersAmong(times: readonly number[], events: readonly Candidate[]): Candidate[] {
+  const out: Candidate[] = [];
   let i = 0;
-  return events.filter((event) => {
-    if (event.time < times[0]! || event.time > times[times.length - 1]!) return false;
+  for (const event of events) {
+    if (event.time < times[0]! || event.time > times[times.length - 1]!) continue;
     while (i + 1 < times.length && Math.abs(times[i + 1]! - event.time) <= Math.abs(times[i]! - event.time)) i++;
-    return Math.abs(times[i]! - event.time) > NEAR;
-  });
+    if (Math.abs(times[i]! - event.time) > NEAR) out.push(event);
+  }
+  return out;
 }
 
 /** How many blows at the end come slower and slower. */

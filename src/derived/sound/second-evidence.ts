@@ -1,5 +1,5 @@
-import { median } from '../../methods/signal/index.ts';
-import { AHEAD, combineBands, risesOf, usualSpreads, type FoldRise, type FoldShape, type Guard } from './fold-rise.ts';
+import { middleOf } from '../../methods/signal/index.ts';
+import { AHEAD, combineBands, risesOf, usualSpreads, type FoldRise, type FoldShape, type Guard, type Places } from './fold-rise.ts';
 import { highest } from './highest.ts';
 
 /** Mean logarithmic energies of a folded turn, index band * places + place, and how finely its rises are known. */
@@ -40,36 +40,59 @@ const LEAST_SHARE = 0.6;
 
 /**
  * @param given the origin and the least spreads by band, from the whole turn, when only a piece of it is looked at
- * @param only places from and to that are asked about
+ * @param only places that are asked about: elsewhere only the dry rises are right
  */
-export function evidenceOf(means: FoldedMeans, nearest: Guard, given?: { readonly origin: number; readonly least: readonly number[] }, only?: readonly [number, number]): Evidence & { readonly least: readonly number[] } {
+export function evidenceOf(means: FoldedMeans, nearest: Guard, given?: { readonly origin: number; readonly least: readonly number[] }, only?: Places): Evidence & { readonly least: readonly number[] } {
   const { shape } = means;
   const { places, bands } = shape;
   const rises = risesOf(shape, means.dry);
-  const wetRises = risesOf(shape, means.wet);
+  const wetRises = risesOf(shape, means.wet, only);
   const plain = usualSpreads(shape, rises, nearest, only);
   const middle = (places - 1) / 2;
   const origin = given?.origin ?? highest(combineBands(shape, rises, plain), middle, Math.round(0.005 / shape.step));
-  const spreads = plain.map((spread, i) => Math.hypot(spread, LEFTOVER * Math.min(MOST_LEFTOVER, Math.abs(wetRises[i]!))));
+  const spreads = widened(plain, wetRises);
   const least = given?.least ?? leastSpreads(shape, plain, nearest);
-  const drawnSpreads = means.errors.map((error, i) => Math.max(Math.hypot(DRAWN_WIDTH * Math.max(LEAST_ERROR, error), DRAWN_LEFTOVER * Math.min(MOST_DRAWN_LEFTOVER, Math.abs(wetRises[i]!))), least[Math.floor(i / places)]!));
-  const half = (n: 0 | 1): Float64Array => combineBands(shape, risesOf(shape, means.halves[n]), drawnSpreads);
+  const drawnSpreads = drawnWidened(means.errors, wetRises, least, places);
+  const half = (n: 0 | 1): Float64Array => combineBands(shape, risesOf(shape, means.halves[n], only), drawnSpreads, only);
   return {
     means, origin, wetRises, drawnSpreads, least,
-    usual: { rises, spreads, combined: combineBands(shape, rises, spreads) },
-    drawn: combineBands(shape, rises, drawnSpreads), drawnHalves: bands > 0 ? [half(0), half(1)] : [new Float64Array(places), new Float64Array(places)],
+    usual: { rises, spreads, combined: combineBands(shape, rises, spreads, only) },
+    drawn: combineBands(shape, rises, drawnSpreads, only), drawnHalves: bands > 0 ? [half(0), half(1)] : [new Float64Array(places), new Float64Array(places)],
   };
 }
 
+/** Spreads with what a tail's own rise may leave over. */
+function widened(spreads: Float64Array, wetRises: Float64Array): Float64Array {
+  const out = new Float64Array(spreads.length);
+  for (let i = 0; i < out.length; i++) {
+    const over = LEFTOVER * Math.min(MOST_LEFTOVER, Math.abs(wetRises[i]!));
+    out[i] = Math.sqrt(spreads[i]! * spreads[i]! + over * over);
+  }
+  return out;
+}
+
+function drawnWidened(errors: Float64Array, wetRises: Float64Array, least: readonly number[], places: number): Float64Array {
+  const out = new Float64Array(errors.length);
+  for (let i = 0; i < out.length; i++) {
+    const own = DRAWN_WIDTH * Math.max(LEAST_ERROR, errors[i]!);
+    const over = DRAWN_LEFTOVER * Math.min(MOST_DRAWN_LEFTOVER, Math.abs(wetRises[i]!));
+    out[i] = Math.max(Math.sqrt(own * own + over * over), least[Math.floor(i / places)]!);
+  }
+  return out;
+}
+
 function leastSpreads({ firstDelay, step, places, bands }: FoldShape, spreads: Float64Array, nearest: Guard): number[] {
-  return Array.from({ length: bands }, (_, band) => {
-    const row: number[] = [];
+  const row = new Float64Array(places);
+  const out: number[] = [];
+  for (let band = 0; band < bands; band++) {
+    let count = 0;
     for (let i = 0; i < places; i++) {
       const delay = firstDelay + i * step;
-      if (delay >= nearest.after || delay <= -nearest.before) row.push(spreads[band * places + i]!);
+      if (delay >= nearest.after || delay <= -nearest.before) row[count++] = spreads[band * places + i]!;
     }
-    return LEAST_SHARE * (row.length > 0 ? median(row) : 1);
-  });
+    out.push(LEAST_SHARE * (count > 0 ? middleOf(row, count) : 1));
+  }
+  return out;
 }
 
 /** s on either side of a place whose rises are compared with the blow's */
@@ -90,11 +113,7 @@ export const FEATURES = ['usual', 'drawn', 'halves', 'kept', 'aboveRest', 'likeB
  * @param blowRises dB, dry rises of the turn that holds the blow, and its place in it, where a piece without the blow is looked at
  */
 export function featuresAt(e: Evidence, place: number, rest: number, blow: { readonly rises: Float64Array; readonly places: number; readonly origin: number }): number[] {
-  const top = (row: Float64Array): number => {
-    let most = -Infinity;
-    for (let i = Math.max(0, place - NEAR); i <= Math.min(row.length - 1, place + NEAR); i++) most = Math.max(most, row[i]!);
-    return most;
-  };
+  const top = (row: Float64Array): number => row[highest(row, place, NEAR)]!;
   const { places, bands, step } = e.means.shape;
   const weights = Array.from({ length: bands }, (_, band) => 1e-3 + Math.min(5, Math.max(0, e.usual.rises[band * places + place]! / e.drawnSpreads[band * places + place]!)));
   const drawn = top(e.drawn);
@@ -109,43 +128,54 @@ const signedLog = (x: number): number => Math.sign(x) * Math.log1p(Math.abs(x));
 
 /** Share of the energy that the recording gains at a place which is left when the tails are out, bands weighted; 1 where it gains none. */
 function keptShare({ means: { shape, dry, wet } }: Evidence, place: number, weights: readonly number[]): number {
-  const [ahead, apart] = [Math.round(AHEAD / shape.step), Math.round(0.001 / shape.step)];
-  const gain = (row: Float64Array, at: number): number => {
-    const mean = (from: number, to: number): number => {
-      let [sum, count] = [0, 0];
-      for (let i = Math.max(0, from); i < Math.min(shape.places, to); i++, count++) sum += Math.exp(row[at + i]!);
-      return count > 0 ? sum / count : 0;
-    };
-    return mean(place, place + ahead) - mean(place - apart - ahead, place - apart);
-  };
   let [sum, whole] = [0, 0];
   for (let band = 0; band < shape.bands; band++) {
-    const [left, heard] = [gain(dry, band * shape.places), gain(wet, band * shape.places)];
+    const [left, heard] = [gainAt(shape, dry, band * shape.places, place), gainAt(shape, wet, band * shape.places, place)];
     sum += weights[band]! * Math.min(1, Math.max(0, left / Math.max(1e-30, heard, left)));
     whole += weights[band]!;
   }
   return sum / whole;
 }
 
+/** What the energy after a place exceeds that before it by, in one band that begins at `at`. */
+function gainAt({ step, places }: FoldShape, row: Float64Array, at: number, place: number): number {
+  const [ahead, apart] = [Math.round(AHEAD / step), Math.round(0.001 / step)];
+  return meanEnergy(row, at, Math.max(0, place), Math.min(places, place + ahead)) - meanEnergy(row, at, Math.max(0, place - apart - ahead), Math.min(places, place - apart));
+}
+
+function meanEnergy(row: Float64Array, at: number, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += Math.exp(row[at + i]!);
+  return to > from ? sum / (to - from) : 0;
+}
+
 /** Greatest normalised correlation of the rises around a place with those around the blow, within a few places. */
 function likeBlow({ means: { shape }, usual: { rises } }: Evidence, place: number, weights: readonly number[], blow: { readonly rises: Float64Array; readonly places: number; readonly origin: number }): number {
   const reach = Math.round(SHAPE / shape.step);
-  const profile = (row: Float64Array, width: number, at: number): Float64Array => {
-    const out = new Float64Array(2 * reach + 1);
-    for (let band = 0; band < shape.bands; band++) for (let k = -reach; k <= reach; k++) out[k + reach] = out[k + reach]! + weights[band]! * Math.max(0, row[band * width + Math.max(0, Math.min(width - 1, at + k))]!);
-    return out;
-  };
-  const shapeOfBlow = profile(blow.rises, blow.places, blow.origin);
+  const shapeOfBlow = profile(blow.rises, blow.places, blow.origin, reach, weights);
+  const own = profile(rises, shape.places, place, reach + 2 * NEAR, weights);
   let best = 0;
-  for (let at = place - 2 * NEAR; at <= place + 2 * NEAR; at++) {
-    const own = profile(rises, shape.places, at);
-    let [xy, xx, yy] = [0, 0, 1e-9];
-    for (let i = 0; i < own.length; i++) {
-      xy += own[i]! * shapeOfBlow[i]!;
-      xx += own[i]! ** 2;
-      yy += shapeOfBlow[i]! ** 2;
-    }
-    best = Math.max(best, xy / Math.sqrt(xx * yy + 1e-9));
-  }
+  for (let from = 0; from <= 4 * NEAR; from++) best = Math.max(best, likeness(own, from, shapeOfBlow));
   return best;
+}
+
+/** Rises around a place, bands weighted; beyond the ends the last one stands. */
+function profile(rises: Float64Array, places: number, place: number, reach: number, weights: readonly number[]): Float64Array {
+  const out = new Float64Array(2 * reach + 1);
+  for (let band = 0; band < weights.length; band++)
+    for (let k = 0; k < out.length; k++) out[k] = out[k]! + weights[band]! * Math.max(0, rises[band * places + Math.max(0, Math.min(places - 1, place + k - reach))]!);
+  return out;
+}
+
+function likeness(row: Float64Array, from: number, shape: Float64Array): number {
+  let xy = 0;
+  let xx = 0;
+  let yy = 1e-9;
+  for (let i = 0; i < shape.length; i++) {
+    const [x, y] = [row[from + i]!, shape[i]!];
+    xy += x * y;
+    xx += x * x;
+    yy += y * y;
+  }
+  return xy / Math.sqrt(xx * yy + 1e-9);
 }

@@ -44,11 +44,15 @@ function addedEnergies(fold: Fold, place: number): Float64Array {
   for (let blow = 0; blow < fold.blows; blow++) {
     for (let band = 0; band < fold.bands; band++) {
       const at = (blow * fold.bands + band) * fold.places;
-      let [after, afterCount, before, beforeCount] = [0, 0, 0, 0];
-      for (let i = place - 1; i < Math.min(fold.places, place + ahead); i++, afterCount++) after += Math.exp(fold.logs[at + i]!);
-      for (let i = Math.max(0, place - apart - behind); i < place - apart; i++, beforeCount++) before += Math.exp(fold.logs[at + i]!);
-      if (afterCount > 0 && beforeCount > 0) out[blow] = out[blow]! + after / afterCount - before / beforeCount;
+      const [end, first] = [Math.min(fold.places, place + ahead), Math.max(0, place - apart - behind)];
+      if (end > place - 1 && place - apart > first) out[blow] = out[blow]! + meanEnergy(fold.logs, at + place - 1, at + end) - meanEnergy(fold.logs, at + first, at + place - apart);
     }
   }
   return out;
+}
+
+function meanEnergy(logs: Float32Array, from: number, to: number): number {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += Math.exp(logs[i]!);
+  return sum / (to - from);
 }

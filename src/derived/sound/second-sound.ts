@@ -55,7 +55,7 @@ export function findSecond({ dry, response }: WithoutTails, wet: Float32Array, r
   const fold = foldTurns(dry, rate, hop, times, reachOf(period));
   if (!fold) return undefined;
   const nearest = nearestOf(jitter, period);
-  const means: FoldedMeans = { shape: fold, dry: fold.means, halves: [halfOf(fold, 0), halfOf(fold, 1)], wet: meansLike(fold, wet, rate, hop, times), errors: turnSpreads(fold) };
+  const means: FoldedMeans = { shape: fold, dry: fold.means, halves: halvesOf(fold), wet: meansLike(fold, wet, rate, hop, times), errors: turnSpreads(fold) };
   const evidence = evidenceOf(means, nearest);
   const { origin, usual: rise } = evidence;
   const likely = best(likelyPlaces(evidence, nearest, period));
@@ -93,9 +93,13 @@ export const nearestOf = (jitter: number, period: number): Guard => ({ after: NE
 /** s; an echo within this of a second sound is meant by it */
 const NEAR_ECHO = 0.012;
 
-/** Every other turn. */
-function halfOf(fold: Fold, half: 0 | 1): Float64Array {
-  return meanLogs(fold, Array.from({ length: Math.floor((fold.blows - half + 1) / 2) }, (_, i) => 2 * i + half));
+/** Means of every other turn, from the first and from the second; what the first leaves of all is the second. */
+function halvesOf(fold: Fold): [Float64Array, Float64Array] {
+  const first = meanLogs(fold, Array.from({ length: Math.ceil(fold.blows / 2) }, (_, i) => 2 * i));
+  const share = Math.ceil(fold.blows / 2) / fold.blows;
+  const second = new Float64Array(first.length);
+  for (let i = 0; i < second.length; i++) second[i] = (fold.means[i]! - share * first[i]!) / (1 - share);
+  return [first, second];
 }
 
 function best(places: readonly LikelyPlace[]): { place: number; odds: number } | undefined {

@@ -1,6 +1,7 @@
 import { quantile, sorted } from '../../methods/signal/index.ts';
 import type { Fold } from './fold.ts';
 import type { FoldRise } from './fold-rise.ts';
+import { highest } from './highest.ts';
 
 const AHEAD = 0.005;
 const BEHIND = 0.008;
@@ -22,30 +23,30 @@ export function shareOfStrokes(fold: Fold, rise: FoldRise, place: number, neares
     if ((delay > -nearest.before && delay < nearest.after) || Math.abs(at - place) * fold.step < 0.02) continue;
     controls.push(at);
   }
-  const own = Array.from({ length: fold.blows }, (_, blow) => strongestRise(blow, place));
+  const own = Array.from({ length: fold.blows }, (_, blow) => strongestRise(fold, weights, near, blow, place));
   if (controls.length === 0) return { heard: own.map(() => true), share: 1 };
   const background: number[] = [];
-  for (let blow = 0; blow < fold.blows; blow += Math.max(1, Math.floor(fold.blows / 60))) for (const at of controls) background.push(strongestRise(blow, at));
+  for (let blow = 0; blow < fold.blows; blow += Math.max(1, Math.floor(fold.blows / 60))) for (const at of controls) background.push(strongestRise(fold, weights, near, blow, at));
   const least = quantile(sorted(background), 1 - BY_CHANCE);
   const heard = own.map((value) => value > least);
   const passed = heard.filter(Boolean).length / Math.max(1, heard.length);
   return { heard, share: Math.min(1, Math.max(0, (passed - BY_CHANCE) / (1 - BY_CHANCE))) };
+}
 
-  function strongestRise(blow: number, at: number): number {
-    let top = -Infinity;
-    const [ahead, behind] = [Math.round(AHEAD / fold.step), Math.round(BEHIND / fold.step)];
-    for (let shift = -near; shift <= near; shift += 2) {
-      let sum = 0;
-      for (let band = 0; band < fold.bands; band++) {
-        if (weights[band]! === 0) continue;
-        const from = (blow * fold.bands + band) * fold.places;
-        let [after, before] = [0, 0];
-        for (let i = 0; i < ahead; i++) after += fold.logs[from + Math.min(fold.places - 1, at + shift + i)]!;
-        for (let i = 1; i <= behind; i++) before += fold.logs[from + Math.max(0, at + shift - 1 - i)]!;
-        sum += weights[band]! * (after / ahead - before / behind);
-      }
-      top = Math.max(top, sum);
+/** Strongest rise of one turn near a place, bands weighted: means of the sums over what lies ahead and behind, which are kept as running sums. */
+function strongestRise(fold: Fold, weights: readonly number[], near: number, blow: number, at: number): number {
+  const [ahead, behind] = [Math.round(AHEAD / fold.step), Math.round(BEHIND / fold.step)];
+  const first = at - near - 1 - behind;
+  const sums = new Float64Array(2 * near + ahead + behind + 2);
+  const rises = new Float64Array(near + 1);
+  for (let band = 0; band < fold.bands; band++) {
+    if (weights[band]! === 0) continue;
+    const from = (blow * fold.bands + band) * fold.places;
+    for (let i = 0; i + 1 < sums.length; i++) sums[i + 1] = sums[i]! + fold.logs[from + Math.max(0, Math.min(fold.places - 1, first + i))]!;
+    for (let n = 0; n <= near; n++) {
+      const here = 2 * n + behind + 1;
+      rises[n] = rises[n]! + weights[band]! * ((sums[here + ahead]! - sums[here]!) / ahead - (sums[here - 1]! - sums[here - 1 - behind]!) / behind);
     }
-    return top;
   }
+  return rises[highest(rises, 0, near)]!;
 }

@@ -16,8 +16,8 @@ export function soundingParts(energies: readonly Float32Array[], frameRate: numb
   const frames = energies[0]?.length ?? 0;
   const sums = new Float64Array(frames);
   let mean = 0;
-  for (const row of energies) for (let i = 0; i < frames; i++) sums[i] = sums[i]! + row[i]!;
-  for (const sum of sums) mean += sum / frames;
+  for (const row of energies) addRow(sums, row);
+  for (let i = 0; i < frames; i++) mean += sums[i]! / frames;
   const least = NOTHING * mean;
   const longest = LONGEST_SILENCE * frameRate;
   const parts: Part[] = [];
@@ -37,7 +37,14 @@ export function soundingParts(energies: readonly Float32Array[], frameRate: numb
 
 /** Every `stride`th value of a row within the parts. @param stride 1 or more */
 export function thinnedParts(row: Float32Array, parts: readonly Part[], stride: number): Float64Array {
-  const out: number[] = [];
-  for (const [from, to] of parts) for (let i = from; i < to; i += stride) out.push(row[i]!);
-  return Float64Array.from(out);
+  let count = 0;
+  for (const [from, to] of parts) count += Math.ceil((to - from) / stride);
+  const out = new Float64Array(count);
+  let at = 0;
+  for (const [from, to] of parts) for (let i = from; i < to; i += stride) out[at++] = row[i]!;
+  return out;
+}
+
+function addRow(into: Float64Array, row: Float32Array): void {
+  for (let i = 0; i < into.length; i++) into[i] = into[i]! + row[i]!;
 }

@@ -34,7 +34,7 @@ export function sureBlows(bands: OnsetBands, times: readonly number[], periodAt:
   if (times.length < 2 * NEIGHBOURS) return stays;
   const others = othersAmong(times, events);
   const often = (others.length + 0.5) / (times[times.length - 1]! - times[0]!);
-  const alike = likeness(bands, times, others.map((other) => other.time));
+  const alike = likeness(bands, times, others);
   for (const [from, to] of stretches(times, periodAt)) {
     if (to - from < 2 * NEIGHBOURS) continue;
     const own = times.slice(from, to);
@@ -47,7 +47,8 @@ export function sureBlows(bands: OnsetBands, times: readonly number[], periodAt:
       return Math.log((Math.max(ODD, asBlow) * Math.max(ODD, Math.exp(-0.5 * (off / spread) ** 2))) / byChance);
     };
     for (const step of [1, -1]) {
-      const offs = own.map((_, i) => offLine(own, strokes, i, step > 0 ? Math.min(i, own.length - NEIGHBOURS - 1) : Math.max(0, i - NEIGHBOURS)));
+      const offs = new Float64Array(own.length);
+      for (let i = 0; i < offs.length; i++) offs[i] = offLine(own, strokes, i, step > 0 ? Math.min(i, own.length - NEIGHBOURS - 1) : Math.max(0, i - NEIGHBOURS));
       const spread = Math.max(LEAST_SPREAD, robustSpread(offs));
       let [sum, least, cut] = [0, -DOUBTFUL, 0];
       for (let k = 0; k < MOST; k++) {
@@ -63,28 +64,46 @@ export function sureBlows(bands: OnsetBands, times: readonly number[], periodAt:
 
 /** s by which a blow is off the line through its neighbours, the first of which is at `start`. */
 function offLine(times: readonly number[], strokes: readonly number[], i: number, start: number): number {
-  const near: number[] = [];
-  for (let j = start; near.length < NEIGHBOURS; j++) if (j !== i) near.push(j);
-  const line = straightLine(near.map((j) => strokes[j]!), near.map((j) => times[j]!))!;
+  const [x, y] = [new Float64Array(NEIGHBOURS), new Float64Array(NEIGHBOURS)];
+  for (let j = start, n = 0; n < NEIGHBOURS; j++) {
+    if (j === i) continue;
+    x[n] = strokes[j]!;
+    y[n++] = times[j]!;
+  }
+  const line = straightLine(x, y)!;
   return Math.abs(times[i]! - (line.intercept + line.slope * (strokes[i]! - line.middle)));
 }
 
 /** Share of blows that are no more like the usual blow than each is, and share of other onsets that are as like it. */
-function likeness(bands: OnsetBands, times: readonly number[], others: readonly number[]): { asBlow: number; asOther: number }[] {
-  const rows = times.map((time) => risesAt(bands, time));
-  const usual = bands.rises.map((_, b) => median(rows.map((row) => row[b]!)));
-  const spreads = usual.map((_, b) => Math.max(LEAST_RISE_SPREAD, robustSpread(rows.map((row) => row[b]!))));
-  const unlike = (row: Float64Array): number => row.reduce((sum, rise, b) => sum + Math.min(FARTHEST, Math.abs(rise - usual[b]!) / spreads[b]!) ** 2, 0);
-  const [own, foreign] = [sorted(rows.map(unlike)), sorted(others.map((time) => unlike(risesAt(bands, time))))];
-  return rows.map((row) => {
-    const value = unlike(row);
-    return { asBlow: (own.length - below(own, value)) / own.length, asOther: (below(foreign, value + 1e-9) + 0.5) / (foreign.length + 1) };
-  });
+function likeness(bands: OnsetBands, times: readonly number[], others: readonly Candidate[]): { asBlow: number; asOther: number }[] {
+  const rows: Float64Array[] = [];
+  for (const time of times) rows.push(risesAt(bands, time));
+  const usual = new Float64Array(bands.rises.length);
+  const spreads = new Float64Array(usual.length);
+  const column = new Float64Array(rows.length);
+  for (let b = 0; b < usual.length; b++) {
+    for (let i = 0; i < rows.length; i++) column[i] = rows[i]![b]!;
+    usual[b] = median(column);
+    spreads[b] = Math.max(LEAST_RISE_SPREAD, robustSpread(column, usual[b]));
+  }
+  const [own, foreign] = [new Float64Array(rows.length), new Float64Array(others.length)];
+  for (let i = 0; i < own.length; i++) own[i] = unlike(rows[i]!, usual, spreads);
+  for (let i = 0; i < foreign.length; i++) foreign[i] = unlike(risesAt(bands, others[i]!.time), usual, spreads);
+  const [ownInOrder, foreignInOrder] = [sorted(own), sorted(foreign)];
+  return Array.from(own, (value) => ({ asBlow: (own.length - below(ownInOrder, value)) / own.length, asOther: (below(foreignInOrder, value + 1e-9) + 0.5) / (foreign.length + 1) }));
+}
+
+/** How far a row lies from the usual one, in spreads, each band held. */
+function unlike(row: Float64Array, usual: Float64Array, spreads: Float64Array): number {
+  let sum = 0;
+  for (let b = 0; b < row.length; b++) sum += Math.min(FARTHEST, Math.abs(row[b]! - usual[b]!) / spreads[b]!) ** 2;
+  return sum;
 }
 
 /** How many values in order are less than one. */
 function below(inOrder: Float64Array, value: number): number {
-  let [low, high] = [0, inOrder.length];
+  let low = 0;
+  let high = inOrder.length;
   while (low < high) {
     const middle = (low + high) >> 1;
     if (inOrder[middle]! < value) low = middle + 1;

@@ -1,5 +1,5 @@
 import { RealFourier, transformSize } from '../../methods/signal/index.ts';
-import { addTurn, jointResponses, jointSums, spectrum, through, type Inputs, type Spectrum } from './joint-response.ts';
+import { addTurn, answer, jointResponses, jointSums, spectrum, type Inputs, type Spectrum } from './joint-response.ts';
 
 /** s before and after the onset that are taken as the blow itself */
 const BEFORE = 0.002;
@@ -70,76 +70,106 @@ export function withoutTails(samples: Float32Array, rate: number, times: readonl
   const listen = (i: number): void => {
     const { own, last: late } = kept[i % kept.length]!;
     const { start } = blows[i]!;
-    for (let k = 0; k < head; k++) piece[k] = headGate[k]! * samples[start + k]!;
+    through(headGate, samples, start, piece);
     fourier.forward(piece, own.re, own.im, 0, head);
-    for (let k = 0; k < last; k++) piece[k] = lastGate[k]! * samples[start - last + k]!;
+    through(lastGate, samples, start - last, piece);
     fourier.forward(piece, late.re, late.im, 0, last);
   };
-  const inputsOf = (i: number): Inputs => [kept[i % kept.length]!.own, kept[i % kept.length]!.last, laterBy(blows[i]!, usable[i - 1] ? kept[(i - 1) % kept.length]!.own : undefined)];
+  const inputsOf = (i: number): Inputs => {
+    later(usable[i - 1] ? kept[(i - 1) % kept.length]!.own : undefined, blows[i]!.late, size, shifted);
+    return [kept[i % kept.length]!.own, kept[i % kept.length]!.last, shifted];
+  };
 
   const sums = jointSums(bins);
-  blows.forEach((turn, i) => {
+  for (const [i, turn] of blows.entries()) {
     if (usable[i]) listen(i);
-    if (!used[i]) return;
+    if (!used[i]) continue;
     fourier.forward(samples, heard.re, heard.im, turn.start, turn.length);
     addTurn(sums, inputsOf(i), heard);
-  });
+  }
   const responses = jointResponses(sums, count);
   const row = new Float64Array(size);
-  for (const one of responses.toReversed()) evenOut(one);
-  const response = row.slice(0, longest);
-  blows.forEach((turn, i) => {
-    if (usable[i] && !keeps) listen(i);
-    if (!used[i]) return;
-    through(inputsOf(i), responses, heard);
-    fourier.inverse(heard.re, heard.im, row);
-    for (let k = head - fade; k < turn.length; k++) {
-      const share = rise(k - head + fade, fade) * rise(turn.length - 1 - k, fade);
-      out[turn.start + k] = out[turn.start + k]! - share * row[k]!;
-    }
-  });
-  return { dry: out, response };
-
-  /** The blow before a turn, as it would stand if it had fallen a usual period before it plus what it fell late. */
-  function laterBy({ late }: Turn, previous: Spectrum | undefined): Spectrum {
-    if (late === undefined || previous === undefined) {
-      shifted.re.fill(0);
-      shifted.im.fill(0);
-      return shifted;
-    }
-    const angle = (-2 * Math.PI * late) / size;
-    const [stepC, stepS] = [Math.cos(angle), Math.sin(angle)];
-    let [c, s] = [1, 0];
-    for (let k = 0; k < bins; k++) {
-      const [x, y] = [previous.re[k]!, previous.im[k]!];
-      shifted.re[k] = x * c - y * s;
-      shifted.im[k] = x * s + y * c;
-      const next = c * stepC - s * stepS;
-      s = c * stepS + s * stepC;
-      c = next;
-    }
-    return shifted;
+  const shares = sharesReached(blows.filter((_, i) => used[i]), longest);
+  for (const one of responses.toReversed()) {
+    fourier.inverse(one.re, one.im, row);
+    evenOut(row, shares, head);
+    fourier.forward(row, one.re, one.im);
   }
+  const response = row.slice(0, longest);
+  const steps = Float64Array.from({ length: fade }, (_, place) => rise(place, fade));
+  for (const [i, turn] of blows.entries()) {
+    if (usable[i] && !keeps) listen(i);
+    if (!used[i]) continue;
+    answer(inputsOf(i), responses, heard);
+    fourier.inverse(heard.re, heard.im, row);
+    takeOut(out, turn, row, head, steps);
+  }
+  return { dry: out, response };
+}
 
-  /** The response at late delays rests on fewer turns; each delay is divided by the share of turns that reach it. */
-  function evenOut(response: Spectrum): void {
-    fourier.inverse(response.re, response.im, row);
-    const reaching = new Float64Array(longest + 1);
-    blows.forEach(({ length }, i) => {
-      if (used[i]) reaching[length] = reaching[length]! + 1 / count;
-    });
-    let share = 1;
-    for (let i = 0; i < size; i++) {
-      share -= reaching[i] ?? 0;
-      // Delays before the onset are wrapped to the end of the row.
-      if (i < longest) row[i] = share >= LEAST_REACHED ? row[i]! / share : 0;
-      else if (i < size - head) row[i] = 0;
-    }
-    fourier.forward(row, response.re, response.im);
+// What follows goes over every sample or bin of every turn. Functions of their own are compiled once and kept; within
+// the function above they would be compiled again for every recording.
+
+/** Samples from one on, through a gate. */
+function through(gate: Float64Array, samples: Float32Array, from: number, into: Float64Array): void {
+  for (let k = 0; k < gate.length; k++) into[k] = gate[k]! * samples[from + k]!;
+}
+
+/** The blow before a turn, as it would stand if it had fallen a usual period before it plus what it fell late; silence where there is none. */
+function later(previous: Spectrum | undefined, late: number | undefined, size: number, into: Spectrum): void {
+  const { re, im } = into;
+  if (late === undefined || previous === undefined) {
+    re.fill(0);
+    im.fill(0);
+    return;
+  }
+  const [pRe, pIm] = [previous.re, previous.im];
+  const angle = (-2 * Math.PI * late) / size;
+  const [stepC, stepS] = [Math.cos(angle), Math.sin(angle)];
+  let c = 1;
+  let s = 0;
+  for (let k = 0; k < re.length; k++) {
+    const x = pRe[k]!;
+    const y = pIm[k]!;
+    re[k] = x * c - y * s;
+    im[k] = x * s + y * c;
+    const next = c * stepC - s * stepS;
+    s = c * stepS + s * stepC;
+    c = next;
   }
 }
 
-const gate = (length: number, fade: number): Float64Array => new Float64Array(length).map((_, i) => rise(Math.min(i, length - 1 - i), fade));
+/** Share of the turns that reach each delay. */
+function sharesReached(turns: readonly Turn[], longest: number): Float64Array {
+  const ending = new Float64Array(longest + 1);
+  for (const { length } of turns) ending[length] = ending[length]! + 1 / turns.length;
+  const shares = new Float64Array(longest);
+  let share = 1;
+  for (let i = 0; i < longest; i++) shares[i] = share -= ending[i]!;
+  return shares;
+}
+
+/** A response at late delays rests on fewer turns; each delay is divided by the share of turns that reach it. Delays before the onset are wrapped to the end of the row. */
+function evenOut(row: Float64Array, shares: Float64Array, head: number): void {
+  for (let i = 0; i < shares.length; i++) row[i] = shares[i]! >= LEAST_REACHED ? row[i]! / shares[i]! : 0;
+  row.fill(0, shares.length, Math.max(shares.length, row.length - head));
+}
+
+/** Takes a prediction out of a turn, faded in at the end of the blow and out at the end of the turn. */
+function takeOut(out: Float32Array, { start, length }: Turn, row: Float64Array, head: number, steps: Float64Array): void {
+  const fade = steps.length;
+  for (let k = head - fade; k < length; k++) {
+    const [begun, left] = [k - head + fade, length - 1 - k];
+    const share = (begun < fade ? steps[begun]! : 1) * (left < fade ? steps[left]! : 1);
+    out[start + k] = out[start + k]! - share * row[k]!;
+  }
+}
+
+function gate(length: number, fade: number): Float64Array {
+  const out = new Float64Array(length);
+  for (let i = 0; i < length; i++) out[i] = rise(Math.min(i, length - 1 - i), fade);
+  return out;
+}
 
 /** A smooth step from 0 to 1 over `fade` places. */
 function rise(place: number, fade: number): number {

@@ -2,11 +2,11 @@ import { median, quantile, robustSpread, sorted } from '../../methods/signal/ind
 import { alignBlows } from './align-blows.ts';
 import { blowsInPauses } from './bridge-pauses.ts';
 import { candidates, type Candidate } from './candidates.ts';
-import { bestChain } from './chain.ts';
+import { bestChain, chainEvents } from './chain.ts';
 import { learnedWeights } from './learned-weights.ts';
 import { localPeriod } from './local-period.ts';
 import { novelty, type OnsetBands } from './onset-bands.ts';
-import { searchPeriods, type PeriodFound } from './period-search.ts';
+import { bestPeriod, likelyPeriods, searchPeriods, type PeriodFound } from './period-search.ts';
 import { sureBlows } from './sure-blows.ts';
 
 /** The blows of a recording, as far as onsets and an even beat tell. */
@@ -19,8 +19,8 @@ export interface Track {
   readonly periodAt: (time: number) => number;
   /** all that stood out, blows or not */
   readonly events: readonly Candidate[];
-  /** periods tried with the last weights, best first */
-  readonly periods: readonly PeriodFound[];
+  /** periods tried with the last weights, best first; only then are all of them followed */
+  readonly periods: () => readonly PeriodFound[];
   readonly novelty: Float32Array;
   readonly usual: number;
 }
@@ -37,31 +37,24 @@ const LATER_THRESHOLD = 2.6;
  */
 export function trackBlows(bands: OnsetBands, range: readonly [number, number], start?: readonly number[]): Track | undefined {
   const seconds = bands.parts.reduce((sum, [from, to]) => sum + to - from, 0) / bands.frameRate;
-  let weights: readonly number[] | undefined = start;
-  let row = novelty(bands, weights);
-  let list = candidates(row, bands.frameRate, FIRST_THRESHOLD, bands.parts);
-  let usual = usualSalience(list, seconds);
-  let periods = searchPeriods(row, bands.frameRate, list, usual, range);
+  let search = searchIn(bands, start, FIRST_THRESHOLD, range, seconds);
   for (let round = 0; round < 2; round++) {
-    const best = periods[0];
+    const { best, list } = search;
     if (!best || best.chain.members.length < 4) return undefined;
-    weights = learnedWeights(bands, best.chain.members.map((m) => list[m]!.time), best.period);
-    row = novelty(bands, weights);
-    list = candidates(row, bands.frameRate, LATER_THRESHOLD, bands.parts);
-    usual = usualSalience(list, seconds);
-    periods = searchPeriods(row, bands.frameRate, list, usual, range);
+    search = searchIn(bands, learnedWeights(bands, timesOf(list, best.chain.members), best.period), LATER_THRESHOLD, range, seconds);
   }
-  const best = periods[0];
+  const { best, list, row } = search;
   if (!best || best.chain.members.length < 4) return undefined;
   let members = best.chain.members;
-  let times = members.map((m) => list[m]!.time);
+  let times = timesOf(list, members);
   let period = usualPeriod(times, best.period);
   let periodAt = localPeriod(times, period);
+  let usual = 1;
   for (let round = 0; round < 2; round++) {
     const slack = Math.min(0.1, Math.max(0.03, 2 * unevenness(times, periodAt)));
-    usual = Math.max(1e-6, median(members.map((m) => list[m]!.salience)));
-    members = bestChain(list, usual, periodAt, slack).members;
-    times = members.map((m) => list[m]!.time);
+    usual = Math.max(1e-6, median(saliencesOf(list, members)));
+    members = bestChain(chainEvents(list, usual), periodsOf(list, periodAt), slack).members;
+    times = timesOf(list, members);
     if (times.length < 4) return undefined;
     period = usualPeriod(times, period);
     periodAt = localPeriod(times, period);
@@ -69,7 +62,44 @@ export function trackBlows(bands: OnsetBands, range: readonly [number, number], 
   const blows = [...members.map((m) => list[m]!), ...blowsInPauses(row, bands.frameRate, times, periodAt).map((time) => ({ time, salience: LATER_THRESHOLD }))].sort((a, b) => a.time - b.time);
   const fine = alignBlows(row, bands.frameRate, blows.map((blow) => blow.time));
   const stays = sureBlows(bands, fine, periodAt, list);
-  return { times: fine.filter((_, i) => stays[i]), saliences: blows.filter((_, i) => stays[i]).map((blow) => blow.salience), period, periodAt, events: list, periods, novelty: row, usual };
+  return { times: fine.filter((_, i) => stays[i]), saliences: blows.filter((_, i) => stays[i]).map((blow) => blow.salience), period, periodAt, events: list, periods: search.periods, novelty: row, usual };
+}
+
+interface Search {
+  /** the novelty */
+  readonly row: Float32Array;
+  readonly list: readonly Candidate[];
+  readonly best: PeriodFound | undefined;
+  readonly periods: () => PeriodFound[];
+}
+
+/** Onsets with the bands so weighted, and the even chain that explains most of them. */
+function searchIn(bands: OnsetBands, weights: readonly number[] | undefined, least: number, range: readonly [number, number], seconds: number): Search {
+  const row = novelty(bands, weights);
+  const list = candidates(row, bands.frameRate, least, bands.parts);
+  if (list.length < 2) return { row, list, best: undefined, periods: () => [] };
+  const events = chainEvents(list, usualSalience(list, seconds));
+  const periods = likelyPeriods(row, bands.frameRate, range);
+  return { row, list, best: bestPeriod(periods, events), periods: () => searchPeriods(periods, events) };
+}
+
+function timesOf(list: readonly Candidate[], members: readonly number[]): number[] {
+  const out: number[] = [];
+  for (const m of members) out.push(list[m]!.time);
+  return out;
+}
+
+function saliencesOf(list: readonly Candidate[], members: readonly number[]): number[] {
+  const out: number[] = [];
+  for (const m of members) out.push(list[m]!.salience);
+  return out;
+}
+
+/** s, period at each candidate */
+export function periodsOf(list: readonly Candidate[], periodAt: (time: number) => number): Float64Array {
+  const out = new Float64Array(list.length);
+  for (let i = 0; i < out.length; i++) out[i] = periodAt(list[i]!.time);
+  return out;
 }
 
 /** Salience of a usual strong event: the middle of the strongest two a second. */

@@ -9,13 +9,26 @@ export function turnSpreads(fold: Fold): Float64Array {
   const row = fold.bands * fold.places;
   const [sums, squares] = [new Float64Array(row), new Float64Array(row)];
   const count = Math.min(ENOUGH, fold.blows);
+  const turn = new Float64Array(row);
   for (let n = 0; n < count; n++) {
-    const rises = risesOf(fold, fold.logs, Math.floor((n * fold.blows) / count) * row);
-    for (let i = 0; i < row; i++) {
-      const rise = rises[i]!;
-      sums[i] = sums[i]! + rise;
-      squares[i] = squares[i]! + rise * rise;
-    }
+    const from = Math.floor((n * fold.blows) / count) * row;
+    turn.set(fold.logs.subarray(from, from + row));
+    addMoments(risesOf(fold, turn), sums, squares);
   }
-  return sums.map((sum, i) => Math.sqrt(Math.max(0, squares[i]! / count - (sum / count) ** 2) / fold.blows));
+  return errorsOf(sums, squares, count, fold.blows);
+}
+
+/** Standard errors of means over all blows, from the moments of `count` turns. */
+function errorsOf(sums: Float64Array, squares: Float64Array, count: number, blows: number): Float64Array {
+  const out = new Float64Array(sums.length);
+  for (let i = 0; i < out.length; i++) out[i] = Math.sqrt(Math.max(0, squares[i]! / count - (sums[i]! / count) ** 2) / blows);
+  return out;
+}
+
+function addMoments(row: Float64Array, sums: Float64Array, squares: Float64Array): void {
+  for (let i = 0; i < row.length; i++) {
+    const value = row[i]!;
+    sums[i] = sums[i]! + value;
+    squares[i] = squares[i]! + value * value;
+  }
 }

@@ -10,9 +10,14 @@ export function bootstrap(count: number, rounds: number, draw: () => number, sta
   const indices = new Uint32Array(count);
   const values: number[] = [];
   for (let round = 0; round < rounds; round++) {
-    for (let i = 0; i < count; i++) indices[i] = Math.min(count - 1, Math.floor(draw() * count));
+    drawAnew(indices, draw);
     const value = statistic(indices);
     if (value !== undefined && Number.isFinite(value)) values.push(value);
   }
   return Float64Array.from(values).sort();
+}
+
+function drawAnew(indices: Uint32Array, draw: () => number): void {
+  const count = indices.length;
+  for (let i = 0; i < count; i++) indices[i] = Math.min(count - 1, Math.floor(draw() * count));
 }

@@ -10,3 +10,4 @@ export * from './peaks.ts';
 export * from './bootstrap.ts';
 export * from './convolve.ts';
 export * from './a-weighting.ts';
+export * from './logarithms.ts';

@@ -31,13 +31,15 @@ export function median(values: ArrayLike<number>): number {
   return middleOf(new Float64Array(values));
 }
 
-/** The same of a row that may be put into another order; only what decides the middle is sorted (Hoare, Comm. ACM 4 (1961) 321). */
-function middleOf(row: Float64Array): number {
-  const place = (row.length - 1) >> 1;
-  let [low, high] = [0, row.length - 1];
+/** The same of a row that may be put into another order; only what decides the middle is sorted (Hoare, Comm. ACM 4 (1961) 321). @param count of the first values that are meant, 1 or more */
+export function middleOf(row: Float64Array, count = row.length): number {
+  const place = (count - 1) >> 1;
+  let low = 0;
+  let high = count - 1;
   while (high > low) {
     const pivot = row[(low + high) >> 1]!;
-    let [i, j] = [low, high];
+    let i = low;
+    let j = high;
     while (i <= j) {
       while (row[i]! < pivot) i++;
       while (row[j]! > pivot) j--;
@@ -51,18 +53,18 @@ function middleOf(row: Float64Array): number {
     else break;
   }
   const here = row[place]!;
-  if (row.length % 2 === 1) return here;
+  if (count % 2 === 1) return here;
   let next = Infinity;
-  for (let k = place + 1; k < row.length; k++) if (row[k]! < next) next = row[k]!;
+  for (let k = place + 1; k < count; k++) if (row[k]! < next) next = row[k]!;
   return here + 0.5 * (next - here);
 }
 
 /**
  * Spread of values about their median, as the standard deviation that a normal distribution with the same median
  * absolute deviation would have (Hampel, J. Am. Stat. Assoc. 69 (1974) 383). At least one value.
+ * @param middle their median, where it is known
  */
-export function robustSpread(values: ArrayLike<number>): number {
-  const middle = median(values);
+export function robustSpread(values: ArrayLike<number>, middle = median(values)): number {
   const distances = new Float64Array(values.length);
   for (let i = 0; i < values.length; i++) distances[i] = Math.abs(values[i]! - middle);
   return NORMAL_CONSISTENCY * middleOf(distances);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bandEnergies, biquad, decimate, filterThrough, gainAt } from '../../../src/methods/signal/index.ts';
+import { allBandEnergies, bandEnergies, biquad, decimate, filterThrough, gainAt, takeLogarithms } from '../../../src/methods/signal/index.ts';
 
 describe('second-order filters', () => {
   it('give the recursive part of the RLB high-pass of ITU-R BS.1770-4, Table 2, at 48 kHz', () => {
@@ -61,6 +61,35 @@ describe('bands and thinning', () => {
       });
       expect(Math.abs(at / sum - 0.5)).toBeLessThan(0.15 / (high - low) + 0.0006);
     }
+  });
+
+  it('give the squares of one filter after the other, whatever bands are asked for together', () => {
+    const rate = 24_000;
+    const x = new Float32Array(12 * 700 + 5).map((_, i) => Math.sin(0.7 * i) + Math.sin(0.013 * i * i) + (i % 977 === 0 ? 3 : 0));
+    for (const hop of [11, 12]) for (const bands of [[[60, 160]], [[420, 1000], [5500, 12_000]], [[60, 160], [1000, 2400], [2400, 5500]]] as [number, number][][]) {
+      const rows = allBandEnergies(x, bands, rate, hop);
+      bands.forEach(([low, high], b) => {
+        const y = new Float64Array(x.length);
+        filterThrough(biquad('high-pass', low, rate), x, y);
+        if (high < 0.45 * rate) filterThrough(biquad('low-pass', high, rate), y, y);
+        const frames = Math.floor(x.length / hop);
+        const exact = Float64Array.from({ length: frames }, (_, f) => y.subarray(f * hop, (f + 1) * hop).reduce((sum, v) => sum + v * v, 0) / hop);
+        // The rows are moved back by whole frames: the first one says by how many.
+        const delay = exact.findIndex((value, f) => Math.abs(value - rows[b]![0]!) <= 1e-6 * value && Math.abs(exact[f + 9]! - rows[b]![9]!) <= 1e-6 * exact[f + 9]!);
+        expect(delay).toBeGreaterThanOrEqual(0);
+        for (let f = 0; f + delay < frames; f++) expect(Math.abs(rows[b]![f]! - exact[f + delay]!)).toBeLessThanOrEqual(1e-6 * exact[f + delay]!);
+      });
+    }
+  });
+
+  it('take logarithms as the language does, over all powers of two that a float holds', () => {
+    const x = new Float32Array(60_000).map((_, i) => 1.2e-38 * 2 ** ((253 * i) / 60_000) * (1 + (i % 7) / 13));
+    const y = x.slice();
+    takeLogarithms(y);
+    let worst = 0;
+    x.forEach((value, i) => (worst = Math.max(worst, Math.abs(y[i]! - Math.log(value)) - 4e-6 * (Math.abs(y[i]!) > 32 ? 1 : Math.abs(y[i]!) / 32))));
+    expect(worst).toBeLessThan(3e-8);
+    expect(y[0]).toBeCloseTo(Math.log(1.2e-38), 4);
   });
 
   it('thin without delay, keep what is below and drop what would fold', () => {
