@@ -1,9 +1,10 @@
 /**
- * The discrete Fourier transform of real samples, for one size that is a power of two.
+ * The discrete Fourier transform of real samples, for one size that is a power of two, or three times one.
  *
- * A real row of n samples is packed into n/2 complex ones, transformed by an in-place radix-2 sweep whose first
- * two passes are merged into one of radix 4, and unpacked by the symmetry of real spectra (Cooley and Tukey,
- * Math. Comp. 19 (1965) 297; the packing is in Brigham, The Fast Fourier Transform, 1974, section 10-10).
+ * A real row of n samples is packed into n/2 complex ones, transformed by an in-place radix-2 sweep whose passes
+ * are merged by twos into one of radix 4, and unpacked by the symmetry of real spectra (Cooley and Tukey,
+ * Math. Comp. 19 (1965) 297; the packing is in Brigham, The Fast Fourier Transform, 1974, section 10-10). Of a size
+ * with a factor three, each third is swept so, and a pass of radix 3 puts them together.
  * Tables are made once; a transform allocates nothing.
  */
 export class RealFourier {
@@ -11,18 +12,22 @@ export class RealFourier {
   /** Number of bins from zero to half the sampling rate, both included. */
   readonly bins: number;
   private readonly half: number;
+  /** Complex samples in a part that is swept by twos: all of them, or a third. */
+  private readonly part: number;
   private readonly order: Uint32Array;
   private readonly cosine: Float64Array;
   private readonly sine: Float64Array;
   private readonly workRe: Float64Array;
   private readonly workIm: Float64Array;
 
-  /** @param size number of samples, a power of two, 4 or more; anything else is a programmer's mistake and throws */
+  /** @param size number of samples, a power of two, 4 or more, or three times one; anything else is a programmer's mistake and throws */
   constructor(size: number) {
-    if (!Number.isInteger(size) || size < 4 || 2 ** Math.round(Math.log2(size)) !== size)
-      throw new Error(`The size of a transform must be a power of two, 4 or more: ${size}`);
+    const odd = size % 3 === 0 ? 3 : 1;
+    if (!Number.isInteger(size) || size < 4 * odd || odd * 2 ** Math.round(Math.log2(size / odd)) !== size)
+      throw new Error(`The size of a transform must be a power of two, 4 or more, or three times one: ${size}`);
     this.size = size;
     this.half = size / 2;
+    this.part = this.half / odd;
     this.bins = this.half + 1;
     this.cosine = new Float64Array(this.half);
     this.sine = new Float64Array(this.half);
@@ -36,8 +41,11 @@ export class RealFourier {
       this.cosine[quarter + k] = -this.sine[k]!;
       this.sine[quarter + k] = this.cosine[k]!;
     }
+    // Where each sample stands before the sweep: in bit-reversed order, and of three parts every third in each.
+    const reversed = new Uint32Array(this.part);
+    for (let i = 1; i < this.part; i++) reversed[i] = (reversed[i >> 1]! >> 1) | (i & 1 ? this.part / 2 : 0);
     this.order = new Uint32Array(this.half);
-    for (let i = 1; i < this.half; i++) this.order[i] = (this.order[i >> 1]! >> 1) | (i & 1 ? quarter : 0);
+    for (let i = 0; i < this.half; i++) this.order[i] = (i % odd) * this.part + reversed[Math.floor(i / odd)]!;
     this.workRe = new Float64Array(this.half);
     this.workIm = new Float64Array(this.half);
   }
@@ -51,11 +59,11 @@ export class RealFourier {
    * @param count how many samples to take, 0 to size
    */
   forward(samples: Float64Array | Float32Array, re: Float64Array, im: Float64Array, from = 0, count = this.size): void {
-    const { half, order, workRe, workIm, cosine, sine } = this;
+    const { half, part, order, workRe, workIm, cosine, sine } = this;
     const end = from + count;
     // Few samples in a long row of zeros: the first passes only repeat each of them.
     let repeats = 1;
-    while (repeats < half && 2 * repeats * count <= this.size) repeats *= 2;
+    while (repeats < part && 2 * repeats * count <= this.size) repeats *= 2;
     for (let i = 0; i < half / repeats; i++) {
       const at = from + 2 * i;
       const to = order[i]!;
@@ -125,9 +133,9 @@ export class RealFourier {
 
   /** In-place transform of the half-size complex work row, already in bit-reversed order. @param done length of the pieces that are transformed already */
   private sweep(done = 1): void {
-    const { half, workRe: re, workIm: im, cosine, sine } = this;
+    const { half, part, workRe: re, workIm: im, cosine, sine } = this;
     let span = done;
-    if (half >= 4 && done === 1) {
+    if (part >= 4 && done === 1) {
       for (let i = 0; i < half; i += 4) {
         const aRe = re[i]! + re[i + 1]!;
         const aIm = im[i]! + im[i + 1]!;
@@ -149,7 +157,7 @@ export class RealFourier {
       span = 4;
     }
     // Two passes in one, which goes through the row half as often.
-    for (; 2 * span < half; span *= 4) {
+    for (; 2 * span < part; span *= 4) {
       const fine = half / span / 2; // of the full-size tables: angle 2 pi j / (4 span)
       const far = span * fine;
       for (let start = 0; start < half; start += 4 * span) {
@@ -190,26 +198,62 @@ export class RealFourier {
         }
       }
     }
-    if (span < half) {
+    if (span < part) {
       // One pass is left where their number is odd.
-      for (let j = 0; j < span; j++) {
-        const c = cosine[j * (half / span)]!;
-        const s = sine[j * (half / span)]!;
-        const b = j + span;
-        const turnedRe = re[b]! * c + im[b]! * s;
-        const turnedIm = im[b]! * c - re[b]! * s;
-        re[b] = re[j]! - turnedRe;
-        im[b] = im[j]! - turnedIm;
-        re[j] = re[j]! + turnedRe;
-        im[j] = im[j]! + turnedIm;
+      const fine = half / span;
+      for (let start = 0; start < half; start += part) {
+        for (let j = 0; j < span; j++) {
+          const c = cosine[j * fine]!;
+          const s = sine[j * fine]!;
+          const a = start + j;
+          const b = a + span;
+          const turnedRe = re[b]! * c + im[b]! * s;
+          const turnedIm = im[b]! * c - re[b]! * s;
+          re[b] = re[a]! - turnedRe;
+          im[b] = im[a]! - turnedIm;
+          re[a] = re[a]! + turnedRe;
+          im[a] = im[a]! + turnedIm;
+        }
       }
+    }
+    if (part < half) this.joinThirds();
+  }
+
+  /** The last pass of a size with a factor three. */
+  private joinThirds(): void {
+    const { part, workRe: re, workIm: im, cosine, sine } = this;
+    const sin60 = Math.sqrt(0.75);
+    for (let a = 0; a < part; a++) {
+      const b = a + part;
+      const d = b + part;
+      // Angles 2 pi a / half and twice that; the second may go beyond half a turn, where the table ends.
+      const c1 = cosine[2 * a]!;
+      const s1 = sine[2 * a]!;
+      const c2 = c1 * c1 - s1 * s1;
+      const s2 = 2 * c1 * s1;
+      const bRe = re[b]! * c1 + im[b]! * s1;
+      const bIm = im[b]! * c1 - re[b]! * s1;
+      const dRe = re[d]! * c2 + im[d]! * s2;
+      const dIm = im[d]! * c2 - re[d]! * s2;
+      const sumRe = bRe + dRe;
+      const sumIm = bIm + dIm;
+      const middleRe = re[a]! - 0.5 * sumRe;
+      const middleIm = im[a]! - 0.5 * sumIm;
+      const acrossRe = sin60 * (bIm - dIm);
+      const acrossIm = sin60 * (dRe - bRe);
+      re[a] = re[a]! + sumRe;
+      im[a] = im[a]! + sumIm;
+      re[b] = middleRe + acrossRe;
+      im[b] = middleIm + acrossIm;
+      re[d] = middleRe - acrossRe;
+      im[d] = middleIm - acrossIm;
     }
   }
 }
 
-/** The smallest power of two that is not less than `length` (and not less than 4). */
+/** The smallest size of a transform that is not less than `length`: a power of two, 4 or more, or three times one. */
 export function transformSize(length: number): number {
   let size = 4;
   while (size < length) size *= 2;
-  return size;
+  return size >= 16 && 0.75 * size >= length ? 0.75 * size : size;
 }
