@@ -1,4 +1,4 @@
-import { allBandEnergies, quantile, robustSpread, sorted, takeLogarithms } from '../../methods/signal/index.ts';
+import { allBandEnergies, quantileOf, robustSpread, takeLogarithms } from '../../methods/signal/index.ts';
 import type { PreparedSound } from './prepared-sound.ts';
 import { soundingParts, thinnedParts, type Part } from './sounding-parts.ts';
 
@@ -53,7 +53,7 @@ export function decibelRise(energies: Float32Array, ahead: number, behind: numbe
   sumUp(energies, sums, sumsOfSums);
   // A floor well under the quietest frames keeps digital silence from looking like a rise without end.
   const held = parts.reduce((sum, [from, to]) => sum + to - from, 0);
-  const floor = 0.05 * quantile(sorted(thinnedParts(energies, parts, 16)), 0.1) + 1e-5 * (sums[frames]! / held) + 1e-20;
+  const floor = 0.05 * quantileOf(thinnedParts(energies, parts, 16), 0.1) + 1e-5 * (sums[frames]! / held) + 1e-20;
   const out = ratios(sums, sumsOfSums, ahead, behind, floor);
   takeLogarithms(out);
   scale(out, 10 / Math.LN10);

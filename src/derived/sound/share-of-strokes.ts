@@ -23,22 +23,35 @@ export function shareOfStrokes(fold: Fold, rise: FoldRise, place: number, neares
     if ((delay > -nearest.before && delay < nearest.after) || Math.abs(at - place) * fold.step < 0.02) continue;
     controls.push(at);
   }
-  const own = Array.from({ length: fold.blows }, (_, blow) => strongestRise(fold, weights, near, blow, place));
+  const room = roomFor(fold, near);
+  const own = Array.from({ length: fold.blows }, (_, blow) => strongestRise(fold, weights, room, blow, place));
   if (controls.length === 0) return { heard: own.map(() => true), share: 1 };
   const background: number[] = [];
-  for (let blow = 0; blow < fold.blows; blow += Math.max(1, Math.floor(fold.blows / 60))) for (const at of controls) background.push(strongestRise(fold, weights, near, blow, at));
+  for (let blow = 0; blow < fold.blows; blow += Math.max(1, Math.floor(fold.blows / 60))) for (const at of controls) background.push(strongestRise(fold, weights, room, blow, at));
   const least = quantile(sorted(background), 1 - BY_CHANCE);
   const heard = own.map((value) => value > least);
   const passed = heard.filter(Boolean).length / Math.max(1, heard.length);
   return { heard, share: Math.min(1, Math.max(0, (passed - BY_CHANCE) / (1 - BY_CHANCE))) };
 }
 
-/** Strongest rise of one turn near a place, bands weighted: means of the sums over what lies ahead and behind, which are kept as running sums. */
-function strongestRise(fold: Fold, weights: readonly number[], near: number, blow: number, at: number): number {
+/** What every turn needs again. */
+interface Room {
+  readonly ahead: number;
+  readonly behind: number;
+  readonly near: number;
+  readonly sums: Float64Array;
+  readonly rises: Float64Array;
+}
+
+function roomFor(fold: Fold, near: number): Room {
   const [ahead, behind] = [Math.round(AHEAD / fold.step), Math.round(BEHIND / fold.step)];
+  return { ahead, behind, near, sums: new Float64Array(2 * near + ahead + behind + 2), rises: new Float64Array(near + 1) };
+}
+
+/** Strongest rise of one turn near a place, bands weighted: means of the sums over what lies ahead and behind, which are kept as running sums. */
+function strongestRise(fold: Fold, weights: readonly number[], { ahead, behind, near, sums, rises }: Room, blow: number, at: number): number {
   const first = at - near - 1 - behind;
-  const sums = new Float64Array(2 * near + ahead + behind + 2);
-  const rises = new Float64Array(near + 1);
+  rises.fill(0);
   for (let band = 0; band < fold.bands; band++) {
     if (weights[band]! === 0) continue;
     const from = (blow * fold.bands + band) * fold.places;

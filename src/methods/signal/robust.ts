@@ -34,6 +34,21 @@ export function median(values: ArrayLike<number>): number {
 /** The same of a row that may be put into another order; only what decides the middle is sorted (Hoare, Comm. ACM 4 (1961) 321). @param count of the first values that are meant, 1 or more */
 export function middleOf(row: Float64Array, count = row.length): number {
   const place = (count - 1) >> 1;
+  const here = placed(row, count, place);
+  return count % 2 === 1 ? here : here + 0.5 * (leastFrom(row, place + 1, count) - here);
+}
+
+/** The same quantile of a row that may be put into another order. At least one value. */
+export function quantileOf(row: Float64Array, share: number): number {
+  if (row.length === 0) throw new Error('A quantile of no values was asked for.');
+  const place = (row.length - 1) * Math.min(1, Math.max(0, share));
+  const below = Math.floor(place);
+  const low = placed(row, row.length, below);
+  return below === place ? low : low + (place - below) * (leastFrom(row, below + 1, row.length) - low);
+}
+
+/** The value that stands at a place when the first `count` are in order; none before it is greater, and none after it less. */
+function placed(row: Float64Array, count: number, place: number): number {
   let low = 0;
   let high = count - 1;
   while (high > low) {
@@ -52,11 +67,13 @@ export function middleOf(row: Float64Array, count = row.length): number {
     else if (place >= i) low = i;
     else break;
   }
-  const here = row[place]!;
-  if (count % 2 === 1) return here;
-  let next = Infinity;
-  for (let k = place + 1; k < count; k++) if (row[k]! < next) next = row[k]!;
-  return here + 0.5 * (next - here);
+  return row[place]!;
+}
+
+function leastFrom(row: Float64Array, from: number, count: number): number {
+  let least = Infinity;
+  for (let k = from; k < count; k++) if (row[k]! < least) least = row[k]!;
+  return least;
 }
 
 /**

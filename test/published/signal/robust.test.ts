@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bootstrap, median, medianSlope, NORMAL_CONSISTENCY, peaks, quantile, robustSpread, runningMedian, straightLine, trimmedMean, vertex } from '../../../src/methods/signal/index.ts';
+import { bootstrap, median, medianSlope, NORMAL_CONSISTENCY, peaks, quantile, quantileOf, robustSpread, runningMedian, straightLine, trimmedMean, vertex } from '../../../src/methods/signal/index.ts';
 import { noiseSource } from '../../../bench/sound/synthesiser/noise-source.ts';
 
 describe('robust statistics', () => {
@@ -8,6 +8,7 @@ describe('robust statistics', () => {
     expect(median([4, 1, 2, 3])).toBe(2.5);
     // Type 7: h = (n - 1) p.
     expect(quantile([10, 20, 30, 40], 0.4)).toBeCloseTo(22, 12);
+    for (const share of [0, 0.1, 0.4, 0.5, 0.99, 1]) expect(quantileOf(Float64Array.of(40, 10, 30, 20, 20), share)).toBeCloseTo(quantile([10, 20, 20, 30, 40], share), 12);
     expect(trimmedMean([100, 1, 2, 3, -50], 0.2)).toBe(2);
     expect([...runningMedian([1, 9, 2, 8, 3], 1)]).toEqual([5, 2, 8, 3, 5.5]);
     expect(robustSpread([1, 1, 2, 2, 4, 6, 9])).toBeCloseTo(NORMAL_CONSISTENCY, 12); // distances 1 1 0 0 2 4 7: median 1
