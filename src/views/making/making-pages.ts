@@ -7,7 +7,7 @@ import { layViews, type LaidOut, type ViewAngle } from './lay-views.ts';
 import { paintInk } from './paint-ink.ts';
 import { isReference } from './size-words.ts';
 import { SCALES } from './sheet-paper.ts';
-import { textColumn, type Paragraph } from './text-column.ts';
+import { paragraphHeight, textColumn, type Paragraph } from './text-column.ts';
 
 /** Where on a page there is room, mm from its upper left corner. */
 export interface Area {
@@ -81,6 +81,7 @@ const CLOSER = 2.2;
 /** Lays paragraphs out over as many pages as they need; set closer where that spares a page, which else would hold only a few lines. */
 function pagesOf(paragraphs: readonly Paragraph[], area: Area): readonly Svg[] {
   const usual = broken(paragraphs, area);
+  if (usual.length < 2) return usual;
   const closer = broken(paragraphs.map((one) => (one.size === undefined ? { ...one, size: CLOSER } : one)), area);
   return closer.length < usual.length ? closer : usual;
 }
@@ -89,13 +90,16 @@ function broken(paragraphs: readonly Paragraph[], { left, width, foot, top: edge
   const pages: Svg[] = [];
   let held: Paragraph[] = [];
   const top = edge + 5;
-  const heightOf = (some: readonly Paragraph[]): number => textColumn(some, left, top, width).height;
+  let y = top;
   for (const paragraph of paragraphs) {
-    if (held.length > 0 && heightOf([...held, paragraph]) > foot - top - 3) {
+    const height = paragraphHeight(paragraph, width);
+    if (held.length > 0 && y + height - top > foot - top - 3) {
       pages.push(textColumn(held, left, top, width).svg);
       held = [];
+      y = top;
     }
     held.push(paragraph);
+    y += height;
   }
   return held.length === 0 ? pages : [...pages, textColumn(held, left, top, width).svg];
 }

@@ -7,19 +7,30 @@ const OTHER = 0.62;
 const BY_SIGN: ReadonlyMap<string, number> = new Map(WIDTHS.flatMap(([hundredths, signs]) => [...signs].map((sign) => [sign, hundredths / 100] as const)));
 
 /** Width of a text set in a letter height, in the unit of the height. */
-export const textWidth = (text: string, height: number): number => [...text].reduce((sum, sign) => sum + (BY_SIGN.get(sign) ?? OTHER), 0) * height;
+export const textWidth = (text: string, height: number): number => widthAfter(0, text) * height;
+
+/** Width in letter heights of a line that is so wide already once a text stands behind it. */
+function widthAfter(before: number, text: string): number {
+  let sum = before;
+  for (const sign of text) sum += BY_SIGN.get(sign) ?? OTHER;
+  return sum;
+}
 
 /** Breaks a text into lines no wider than a column; a word that is wider stands alone. */
 export function wrapped(text: string, height: number, column: number): readonly string[] {
   const lines: string[] = [];
   let current = '';
+  let width = 0;
   for (const word of text.split(' ')) {
-    const next = current === '' ? word : `${current} ${word}`;
-    if (current !== '' && textWidth(next, height) > column) {
+    const whole = current === '' ? word : ` ${word}`;
+    const wider = widthAfter(width, whole);
+    if (current !== '' && wider * height > column) {
       lines.push(current);
       current = word;
+      width = widthAfter(0, word);
     } else {
-      current = next;
+      current += whole;
+      width = wider;
     }
   }
   return current === '' ? lines : [...lines, current];
