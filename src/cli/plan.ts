@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import type { Budget, Crew, MoneyOptions, Picture } from '../derived/index.ts';
+import type { Budget, Crew, MoneyOptions, Picture, SaleValue } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
-import { planBlocks, saleBlocks, withMoney, workPlan, type WorkPlan } from '../views/work/index.ts';
+import { planBlocks, saleBlocks, saleOf, withMoney, workPlan, type WorkPlan } from '../views/work/index.ts';
 import { blocksText } from './blocks-text.ts';
 import { BadInput, EXIT, type Door } from './door.ts';
 import type { SurveyOptions } from './survey-input.ts';
@@ -39,7 +39,7 @@ export const planCommand = (program: Command, door: Door, ended: (exit: number) 
       const money = moneyOf(options);
       ended(await withSurvey(file, options, door, ({ picture: asEntered }) => {
         const picture = money === undefined ? asEntered : withMoney(asEntered, knowledge, money);
-        const plan = workPlan(picture, knowledge, budget, crew);
+        const plan = { ...workPlan(picture, knowledge, budget, crew), sale: saleOf(picture, knowledge) };
         return { text: () => planText(picture, plan), json: () => ({ plan: { ...plan, worksheet: picture.worksheet } }), exit: EXIT.fine };
       }));
     });
@@ -84,6 +84,6 @@ function figure(text: string, what: string, right: string): number {
   throw new BadInput(`the ${what} cannot be used; ${right}: ${text}`);
 }
 
-function planText(picture: Picture, plan: WorkPlan): string {
+function planText(picture: Picture, plan: WorkPlan & { readonly sale: SaleValue }): string {
   return [`${picture.known.identity.tag}: plan of the work\n`, inventedLine(picture.known.identity.invented), blocksText(planBlocks(picture, knowledge, plan)), blocksText(saleBlocks(picture, plan.sale))].join('');
 }

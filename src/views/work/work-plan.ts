@@ -9,13 +9,12 @@ export interface WorkPlan {
   readonly use?: BestUse;
   /** What more and more money buys: the least money of each better duty. */
   readonly steps: readonly BestUse[];
-  readonly sale: SaleValue;
 }
 
 /** Sums of money at which the choice is made, as shares of curing everything. */
 const SHARES = [0, 0.1, 0.25, 0.5, 0.75] as const;
 
-/** The plan of a picture: money and time, what may be run meanwhile, what a budget buys, what the hammer is worth. */
+/** The plan of a picture: money and time, what may be run meanwhile, what a budget buys. */
 export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget, crew?: Partial<Crew>): WorkPlan {
   const { known, findings, worksheet, provenance } = picture;
   return {
@@ -23,7 +22,6 @@ export function workPlan(picture: Picture, knowledge: Knowledge, budget?: Budget
     ladder: dutyLadder(known, findings, worksheet, knowledge),
     ...(budget === undefined ? {} : { use: bestUse(known, findings, worksheet, knowledge, budget) }),
     steps: budgetSteps(picture, knowledge),
-    sale: saleOf(picture, knowledge),
   };
 }
 
