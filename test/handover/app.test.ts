@@ -84,14 +84,14 @@ test.each(DEVICES)('every paper of the papers sheet opens, drawings are shown, h
 });
 
 test('the script of the elevation page stays under 150 kB as it is sent, without the code of making and upkeep', () => {
-  const page = readFileSync(join(bench.built.path, 'index.html'), 'utf8');
-  const first = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+\.js)"/g)].map(([, name = '']) => readFileSync(join(bench.built.path, name)));
+  const page = readFileSync(join(bench.built, 'index.html'), 'utf8');
+  const first = [...page.matchAll(/(?:src|href)="(\/assets\/[^"]+\.js)"/g)].map(([, name = '']) => readFileSync(join(bench.built, name)));
   expect(first.length).toBeGreaterThan(0);
   const sent = first.reduce((sum, script) => sum + gzipSync(script).length, 0);
   console.log(`script of the elevation page: ${(sent / 1000).toFixed(1)} kB gzip`);
   expect(sent).toBeLessThan(150_000);
   const text = Buffer.concat(first).toString();
-  const others = readdirSync(join(bench.built.path, 'assets')).filter((name) => name.startsWith('papers-sheet') && name.endsWith('.js')).map((name) => readFileSync(join(bench.built.path, 'assets', name), 'utf8')).join('');
+  const others = readdirSync(join(bench.built, 'assets')).filter((name) => name.startsWith('papers-sheet') && name.endsWith('.js')).map((name) => readFileSync(join(bench.built, 'assets', name), 'utf8')).join('');
   for (const words of ['CHECK BEFORE CUTTING', 'BEGIN:VCALENDAR']) {
     expect(text.includes(words), words).toBe(false);
   }

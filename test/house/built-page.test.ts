@@ -1,19 +1,14 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { build } from 'vite';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { temporaryFolder } from '../doors/stores/temporary-folder.ts';
+import { expect, test } from 'vitest';
+import { sharedPage } from '../doors/app/shared-page.ts';
 import { thirdPartyProblems } from './built-page-problems.ts';
-import { HOME } from './source-file.ts';
 
-const built = temporaryFolder();
-beforeAll(() => build({ root: join(HOME, 'src/app'), configFile: join(HOME, 'vite.config.ts'), logLevel: 'error', build: { outDir: built.path, emptyOutDir: true } }));
-afterAll(() => built.remove());
-
-test('the built page names no address but its own', () => {
-  const files = readdirSync(built.path, { recursive: true, encoding: 'utf8' })
+test('the built page names no address but its own', { timeout: 120_000 }, async () => {
+  const built = await sharedPage();
+  const files = readdirSync(built, { recursive: true, encoding: 'utf8' })
     .filter((path) => /\.(html|js|css|svg|json|webmanifest)$/.test(path))
-    .map((path) => ({ path, text: readFileSync(join(built.path, path), 'utf8') }));
+    .map((path) => ({ path, text: readFileSync(join(built, path), 'utf8') }));
   expect(files.some(({ path }) => path === 'index.html')).toBe(true);
   expect(files.some(({ path }) => path.endsWith('.js'))).toBe(true);
   expect(thirdPartyProblems(files)).toEqual([]);

@@ -7,8 +7,19 @@ export const HOME = join(import.meta.dirname, '../../..');
 /** Builds the page as it is shipped into a folder of its own. */
 export async function builtPage(): Promise<{ readonly path: string; readonly remove: () => void }> {
   const folder = temporaryFolder();
+  await buildPage(folder.path);
+  return folder;
+}
+
+/** Builds the page as it is shipped into a folder that is empty or not there. */
+export async function buildPage(into: string): Promise<void> {
+  const named = process.env['NODE_ENV'];
   // The test runner says `test`, and the page library would then build its slower, talkative self.
   process.env['NODE_ENV'] = 'production';
-  await build({ root: join(HOME, 'src/app'), configFile: join(HOME, 'vite.config.ts'), logLevel: 'error', build: { outDir: folder.path, emptyOutDir: true } });
-  return folder;
+  try {
+    await build({ root: join(HOME, 'src/app'), configFile: join(HOME, 'vite.config.ts'), logLevel: 'error', build: { outDir: into, emptyOutDir: true } });
+  } finally {
+    if (named === undefined) delete process.env['NODE_ENV'];
+    else process.env['NODE_ENV'] = named;
+  }
 }

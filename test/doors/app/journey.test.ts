@@ -6,25 +6,25 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startServer } from '../../../src/server/index.ts';
 import { launchBrowser } from '../browser.ts';
 import { temporaryFolder } from '../stores/temporary-folder.ts';
-import { builtPage, HOME } from './built-page.ts';
+import { HOME } from './built-page.ts';
+import { sharedPage } from './shared-page.ts';
 import { keys, thumb, type Hands } from './hands.ts';
 import { LAPTOP, PHONE, watchedPage } from './watched-page.ts';
 
 const PDF_READER = '/usr/bin/pdftotext';
 const folder = temporaryFolder();
 let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
-const start = () => startServer({ folder: join(folder.path, 'yard'), port: 0, appFolder: built.path, examplesFolder: join(HOME, 'examples'), say: () => undefined });
+let built: string;
+const start = () => startServer({ folder: join(folder.path, 'yard'), port: 0, appFolder: built, examplesFolder: join(HOME, 'examples'), say: () => undefined });
 let server: Awaited<ReturnType<typeof start>>;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
+  [browser, built] = await Promise.all([launchBrowser(), sharedPage()]);
   server = await start();
 });
 afterAll(async () => {
   await browser.close();
   await server.close();
-  built.remove();
   folder.remove();
 });
 

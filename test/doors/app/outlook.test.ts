@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from '../browser.ts';
-import { builtPage } from './built-page.ts';
+import { sharedPage } from './shared-page.ts';
 import { PHONE, watchedPage } from './watched-page.ts';
 import { YardServer } from './yard-server.ts';
 
@@ -10,13 +10,12 @@ const AWAY = /ERR_CONNECTION_REFUSED|ERR_EMPTY_RESPONSE|ERR_CONNECTION_RESET|sta
 const SHEETS = [['What it forges', /Largest bar|None today/], ['Oiling round', /Not started yet|Oil these/], ['Power', /Current not known|Full load|About .* A at full load/], ['Ground and neighbours', /moves .* under a full blow|not known yet/], ['Moving it', /It weighs .* goes over at a lean of/]] as const;
 
 let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
+let built: string;
 beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
+  [browser, built] = await Promise.all([launchBrowser(), sharedPage()]);
 });
 afterAll(async () => {
   await browser.close();
-  built.remove();
 });
 
 async function lookThrough(page: Page): Promise<void> {
@@ -28,7 +27,7 @@ async function lookThrough(page: Page): Promise<void> {
 }
 
 test('under a thumb every sheet of the outlook answers first, and oil points are ticked off', { timeout: 120_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
   await page.goto(`${yard.address}/hammer/${await yard.hammer('SF-40')}/outlook`);
   await page.getByText('Tick them off').waitFor();
@@ -55,7 +54,7 @@ test('under a thumb every sheet of the outlook answers first, and oil points are
 });
 
 test('door and floor on the way are asked on the sheet of the move, reckoned with, and printed with it', { timeout: 120_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE);
   await page.goto(`${yard.address}/hammer/${await yard.hammer('SF-40')}/outlook`);
   await page.getByRole('button', { name: 'Moving it' }).tap();
@@ -83,7 +82,7 @@ test('door and floor on the way are asked on the sheet of the move, reckoned wit
 });
 
 test('without its server the outlook still answers', { timeout: 120_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE, AWAY);
   const hammer = await yard.hammer('WH-65');
   await page.goto(`${yard.address}/hammer/${hammer}/elevation`);

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { START } from '../../../src/stores/index.ts';
 import { launchBrowser } from '../browser.ts';
-import { builtPage } from './built-page.ts';
+import { sharedPage } from './shared-page.ts';
 import { PHONE, watchedPage } from './watched-page.ts';
 import { YardServer } from './yard-server.ts';
 
@@ -10,13 +10,12 @@ import { YardServer } from './yard-server.ts';
 const AWAY = /ERR_CONNECTION_REFUSED|ERR_EMPTY_RESPONSE|ERR_CONNECTION_RESET|status of 503|ERR_FAILED/;
 
 let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
+let built: string;
 beforeAll(async () => {
-  [browser, built] = await Promise.all([launchBrowser(), builtPage()]);
+  [browser, built] = await Promise.all([launchBrowser(), sharedPage()]);
 });
 afterAll(async () => {
   await browser.close();
-  built.remove();
 });
 
 const status = (page: Page) => page.evaluate(() => document.querySelector('footer .kept dd')?.textContent ?? '');
@@ -40,7 +39,7 @@ async function enter(page: Page, name: string, text: string): Promise<void> {
 }
 
 test('a server that dies while readings are entered loses none of them, and the page opens again without it', { timeout: 120_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE, AWAY);
   const hammer = await yard.hammer('WH-65');
   const before = (await yard.store.readSince(START)).entries.length;
@@ -103,7 +102,7 @@ test('a server that dies while readings are entered loses none of them, and the 
 });
 
 test('one entry that the server refuses does not hold up the others, and is not lost', { timeout: 60_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE, /409/);
   const hammer = await yard.hammer('WH-65');
   const { entries } = await yard.store.readSince(START);
@@ -122,13 +121,13 @@ test('one entry that the server refuses does not hold up the others, and is not 
 });
 
 test('a yard that was begun anew does not mix with what the device kept of the old one', { timeout: 60_000 }, async () => {
-  const yard = await YardServer.start(built.path);
+  const yard = await YardServer.start(built);
   const { page, context, problems } = await watchedPage(browser, yard.address, PHONE, AWAY);
   await page.goto(yard.address);
   await page.getByRole('heading', { name: /^KB-50/ }).waitFor();
   await kept(page);
   await yard.die();
-  const empty = new YardServer(built.path, Number(new URL(yard.address).port));
+  const empty = new YardServer(built, Number(new URL(yard.address).port));
   await empty.live();
   await page.reload();
   await page.getByText('No hammer is enrolled yet.').waitFor();

@@ -6,7 +6,8 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { BROWSER_FLAGS, ensureBrowser } from '../../../scripts/browser.mjs';
 import { START } from '../../../src/stores/index.ts';
-import { builtPage, HOME } from '../app/built-page.ts';
+import { HOME } from '../app/built-page.ts';
+import { sharedPage } from '../app/shared-page.ts';
 import { LAPTOP, PHONE, watchedPage } from '../app/watched-page.ts';
 import { YardServer } from '../app/yard-server.ts';
 import type { BeatClass } from '../../../src/derived/motion/index.ts';
@@ -17,7 +18,7 @@ const AXE = readFileSync(join(HOME, 'node_modules/axe-core/axe.min.js'), 'utf8')
 const PATIENCE = 60_000;
 const made = new MadeRecordings();
 let browser: Browser;
-let built: Awaited<ReturnType<typeof builtPage>>;
+let built: string;
 let yard: YardServer;
 let hammer: string;
 let knocking: ReturnType<MadeRecordings['hammer']>;
@@ -26,8 +27,8 @@ beforeAll(async () => {
   const { executablePath, env } = await ensureBrowser();
   // A microphone that hums and beeps, and is always allowed.
   const args = [...BROWSER_FLAGS, '--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'];
-  [browser, built] = await Promise.all([chromium.launch({ executablePath, args, env: { ...(process.env as Record<string, string>), ...env } }), builtPage()]);
-  yard = await YardServer.start(built.path);
+  [browser, built] = await Promise.all([chromium.launch({ executablePath, args, env: { ...(process.env as Record<string, string>), ...env } }), sharedPage()]);
+  yard = await YardServer.start(built);
   hammer = await yard.hammer('WH-65');
   knocking = made.hammer('die-re-strike');
   clean = made.hammer('clean');
@@ -35,7 +36,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   await yard.die();
-  built.remove();
   made.remove();
 });
 
