@@ -53,7 +53,8 @@ export const shuffledHistory: fc.Arbitrary<readonly [readonly Entry[], readonly 
 
 /** Freezes a value to its depth, so that any attempt to write it throws. */
 export function deepFreeze<T>(value: T): T {
-  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+  // Numbers in a row of bytes cannot be frozen.
+  if (typeof value === 'object' && value !== null && !ArrayBuffer.isView(value) && !Object.isFrozen(value)) {
     Object.freeze(value);
     Object.values(value).forEach(deepFreeze);
   }

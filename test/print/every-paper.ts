@@ -1,12 +1,13 @@
 import { makingSheets } from '../../src/views/making/index.ts';
 import { partsToMake } from '../../src/derived/making/index.ts';
-import { outlook, type Picture } from '../../src/derived/index.ts';
+import type { Picture } from '../../src/derived/index.ts';
 import type { Entry } from '../../src/entries/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { wholeReport } from '../../src/print/index.ts';
 import { drawnParts, handOverSheet, motionOnPaper, SHEET_IDS } from '../../src/views/work/index.ts';
 import { limitsCard, OUTLOOK_IDS, outlookSheet, sheetTree, type Block, type ReportTree } from '../../src/views/index.ts';
-import { surveyed } from './paper-cases.ts';
+import { kept } from '../kept.ts';
+import { outlookOf, surveyed } from './paper-cases.ts';
 
 /** The five invented hammers. */
 export const FIVE: readonly { readonly name: string; readonly entries: readonly Entry[] }[] =
@@ -15,17 +16,24 @@ export const FIVE: readonly { readonly name: string; readonly entries: readonly 
 /** One text of a paper, and where it stands. */
 export type Said = readonly [where: string, text: string];
 
+const trees = kept((picture: Picture) => kept((entries: readonly Entry[]) => treesOf(picture, entries)));
+const said = kept((picture: Picture) => kept((entries: readonly Entry[]) => saidBy(picture, entries)));
+
 /** Every paper of a hand-over folder that is a tree. */
-export function everyTree(picture: Picture, entries: readonly Entry[]): readonly ReportTree[] {
-  const worked = outlook(picture, picture.provenance.seed);
+export const everyTree = (picture: Picture, entries: readonly Entry[]): readonly ReportTree[] => trees(picture)(entries);
+
+/** Every text of every paper of a hand-over folder: trees, limits card, and the letters on the drawings of parts. */
+export const everythingSaid = (picture: Picture, entries: readonly Entry[]): readonly Said[] => said(picture)(entries);
+
+function treesOf(picture: Picture, entries: readonly Entry[]): readonly ReportTree[] {
+  const worked = outlookOf(picture);
   return [
     wholeReport(picture, knowledge, { outlook: worked }), ...OUTLOOK_IDS.map((id) => outlookSheet(id, { picture, outlook: worked, knowledge })),
     ...SHEET_IDS.map((id) => handOverSheet(id, { picture, entries, knowledge })), sheetTree(picture, 'Motion', motionOnPaper(picture).blocks),
   ];
 }
 
-/** Every text of every paper of a hand-over folder: trees, limits card, and the letters on the drawings of parts. */
-export function everythingSaid(picture: Picture, entries: readonly Entry[]): readonly Said[] {
+function saidBy(picture: Picture, entries: readonly Entry[]): readonly Said[] {
   const card = limitsCard(picture);
   return [
     ...everyTree(picture, entries).flatMap((tree) => [...saidIn(tree)]),

@@ -3,7 +3,7 @@ import { knowledge } from '../../src/knowledge/index.ts';
 import { reportPdf, wholeReport } from '../../src/print/index.ts';
 import type { Block } from '../../src/views/index.ts';
 import { FIVE } from './every-paper.ts';
-import { CASES, pictureOf } from './paper-cases.ts';
+import { CASES, outlookOf, pictureOf } from './paper-cases.ts';
 import { hasReader, readPdf } from './read-pdf.ts';
 
 const headed = (blocks: readonly Block[]): ReadonlyMap<string, Block | undefined> => new Map(blocks.flatMap((block, index) => (block.kind === 'heading' ? [[block.text, blocks[index + 1]] as const] : [])));
@@ -12,7 +12,7 @@ const flat = (text: string): string => text.replace(/[\s⁄/]+/gu, '');
 test.each([...CASES, ...FIVE])('the first page of $name is a buyer’s path: verdict, limits, reasons, what was not checked, what it would take', async ({ entries }) => {
   for (const [system, paper] of [['inch', 'letter'], ['metric', 'a4']] as const) {
     const picture = pictureOf(entries, system);
-    const tree = wholeReport(picture, knowledge);
+    const tree = wholeReport(picture, knowledge, { outlook: outlookOf(picture) });
     const first = tree.blocks.slice(0, tree.blocks.findIndex((block) => block.kind === 'new-page'));
     const under = headed(first);
     expect(first.find((block) => block.kind === 'verdict')).toBeDefined();

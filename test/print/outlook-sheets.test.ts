@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { outlook } from '../../src/derived/index.ts';
 import { movingInputOf, movingOf, type Moving } from '../../src/derived/moving/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { reportPdf, type Paper } from '../../src/print/index.ts';
 import { numberedRound, OUTLOOK_IDS, OUTLOOK_TITLES, outlookSheet, partsOfSheet, type OutlookGround } from '../../src/views/index.ts';
 import { checkStructure } from './check-structure.ts';
-import { CASES, pictureOf, surveyed } from './paper-cases.ts';
+import { CASES, outlookOf, pictureOf, surveyed } from './paper-cases.ts';
 import { hasReader, textOf } from './read-pdf.ts';
 
 const readers = hasReader('pdfinfo', 'pdftotext', 'pdffonts', 'qpdf');
@@ -14,7 +13,7 @@ const WAYS = [['letter', 'inch'], ['a4', 'metric']] as const satisfies readonly 
 const flat = (text: string): string => text.replace(/[\s⁄]+/gu, '');
 const groundOf = (entries: (typeof ALL)[number]['entries'], system: 'inch' | 'metric'): OutlookGround => {
   const picture = pictureOf(entries, system);
-  return { picture, outlook: outlook(picture, picture.provenance.seed), knowledge, program: '9.9.9' };
+  return { picture, outlook: outlookOf(picture), knowledge, program: '9.9.9' };
 };
 
 describe.skipIf(!readers).each(ALL)('sheets of $name', ({ entries }) => {

@@ -1,12 +1,11 @@
 import { expect, test } from 'vitest';
 import { mergeLimits } from '../../src/derived/duty/index.ts';
-import { outlook } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { readQuantity } from '../../src/methods/quantity/index.ts';
 import { limitsCard, partsOfSheet } from '../../src/views/index.ts';
 import { motionOnPaper } from '../../src/views/work/motion-sheet.ts';
 import { FIVE } from '../print/every-paper.ts';
-import { pictureOf } from '../print/paper-cases.ts';
+import { outlookOf, pictureOf } from '../print/paper-cases.ts';
 
 const pictures = FIVE.map(({ name, entries }) => ({ name, picture: pictureOf(entries, 'inch') }));
 
@@ -17,7 +16,7 @@ const threeOf = (text: string): readonly number[] => {
 };
 
 test.each(pictures)('no more goes into the work than the blow holds, and the graph marks the bar of the answer: $name', ({ name, picture }) => {
-  const sheet = partsOfSheet('capacity', { picture, outlook: outlook(picture, picture.provenance.seed), knowledge });
+  const sheet = partsOfSheet('capacity', { picture, outlook: outlookOf(picture), knowledge });
   const blocks = sheet.body();
   const facts = new Map(blocks.flatMap((block) => (block.kind === 'facts' ? block.rows.map(([title, text]) => [title, text] as const) : [])));
   const blow = threeOf(facts.get('Energy of a full blow') ?? '');

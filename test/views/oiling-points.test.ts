@@ -1,13 +1,12 @@
 import { expect, test } from 'vitest';
-import { outlook } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { outlookSheet } from '../../src/views/index.ts';
 import { FIVE } from '../print/every-paper.ts';
-import { pictureOf } from '../print/paper-cases.ts';
+import { outlookOf, pictureOf } from '../print/paper-cases.ts';
 
 const mapOf = (entries: (typeof FIVE)[number]['entries']): string => {
   const picture = pictureOf(entries, 'inch');
-  const figure = outlookSheet('oiling', { picture, outlook: outlook(picture, 1), knowledge }).blocks.find((block) => block.kind === 'figure');
+  const figure = outlookSheet('oiling', { picture, outlook: outlookOf(picture), knowledge }).blocks.find((block) => block.kind === 'figure');
   if (figure?.kind !== 'figure') throw new Error('the map is gone');
   return figure.svg;
 };

@@ -1,15 +1,14 @@
 import { expect, test } from 'vitest';
-import { outlook } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { formatQuantity } from '../../src/methods/quantity/index.ts';
 import { wholeReport } from '../../src/print/index.ts';
 import { FIVE, saidIn } from '../print/every-paper.ts';
-import { pictureOf } from '../print/paper-cases.ts';
+import { outlookOf, pictureOf } from '../print/paper-cases.ts';
 
 test('one hammer has one blow: report and sheets say the same figure, and 95 of a hundred reach no less far than nine in ten', () => {
   for (const { name, entries } of FIVE) {
     const picture = pictureOf(entries, 'inch');
-    const worked = outlook(picture, picture.provenance.seed);
+    const worked = outlookOf(picture);
     const spread = worked.motion.blowEnergy;
     const outcome = worked.values['capacity.blow-energy']?.outcome;
     if (spread === undefined || outcome?.state !== 'known') throw new Error(`${name}: no blow`);

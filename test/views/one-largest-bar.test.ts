@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { outlook, type PrintSystem } from '../../src/derived/index.ts';
+import type { PrintSystem } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { readQuantity } from '../../src/methods/quantity/index.ts';
 import { wholeReport } from '../../src/print/index.ts';
 import { limitsCard, partsOfSheet } from '../../src/views/index.ts';
 import { FIVE, saidIn } from '../print/every-paper.ts';
-import { pictureOf } from '../print/paper-cases.ts';
+import { outlookOf, pictureOf } from '../print/paper-cases.ts';
 
 /** Sides of stock as a dealer lists them: common practice. */
 const SOLD: Readonly<Record<PrintSystem, RegExp>> = { inch: /^(?:\d+|(?:\d+ )?[1357]\/[248]) in$/u, metric: /^\d+(?:\.0)? mm$/u };
@@ -19,7 +19,7 @@ const metres = (text: string): number => {
 test.each(['inch', 'metric'] as const)('one largest bar: as sold, not above what its limits or its class allow, and the card gives small bars a size: %s', (system) => {
   for (const { name, entries } of FIVE) {
     const picture = pictureOf(entries, system);
-    const worked = outlook(picture, picture.provenance.seed);
+    const worked = outlookOf(picture);
     const { words, sentence } = partsOfSheet('capacity', { picture, outlook: worked, knowledge }).answer;
     const said = / ([\d/ .]+(?:in|mm)) square$/u.exec(words)?.[1] ?? '';
     expect(said.trim(), `${name}: ${words}`).toMatch(SOLD[system]);
