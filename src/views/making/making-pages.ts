@@ -3,7 +3,7 @@ import { isLoose, LOUD, looseWords, type PartToMake } from '../../derived/making
 import type { Svg } from '../drawing/svg.ts';
 import { accountParagraphs } from './account.ts';
 import { dimensionTable } from './dimension-table.ts';
-import { layViews, type LaidOut, type ViewAngle } from './lay-views.ts';
+import { bareSize, layViews, type LaidOut, type ViewAngle } from './lay-views.ts';
 import { paintInk } from './paint-ink.ts';
 import { isReference } from './size-words.ts';
 import { SCALES } from './sheet-paper.ts';
@@ -54,11 +54,18 @@ function drawingPage(picture: Picture, part: PartToMake, angle: ViewAngle, { lef
   return { body: paintInk(laid.inks, origin) + table(start).svg + notes(start).svg, scale: scale === undefined ? words : `${words}${part.shape.broken === undefined ? '' : ', cut short'}` };
 }
 
+/** More than the last digits of a sum. */
+const SURELY = 1 + 1e-9;
+
 /** The largest scale of ISO 5455 at which all views fit; where none does, not to scale. */
 function fitted(part: PartToMake, picture: Picture, angle: ViewAngle, room: { readonly width: number; readonly height: number }): { readonly laid: LaidOut; readonly scale: number | undefined; readonly words: string } {
   const lay = (scale: number): LaidOut => layViews(part, { scale, height: FIGURE, system: picture.system, angle });
+  const bare = bareSize(part);
+  const isTooLarge = (scale: number): boolean => bare.width * scale > room.width * SURELY || bare.height * scale > room.height * SURELY;
   for (const [drawing, real] of SCALES) {
-    const laid = lay((1000 * drawing) / real);
+    const scale = (1000 * drawing) / real;
+    if (isTooLarge(scale)) continue;
+    const laid = lay(scale);
     if (laid.extent.most[0] - laid.extent.least[0] <= room.width && laid.extent.most[1] - laid.extent.least[1] <= room.height) return { laid, scale: drawing / real, words: `${drawing} : ${real}` };
   }
   return { laid: lay(10), scale: undefined, words: 'not to scale' };
