@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { MAKERS, type Making } from '../../src/derived/making/index.ts';
 import { layViews, makingSheets, type Ink } from '../../src/views/making/index.ts';
-import { SCALES } from '../../src/views/making/sheet-paper.ts';
 import { textWidth } from '../../src/views/making/text-width.ts';
 import { pictureOf } from './figures-of.ts';
 import { bowHammer, helveHammer, inchHammer, metricHammer, slowHammer } from './hammers.ts';
+import { laidInRoom } from './laid-in-room.ts';
 
 interface Box {
   readonly words: string;
@@ -70,9 +70,10 @@ function letteredBox(ink: Extract<Ink, { kind: 'text' }>): Box {
 
 test.each(cases)('no figure of $name touches an extension line or a centre line at the scale of its sheet', ({ part, found }) => {
   for (const angle of ['first-angle', 'third-angle'] as const) {
+    const inRoom = laidInRoom(part, found.system, angle);
     // Room for the drawing on A4 and letter beside a long table and a short one.
     for (const tall of [90, 130]) {
-      const laid = SCALES.map(([drawing, real]) => layViews(part, { scale: (1000 * drawing) / real, height: 2.5, system: found.system, angle })).find(({ extent: { least, most } }) => most[0] - least[0] <= 166 && most[1] - least[1] <= tall);
+      const laid = inRoom(tall);
       if (laid === undefined) continue;
       const rules = laid.inks.flatMap((ink) => ruleOf(ink) ?? []);
       for (const text of laid.inks.flatMap((ink) => (ink.kind === 'text' ? [letteredBox(ink)] : []))) {
