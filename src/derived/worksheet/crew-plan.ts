@@ -23,6 +23,8 @@ export interface PlannedJob {
  */
 export function planDays(jobs: readonly PlannedJob[], hands: number): number {
   const finish = new Float64Array(jobs.length).fill(Number.NaN);
+  // When its parts and all that it waits for are there; infinite until all of them are planned.
+  const ready = new Float64Array(jobs.length).fill(Number.POSITIVE_INFINITY);
   const free = new Float64Array(Math.max(1, hands));
   let end = 0;
   for (let planned = 0; planned < jobs.length; planned++) {
@@ -32,8 +34,8 @@ export function planDays(jobs: readonly PlannedJob[], hands: number): number {
     for (let index = 0; index < jobs.length; index++) {
       if (!Number.isNaN(finish[index]!)) continue;
       const job = jobs[index]!;
-      let start = job.outside ? job.lead : Math.max(job.lead, free[soonest]!);
-      for (const before of job.after) start = Math.max(start, Number.isNaN(finish[before]!) ? Number.POSITIVE_INFINITY : finish[before]!);
+      if (ready[index] === Number.POSITIVE_INFINITY) ready[index] = readyAt(job, finish);
+      const start = job.outside ? ready[index]! : Math.max(ready[index]!, free[soonest]!);
       if (start < bestStart) {
         best = index;
         bestStart = start;
@@ -46,6 +48,16 @@ export function planDays(jobs: readonly PlannedJob[], hands: number): number {
     end = Math.max(end, finish[best]!);
   }
   return end;
+}
+
+/** @returns infinity where a job before it is not planned yet */
+function readyAt(job: PlannedJob, finish: Float64Array): number {
+  let at = job.lead;
+  for (const before of job.after) {
+    if (Number.isNaN(finish[before]!)) return Number.POSITIVE_INFINITY;
+    at = Math.max(at, finish[before]!);
+  }
+  return at;
 }
 
 function earliest(free: Float64Array): number {

@@ -34,7 +34,12 @@ function fraction(x: number): number {
   return value;
 }
 
-const polynomial = (x: number, coefficients: readonly number[]): number => coefficients.reduceRight((sum, one) => sum * x + one, 0);
+/** By Horner's rule. A plain loop, since every draw by chance comes through here. @param coefficients lowest power first */
+function polynomial(x: number, coefficients: readonly number[]): number {
+  let sum = 0;
+  for (let power = coefficients.length - 1; power >= 0; power--) sum = sum * x + coefficients[power]!;
+  return sum;
+}
 
 // prettier-ignore
 const CENTRE = {
