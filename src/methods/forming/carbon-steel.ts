@@ -1,4 +1,4 @@
-import { misaka, shida, type Deformation } from './flow-stress.ts';
+import { misaka, shida, type Deformation, type FlowStress } from './flow-stress.ts';
 import { spittel, SPITTEL_STEELS } from './spittel.ts';
 
 export type FlowStressRange =
@@ -19,15 +19,23 @@ export type FlowStressRange =
  */
 export function carbonSteelFlowStress(one: Deformation, carbon: number): FlowStressRange {
   const near = (percent: number): boolean => Math.abs(100 * carbon - percent) <= 0.05 + 1e-9;
-  const answers = [
-    { law: 'Misaka', answer: misaka(one, carbon) },
-    { law: 'Shida', answer: shida(one, carbon) },
-    ...(near(0.45) ? [{ law: 'Spittel C45', answer: spittel(one, SPITTEL_STEELS.c45) }] : []),
-    ...(near(0.22) ? [{ law: 'Spittel C22', answer: spittel(one, SPITTEL_STEELS.c22) }] : []),
-  ];
-  const known = answers.flatMap(({ law, answer }) => (answer.state === 'known' ? [{ law, stress: answer.stress }] : []));
-  if (known.length === 0) return { state: 'outside-validity', because: answers.flatMap(({ answer }) => (answer.state === 'known' ? [] : [answer.because])) };
-  const least = Math.min(...known.map((one) => one.stress));
-  const most = Math.max(...known.map((one) => one.stress));
-  return { state: 'known', least, middle: (least + most) / 2, most, laws: known.map((one) => one.law) };
+  const laws: string[] = [];
+  const because: string[] = [];
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  const hear = (law: string, answer: FlowStress): void => {
+    if (answer.state !== 'known') {
+      because.push(answer.because);
+      return;
+    }
+    laws.push(law);
+    least = Math.min(least, answer.stress);
+    most = Math.max(most, answer.stress);
+  };
+  hear('Misaka', misaka(one, carbon));
+  hear('Shida', shida(one, carbon));
+  if (near(0.45)) hear('Spittel C45', spittel(one, SPITTEL_STEELS.c45));
+  if (near(0.22)) hear('Spittel C22', spittel(one, SPITTEL_STEELS.c22));
+  if (laws.length === 0) return { state: 'outside-validity', because };
+  return { state: 'known', least, middle: (least + most) / 2, most, laws };
 }
