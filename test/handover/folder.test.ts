@@ -72,6 +72,20 @@ describe.each(HAMMERS)('the folder of %s', (file) => {
     expect(essence(back.entries)).toEqual(essence(log.entries));
   });
 
+  test('what is overdue by its report stands on the first page too', () => {
+    const { read } = folderOf(file);
+    const overdue = /\d+ dated checks? (?:is|are) overdue|overdue since/;
+    expect(overdue.test(wordsOf(read('index.html')))).toBe(overdue.test(wordsOf(read('11-sale-sheet.html'))));
+  });
+
+  test('on a narrow screen each cell of a table is named by its column', () => {
+    const page = wordsOf(folderOf(file).read('08-order-sheet.html'));
+    for (const [, heads = '', body = ''] of page.matchAll(/<table class="rows[^"]*">.*?<thead><tr>(.*?)<\/tr><\/thead><tbody>(.*?)<\/tbody>/g)) {
+      const columns = [...heads.matchAll(/<th scope="col">(.*?)<\/th>/g)].map(([, words]) => words);
+      for (const [, row = ''] of body.matchAll(/<tr>(.*?)<\/tr>/g)) expect([...row.matchAll(/<td data-column="(.*?)">/g)].map(([, words]) => words)).toEqual(columns);
+    }
+  });
+
   test('its sheets say what this hammer needs', () => {
     const { read } = folderOf(file);
     const { verdict, plan } = SAID[nameOf(file)] ?? { verdict: '', plan: /^$/ };

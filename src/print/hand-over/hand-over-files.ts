@@ -1,6 +1,6 @@
 import { partsToMake } from '../../derived/making/index.ts';
 import { writeSurveyFile } from '../../entries/index.ts';
-import { outlook } from '../../derived/index.ts';
+import { outlook, overdueSentence, type Duty } from '../../derived/index.ts';
 import { elevation, limitsCard, OUTLOOK_TITLES, outlookSheet, sheetTree, titleBlock, VERDICT_WORDS, type OutlookId, type ReportTree } from '../../views/index.ts';
 import { calendarOf, drawnParts, handOverSheet, motionOnPaper, SHEET_TITLES, type SheetGround, type SheetId } from '../../views/work/index.ts';
 import { fontFace, withFont } from '../font-face.ts';
@@ -26,6 +26,10 @@ export interface HandOverOptions {
 type Put = (name: string, content: string | Uint8Array | AsyncIterable<Uint8Array>) => Promise<void>;
 
 const CONDITION = { fit: 'sound', 'fit-within-limits': 'limited', 'stand-down': 'stand-down', 'not-known-yet': 'not-known' } as const;
+
+/** What is overdue, where the verdict's sentence does not say it. */
+const overdueOf = ({ overdue, sentence }: Pick<Duty, 'overdue' | 'sentence'>): { overdue?: string } =>
+  (overdue === undefined || overdue.length === 0 || sentence.includes('overdue') ? {} : { overdue: overdueSentence(overdue) });
 
 /**
  * Makes every paper of a hammer, numbered in the order in which somebody reads them, and a page that leads to them, one file after the other, so that they never all lie in memory.
@@ -95,7 +99,7 @@ export async function handOverFiles(ground: HandOverGround, options: HandOverOpt
   const { provenance, known, duty } = picture;
   await put('index.html', folderHtml({
     title: `${known.identity.tag}: hand-over`, titleBlock: titleBlock(picture, 'Hand-over'),
-    verdict: { words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION[duty.verdict] },
+    verdict: { words: VERDICT_WORDS[duty.verdict], sentence: duty.sentence, condition: CONDITION[duty.verdict], ...overdueOf(duty) },
     drawing: { name: 'elevation.svg', words: `Elevation of ${known.identity.tag} to scale` },
     groups: [{ title: 'Read first', papers }, { title: 'Before it is started', papers: running }, { title: 'Work, upkeep and sale', papers: work }, { title: 'Where it goes and stands', papers: place }, ...(parts.length === 0 ? [] : [{ title: 'Drawings of parts to make', papers: parts }]), { title: 'The hammer', papers: drawings }, { title: 'The log behind it all', papers: log }],
     facts: [['Log', `${provenance.entries} entries, SHA-256 ${provenance.logHash}`], ['Program', options.version], ['Knowledge', provenance.knowledgeVersion], ['As of', provenance.asOf], ['Seed', String(provenance.seed)], ['Units', picture.system]],

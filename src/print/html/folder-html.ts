@@ -15,7 +15,7 @@ export interface FolderPage {
   readonly title: string;
   readonly titleBlock: TitleBlock;
   /** Verdict in words and its sentence, so that nobody has to open a paper for it. */
-  readonly verdict: { readonly words: string; readonly sentence: string; readonly condition: string };
+  readonly verdict: { readonly words: string; readonly sentence: string; readonly condition: string; readonly overdue?: string };
   /** File of the drawing at the head of the page, and what it shows. */
   readonly drawing: { readonly name: string; readonly words: string };
   readonly groups: readonly { readonly title: string; readonly papers: readonly FolderPaper[] }[];
@@ -33,7 +33,7 @@ export function folderHtml({ title, titleBlock, verdict, drawing, groups, facts 
   const body = [
     `<main class="sheet"><h1>${escapeHtml(title)}</h1>`,
     titleBlock.invented ? '<p class="small">Invented hammer, maker, place and people: made up to show the program at work.</p>' : '',
-    `<section class="verdict ${escapeHtml(verdict.condition)}"><p class="words"><span class="mark ${escapeHtml(verdict.condition)}" aria-hidden="true"></span>${escapeHtml(verdict.words)}</p><p>${escapeHtml(verdict.sentence)}</p></section>`,
+    `<section class="verdict ${escapeHtml(verdict.condition)}"><p class="words"><span class="mark ${escapeHtml(verdict.condition)}" aria-hidden="true"></span>${escapeHtml(verdict.words)}</p><p>${escapeHtml(verdict.sentence)}</p>${verdict.overdue === undefined ? '' : `<p>${escapeHtml(verdict.overdue)}</p>`}</section>`,
     `<img class="head" src="${address(drawing.name)}" alt="${escapeHtml(drawing.words)}">`,
     ...groups.map((group) => `<h2>${escapeHtml(group.title)}</h2><ul class="papers">${group.papers.map(paper).join('')}</ul>`),
     `<h2>To compute it again</h2><table class="facts hash"><tbody>${facts.map(([label, text]) => `<tr><th scope="row">${escapeHtml(label)}</th><td>${escapeHtml(text)}</td></tr>`).join('')}</tbody></table></main>`,

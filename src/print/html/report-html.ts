@@ -44,7 +44,7 @@ function blockHtml(block: Block): string {
     case 'facts':
       return `<table class="facts"><tbody>${block.rows.map(([label, text]) => `<tr><th scope="row">${escapeHtml(label)}</th><td>${escapeHtml(text)}</td></tr>`).join('')}</tbody></table>`;
     case 'table':
-      return block.rows.length === 0 ? '' : `<table class="rows${block.dense === true ? ' dense' : ''}"><caption>${escapeHtml(block.caption)}</caption><thead><tr>${block.columns.map((column) => `<th scope="col">${escapeHtml(column)}</th>`).join('')}</tr></thead><tbody>${block.rows.map((row) => `<tr>${row.cells.map((cell, index) => `<td>${index === 0 && row.condition !== undefined ? `<span class="mark ${row.condition}" role="img" aria-label="${CONDITION_WORDS[row.condition]}"></span>` : ''}${escapeHtml(cell)}</td>`).join('')}</tr>`).join('')}</tbody></table>`;
+      return block.rows.length === 0 ? '' : `<table class="rows${block.dense === true ? ' dense' : ''}"><caption>${escapeHtml(block.caption)}</caption><thead><tr>${block.columns.map((column) => `<th scope="col">${escapeHtml(column)}</th>`).join('')}</tr></thead><tbody>${block.rows.map((row) => `<tr>${row.cells.map((cell, index) => `<td data-column="${escapeHtml(block.columns[index] ?? '')}">${index === 0 && row.condition !== undefined ? `<span class="mark ${row.condition}" role="img" aria-label="${CONDITION_WORDS[row.condition]}"></span>` : ''}${escapeHtml(cell)}</td>`).join('')}</tr>`).join('')}</tbody></table>`;
     case 'figure':
       return `<figure role="img" aria-label="${escapeHtml(block.words)}">${block.svg}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`;
     case 'photograph':

@@ -14,7 +14,7 @@ caption{text-align:left;font-size:.85em;padding:.15rem 0}
 th,td{text-align:left;vertical-align:top;padding:.26rem .5rem .26rem 0;border-bottom:var(--thin)}
 thead th{border-bottom:var(--thick);font-weight:700}
 td{overflow-wrap:anywhere}
-@media screen and (max-width:600px){.facts tr,.facts th,.facts td{display:block;border:0}.facts tr{border-bottom:var(--thin)}.facts th,.facts td{padding:.15rem 0;width:auto}.rows{font-size:.88em}th{overflow-wrap:anywhere}}
+@media screen and (max-width:600px){.facts tr,.facts th,.facts td{display:block;border:0}.facts tr{border-bottom:var(--thin)}.facts th,.facts td{padding:.15rem 0;width:auto}.rows thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}.rows,.rows caption,.rows tbody,.rows tr,.rows td{display:block}.rows tr{border-bottom:var(--thin);padding:.4rem 0}.rows td{border:0;padding:.1rem 0}.rows td:first-child{font-weight:700}.rows td[data-column]:not(:first-child)::before{content:attr(data-column) ': ';font-size:.85em}.rows td:empty{display:none}th{overflow-wrap:anywhere}}
 tr{break-inside:avoid}
 .dense{font-size:.88em}.dense td,.dense th{padding:.12rem .5rem .12rem 0}
 .facts th{width:11rem;font-weight:400}
