@@ -177,6 +177,15 @@ test('a new leaf is bent to leaves that have set, and says which thickness it ha
   expect(dimension(made(makeBowLeaf(bare.values, bare.known, and())), 'thickness').why).toContain('as the other leaves');
 });
 
+test('the drawing of a leaf without eyes and the report reckon one bending: two thirds of that of the leaf with the eyes', () => {
+  const { part, found } = sheet('DT-90 inch bow-leaf');
+  // Bhandari, Design of Machine Elements, chapter 10: 18 P L / (b t² (3 nf + 2 ng)) in the full leaf, two thirds of it in the graduated ones.
+  const report = found.values['bow.stress']?.outcome;
+  if (report?.state !== 'known') throw new Error('the report does not reckon the bow');
+  // The report takes the leaves as they read now, 0.305 in; the new one is 5/16 in.
+  expect(dimension(part, 'stress').quantity.value / ((2 / 3) * report.quantity.value * (0.3125 / 0.305))).toBeCloseTo(1, 3);
+});
+
 test('nuts, washers and split pins stand on the buying list, with their thickness', () => {
   expect(bought('SF-40')).toMatch(/slotted nut 7\/8-9, 1 piece; hard washer under it, .*; split pin 5\/32 in by .*; flat washer, over 1 1\/8 in and up to 1\/8 in thick, 1 piece; split pin 5\/16 in/);
   expect(bought('DT-90')).toMatch(/pin of the bow’s eyes, bar 13\/16 in round, 2 pieces of [^;]*; flat washer, over 3\/4 in and up to 1\/16 in thick, 4 pieces; split pin 3\/16 in by [^;]*, 4 pieces/);

@@ -13,8 +13,8 @@ import { fineLength } from './shop-units.ts';
 const KIND = 'bow-leaf';
 const TITLE = 'Leaf of the bow spring';
 const SIXTY_FOURTH = shopNumber('plate-room');
-/** Leaf steel in bending, Pa: EN 10089 and handbooks, from memory. */
-const YOUNG = 206e9;
+/** Young's modulus of spring steel, Pa, as the judgement of the bow has it (Bhandari, Design of Machine Elements, chapter 10). */
+const YOUNG = 207e9;
 /** More of a turn than this no bow has: half of the leaf's angle, rad. */
 const HALF_TURN = (100 * Math.PI) / 180;
 
@@ -64,9 +64,9 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   const chord = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => 2 * radius! * Math.sin(long! / 2 / radius!));
   const rise = curve === undefined ? undefined : reckon('length', [along, curve], (long, radius) => radius! * (1 - Math.cos(long! / 2 / radius!)));
   const flex = reader.find('bow-spring.deflection');
-  // A short leaf is bent as far as the main one that it lies under.
-  const bent = mainLeaf === undefined || along.quantity.value > mainLeaf.quantity.value ? along : mainLeaf;
-  const stress = flex === undefined || mainLeaf === undefined ? undefined : { ...reckon('pressure', [flex, thick, bent], (give, leaf, long) => (YOUNG * leaf! * give!) / (long! / 2) ** 2), estimate: true };
+  // A short leaf is bent as far as the main one that it lies under, over half the span, as the judgement of the bow reckons it; the leaf with the eyes takes half as much again.
+  const reach = spanNow ?? span;
+  const stress = flex === undefined || reach === undefined ? undefined : { ...reckon('pressure', [flex, thick, reach], (give, leaf, across) => ((main ? 1.5 : 1) * YOUNG * leaf! * give!) / (across! / 2) ** 2), estimate: true };
   const dimensions: MakingDimension[] = [
     sized('flat-length', main ? 'length to cut, eyes not yet rolled' : 'length to cut, along the curve', flat, plusMinus(main ? 16 * SIXTY_FOURTH : 4 * SIXTY_FOURTH), main ? 'from eye to eye along the curve and nine tenths of a turn for each eye; cut long and trimmed after rolling' : 'as the broken leaf'),
     sized('width', 'width', wide, { plus: SIXTY_FOURTH, minus: SIXTY_FOURTH }, 'as the other leaves'),
@@ -77,7 +77,7 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     ...(curve === undefined ? [] : [sized('radius', main ? 'radius of the inside, free' : 'radius of the bow, free; the neighbour wins', curve, plusMinus(curve.quantity.value * 0.03), `span and camber of the bow, ${curveWords(bowSpan, bowCamber)}${asMadeCurve(asNow, curve, curveOld, along, context)}`)]),
     ...(chord === undefined ? [] : [sized('chord', 'from end to end, straight', chord, plusMinus(0), 'follows from length and radius')]),
     ...(rise === undefined ? [] : [sized('rise', 'height of the curve', rise, plusMinus(0), 'follows from length and radius')]),
-    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), 'modulus, thickness and flex of the bow over the square of half the main leaf, from eye to eye along its curve; leaves that share alike; preload not counted')]),
+    ...(stress === undefined ? [] : [sized('stress', 'bending at the clip in full stroke', stress, plusMinus(0), `${main ? 'one and a half times ' : ''}modulus, thickness and flex of the bow over the square of half its span (Bhandari, chapter 10, leaves not nipped${main ? '' : '; the leaf with the eyes takes half as much again, and the report judges that one'}); preload not counted`)]),
   ];
   const over = stress !== undefined && stress.quantity.value > shopNumber('leaf-stress');
   const pressure = (value: number) => printQuantity(roundPressure(value, context.system), context.system);
@@ -92,7 +92,7 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
       ...(main ? ['Eyes rolled hot round a mandrel, square to the leaf and in line with one another; reamed for their bushes after heat treatment.'] : ['Ends as the neighbours have them: cut square and drawn thin, or trimmed; corners rounded 1/8 in (3 mm).']),
       'Hole drilled, never burnt, and chamfered both sides before hardening. No punch mark, weld, stamp or grinding burn on the tension side; edges dressed smooth along the leaf, then shot-peened on the tension side.',
       'Scrapped if it cracks at all: a leaf is never welded. Grease between the leaves.',
-      ...(stress === undefined ? [] : [`In full stroke the clip bends it to about ${pressure(stress.quantity.value)}, an estimate; a handbook’s example allows ${pressure(shopNumber('leaf-stress'))}.`]),
+      ...(stress === undefined ? [] : [`In full stroke the clip bends it to about ${pressure(stress.quantity.value)}, an estimate; a handbook’s example allows ${pressure(shopNumber('leaf-stress'))}.${main ? '' : ' The leaf with the eyes takes half as much again: the report holds that against the same example.'}`]),
     ],
     cautions: ['spring-unload', 'stand-aside', 'isolate', 'block-ram'], sources: ['page-other-families', 'bhandari-springs', 'common-practice', 'from-memory'],
     warnings: [
