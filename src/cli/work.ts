@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { isOpen, toBuy, type Picture, type WorksheetJob } from '../derived/index.ts';
+import { isOpen, jobWords, toBuy, type Picture, type WorksheetJob } from '../derived/index.ts';
 import { knowledge } from '../knowledge/index.ts';
 import { countWords, hoursWords, lineCostWords, moneySpan, sumsSentence, waitWords } from '../views/index.ts';
 import { checkWords, doneBlocks, insteadWords, mayBeBlocks, needWords, nextBlocks } from '../views/work/index.ts';
@@ -33,7 +33,7 @@ const checkLine = (words: string): string => (words === '' ? '' : `   ${words}\n
 
 const jobText = (picture: Picture, job: WorksheetJob): string => `
 ${job.number}. ${job.title} [${job.job}]${job.state === 'open' ? '' : `, ${job.state}`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}
-   ${job.words}
+   ${jobWords(picture.known, knowledge, picture.worksheet, job)}
    why here: ${job.whyHere}
    cures: ${job.cures.join(', ') || 'nothing that is open'}; ${hoursWords(job.hours)}; skill ${job.skill} of 4${job.helpers === 0 ? '' : `; helpers ${job.helpers}`}; outlay ${moneySpan(job.cost, currencyOf(picture))}
 ${checkLine(checkWords(picture, knowledge, job))}${insteadWords(picture, knowledge, job).map((words) => `   ${words}\n`).join('')}${toBuy(picture.worksheet).filter((line) => line.job === job.job).map((line) => `   ${line.kind}: ${line.kind === 'part' ? `${countWords(line, picture.system)} × ` : ''}${line.words}, ${lineCostWords(line, currencyOf(picture))}; ${waitWords(line)}\n`).join('')}${job.cautions.map((caution) => `   caution: ${knowledge.cautions.find((one) => one.id === caution)?.words ?? caution}\n`).join('')}`;

@@ -38,8 +38,8 @@ export interface JobBefore {
 export interface Job {
   readonly id: string;
   readonly title: string;
-  /** What is done, in two or three sentences. */
-  readonly words: string;
+  /** What is done, in two or three sentences; left out where only judgements are made. */
+  readonly words?: string;
   /** Said instead on hammers of these families. */
   readonly wordsFor?: Readonly<Partial<Record<LinkageFamily, string>>>;
   /** Said instead where another job is open too and changes what is left to do: the first of them that is. */

@@ -3,6 +3,7 @@ import { DISPUTES } from './criteria/disputes.ts';
 import { forJudging } from './for-judging.ts';
 import type { Knowledge } from './job.ts';
 import { CHEAPER, CHEAPER_NOT } from './jobs/cheaper.ts';
+import { JOB_WORDS } from './jobs/job-words.ts';
 import { SOURCES } from './sources.ts';
 
 /** Everything that the program knows beforehand. */
@@ -15,6 +16,6 @@ export const knowledge: Knowledge = {
   jobs: forJudging.jobs.map((job) => {
     const cheaper = CHEAPER[job.id];
     const cheaperNot = CHEAPER_NOT[job.id];
-    return cheaper === undefined ? job : { ...job, cheaper, ...(cheaperNot === undefined ? {} : { cheaperNot }) };
+    return { ...job, ...JOB_WORDS[job.id], ...(cheaper === undefined ? {} : { cheaper }), ...(cheaper === undefined || cheaperNot === undefined ? {} : { cheaperNot }) };
   }),
 };

@@ -11,7 +11,7 @@ const worn = pictureOf(wornHammer());
 const SEED = 20_260_512;
 
 const job = (id: string, more: Partial<WorksheetJob> = {}): WorksheetJob => ({
-  job: id, number: 1, title: id, words: '', part: 'base', cures: [], urgency: 'watch', whyHere: '', after: [], stage: 1, hours: { least: 2, likely: 4, most: 12 },
+  job: id, number: 1, title: id, part: 'base', cures: [], urgency: 'watch', whyHere: '', after: [], stage: 1, hours: { least: 2, likely: 4, most: 12 },
   skill: 1, helpers: 0, parts: [], cost: { least: 0, likely: 0, most: 0 }, heard: [], cautions: [], state: 'open', ...more,
 });
 const sheet = (jobs: readonly WorksheetJob[]): Worksheet => ({ jobs, hours: { least: 0, likely: 0, most: 0 }, cost: { least: 0, likely: 0, most: 0 }, problems: [] });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cheaperHere, isOpen, type Picture, type WorksheetJob } from '../../src/derived/index.ts';
+import { cheaperHere, isOpen, jobWords, type Picture, type WorksheetJob } from '../../src/derived/index.ts';
 import { knowledge } from '../../src/knowledge/index.ts';
 import { workPlan } from '../../src/views/work/index.ts';
 import { orderOfWorkBlocks } from '../../src/views/work/order-of-work-blocks.ts';
@@ -63,11 +63,14 @@ describe('what to do, in the words for this hammer', () => {
     const unread = pictureOf(new LogOf('50 lb', 'coil-and-toggle').look('dovetail.key-sits@lower', 'edge'));
     const other = knowledge.jobs.find((one) => one.id === 'dovetail.file-flanks');
     expect(other?.words).toContain('{dovetail.flank-angle}');
-    for (const one of unread.worksheet.jobs) expect(one.words).not.toMatch(/[{}]/u);
+    for (const one of unread.worksheet.jobs) expect(jobWords(unread.known, knowledge, unread.worksheet, one)).not.toMatch(/[{}]/u);
   });
 
   test('no paper has a mark that should have been filled', () => {
-    for (const { name, entries } of FIVE) for (const one of onPaper(entries, 'inch').worksheet.jobs) expect(one.words, name).not.toMatch(/[{}]/u);
+    for (const { name, entries } of FIVE) {
+      const { known, worksheet } = onPaper(entries, 'inch');
+      for (const one of worksheet.jobs) expect(jobWords(known, knowledge, worksheet, one), name).toMatch(/^[^{}]+$/u);
+    }
   });
 
   test('dies that are ground as a pair are dressed at their edges alone, and with no cheaper wheel over the face', () => {

@@ -7,6 +7,7 @@ export { toBuy, type BuyLine } from './to-buy.ts';
 export { nextJob } from './next-job.ts';
 export { insteadJobs } from './instead-jobs.ts';
 export { cheaperHere } from './cheaper-here.ts';
+export { jobWords } from './job-words.ts';
 export { checkFirst, type WorthChecking } from './check-first.ts';
 export type { MoneyOptions, RateHeard } from './currency.ts';
 export { priceBook, type PriceBook, type PriceHeard, type PriceLine } from './price-book.ts';

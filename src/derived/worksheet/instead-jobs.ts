@@ -18,12 +18,11 @@ export function insteadJobs(known: Known, findings: readonly Finding[], knowledg
   const all = new Map([...knowledge.jobs.map((job) => [job.id, { job }] as const)]);
   const curesOf = new Map([...worksheet.jobs, ...others.map((one) => ({ job: one.job.id, cures: one.cures }))].map((one) => [one.job, one.cures]));
   const asked = new Map(knowledge.jobs.map((job) => [job.id, { job, cures: curesOf.get(job.id) ?? [] }]));
-  const open = new Set(worksheet.jobs.filter(isOpen).map((job) => job.job));
   const among = new Set([...worksheet.jobs.map((job) => job.job), ...others.map((one) => one.job.id)]);
   const takes = (by: string, of: string): boolean => knowledge.jobs.find((job) => job.id === by)?.replaces?.some((other) => other.job === of) === true;
   return others.flatMap((one): readonly InsteadJob[] => {
     const { id } = one.job;
-    const entry = jobEntry({ known, knowledge, book, all, open }, one, 0, waitsFor(one, asked).filter((before) => among.has(before)));
+    const entry = jobEntry({ known, knowledge, book, all }, one, 0, waitsFor(one, asked).filter((before) => among.has(before)));
     const places = worksheet.jobs.filter((job) => takes(id, job.job) || takes(job.job, id));
     const worthAThought = (job: WorksheetJob): boolean => isOpen(job) && job.job !== TRIAL_JOB && (takes(job.job, id) || entry.cost.likely < job.cost.likely || entry.hours.likely < job.hours.likely);
     return places.some(worthAThought) ? [{ ...entry, takesPlaceOf: places.map((job) => job.job) }] : [];

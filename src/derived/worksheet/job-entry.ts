@@ -4,7 +4,6 @@ import type { Known } from '../survey/index.ts';
 import type { Chosen } from './asked-jobs.ts';
 import { classFactor } from './class-factor.ts';
 import { costOf } from './cost-of.ts';
-import { jobWords } from './job-words.ts';
 import { needOf } from './need-of.ts';
 import type { PriceBook } from './price-book.ts';
 import type { WorksheetJob } from './worksheet.ts';
@@ -19,12 +18,10 @@ export interface Bench {
   readonly book: PriceBook;
   /** By id, for the titles of what it waits for. */
   readonly all: ReadonlyMap<string, { readonly job: { readonly title: string } }>;
-  /** Ids of the jobs of the worksheet that are still to be done: beside some of them less is left to do. */
-  readonly open: ReadonlySet<string>;
 }
 
 /** A chosen job with its hours, its cost and its place. @param after what it waits for, of `all` */
-export function jobEntry({ known, knowledge, book, all, open }: Bench, chosen: Chosen, number: number, after: readonly string[]): WorksheetJob {
+export function jobEntry({ known, knowledge, book, all }: Bench, chosen: Chosen, number: number, after: readonly string[]): WorksheetJob {
   const { job } = chosen;
   const factor = classFactor(known.identity.ramClass.quantity.value);
   const stage = knowledge.stages.find((one) => one.number === job.stage);
@@ -37,7 +34,7 @@ export function jobEntry({ known, knowledge, book, all, open }: Bench, chosen: C
   const cost = sized.size === 0 ? said : { ...said, parts: said.parts.map((part) => (sized.has(part.id) ? { ...part, words: `${part.words}, ${motorToFit(known.identity.ramClass.quantity.value).words} at the least` } : part)) };
   const need = needOf(chosen.causes);
   return {
-    job: job.id, number, title: job.title, words: jobWords(known, chosen, open), part: job.part, cures: chosen.cures, urgency: chosen.urgency,
+    job: job.id, number, title: job.title, ...(job.words === undefined || job.words === knowledge.jobs.find((one) => one.id === job.id)?.words ? {} : { words: job.words }), part: job.part, cures: chosen.cures, urgency: chosen.urgency,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
     after, stage: job.stage,
     hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: cautionsFor(job.cautions, known.identity.family),

@@ -1,6 +1,8 @@
 import { formatQuantity } from '../../methods/quantity/index.ts';
 import type { Known } from '../survey/index.ts';
-import type { Chosen } from './asked-jobs.ts';
+import type { Knowledge } from '../../knowledge/index.ts';
+import { isOpen } from './job-entry.ts';
+import type { Worksheet, WorksheetJob } from './worksheet.ts';
 
 /** A measuring place in the words of a job: `{dovetail.flank-angle}`. */
 const PLACE = /\{([a-z.-]+)\}/gu;
@@ -8,11 +10,12 @@ const PLACE = /\{([a-z.-]+)\}/gu;
 /**
  * What is done, in the words for this hammer: beside a job that takes part of it over, for its family, and with what was read where
  * the words leave room for it. Angles only, which read alike in inches and in millimetres.
- * @param open ids of the jobs of the worksheet that are still to be done
+ * @returns nothing where the knowledge given is without words
  */
-export function jobWords(known: Known, { job, cures, state }: Pick<Chosen, 'job' | 'cures' | 'state'>, open: ReadonlySet<string>): string {
-  const beside = state === 'done' || state === 'dropped' ? undefined : job.wordsWith?.find((one) => open.has(one.job))?.words;
-  return (beside ?? job.wordsFor?.[known.identity.family] ?? job.words).replace(PLACE, (_, place: string) => readAt(known, place, cures));
+export function jobWords(known: Known, knowledge: Knowledge, worksheet: Pick<Worksheet, 'jobs'>, { job: id, words, cures, state }: Pick<WorksheetJob, 'job' | 'words' | 'cures' | 'state'>): string {
+  const job = knowledge.jobs.find((one) => one.id === id);
+  const beside = state === 'done' || state === 'dropped' ? undefined : job?.wordsWith?.find((one) => worksheet.jobs.some((other) => other.job === one.job && isOpen(other)))?.words;
+  return (words ?? beside ?? job?.wordsFor?.[known.identity.family] ?? job?.words ?? '').replace(PLACE, (_, place: string) => readAt(known, place, cures));
 }
 
 /** The readings at a place, at the ends that the findings name; nothing where nobody read it. */

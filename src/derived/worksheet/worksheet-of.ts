@@ -40,7 +40,7 @@ export function worksheetOf(known: Known, findings: readonly Finding[], knowledg
   const { order, after, rings } = ordered(chosen, onIt);
   for (const ring of rings) noted.push(`These jobs each wait for the other, and no order keeps all their reasons: ${ring.join(', ')}`);
   const book = priceBook(known, knowledge, options);
-  const bench = { known, knowledge, book, all: byId, open: new Set(chosen.filter(isOpen).map((one) => one.job.id)) };
+  const bench = { known, knowledge, book, all: byId };
   const entry = (id: string, number: number, waits: readonly string[]): WorksheetJob => {
     const one = byId.get(id);
     if (one === undefined) throw new Error(`job ${id} was ordered and never chosen`);

@@ -5,7 +5,6 @@ import type { Job } from '../job.ts';
 export const CASTINGS_JOBS: readonly Job[] = [
   {
     id: 'base.level', title: 'Level the machine', part: 'base', families: EVERY, stage: 1,
-    words: 'Slack the bolts, jack each corner, shim with steel until level both ways on a machined face, then tighten evenly.',
     after: [
       { job: 'foundation.block', because: 'the machine is levelled on the ground that it will stay on' },
     ],
@@ -17,7 +16,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'base.grout', title: 'Bed the base all round', part: 'base', families: EVERY, stage: 1,
-    words: 'Clean under the flange, level on screws, pour non-shrink grout under the whole foot and let it cure.',
     after: [
       { job: 'base.level', because: 'grout keeps whatever level it is poured at' },
     ],
@@ -29,7 +27,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'base.mend-ear', title: 'Mend a cracked bolt ear of the base', part: 'base', families: EVERY, stage: 3,
-    words: 'Drill the ends of the crack, stitch or braze the ear, or carry the corner on a bolted steel clamp plate.',
     after: [],
     hours: { least: 2, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
@@ -39,7 +36,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'foundation.block', title: 'Cast a foundation block', part: 'foundation', families: EVERY, stage: 1,
-    words: 'Cut the slab, dig to firm ground, rebar grid, anchor sleeves, 4,000 psi concrete, a soft joint all round; let it cure before the hammer is set.',
     after: [],
     hours: { least: 8, likely: 14, most: 20 }, skill: 2, helpers: 2,
     parts: [
@@ -51,7 +47,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'foundation.part-from-slab', title: 'Part the block from the slab', part: 'foundation', families: EVERY, stage: 1,
-    words: 'Saw round the base, clear the slot and fill it with soft joint filler and sand.',
     after: [],
     hours: { least: 3, likely: 5, most: 8 }, skill: 2, helpers: 0,
     parts: [
@@ -62,7 +57,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'bolts.tighten', title: 'Tighten the hold-down bolts and try again', part: 'hold-down-bolts', families: EVERY, stage: 1,
-    words: 'Tighten evenly in turn. Once it may run, tighten again after the first hour and after ten, locked off each time.',
     after: [
       { job: 'base.level', because: 'a bolt pulled down on a rocking foot bends the casting' },
       { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
@@ -74,7 +68,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'bolts.renew', title: 'Renew the hold-down bolts', part: 'hold-down-bolts', families: EVERY, stage: 1,
-    words: 'Set through bolts or resin anchors of 5/8 to 3/4 in with large washers and lock nuts.',
     after: [
       { job: 'base.level', because: 'a bolt pulled down on a rocking foot bends the casting' },
       { job: 'base.grout', because: 'grout cures before bolts are pulled down' },
@@ -90,7 +83,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'frame.dye-test', title: 'Look for cracks with dye penetrant', part: 'frame', families: EVERY, stage: 1,
-    words: 'Clean the doubtful place to bare metal, apply dye, wipe, apply developer, wait, and photograph every line with a rule beside it. Then enter what it showed: the finding stands until somebody does.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
@@ -100,7 +92,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'frame.stitch', title: 'Stitch the cracked frame', part: 'frame', families: EVERY, stage: 3,
-    words: 'A specialist drills along the crack and locks it with cast plugs and bars, without heat, then tests it with dye.',
     after: [
       { job: 'frame.dye-test', because: 'the whole length of the crack must be known before it is mended' },
     ],
@@ -111,7 +102,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'frame.have-repair-judged', title: 'Have an old repair judged', part: 'frame', families: EVERY, stage: 3,
-    words: 'A specialist looks at the old plate, braze or weld with dye and says in writing what it will carry.',
     after: [
       { job: 'frame.dye-test', because: 'the repair is judged with its edges clean' },
     ],
@@ -122,7 +112,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'nameplate.clear', title: 'Scrape off the paint that hides something', part: 'nameplate', families: EVERY, stage: 1, namesWhatFor: true,
-    words: 'Scrape and wire-brush the paint off what it hides, and off nothing else; photograph it; repaint around it.',
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [],
@@ -130,7 +119,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'ways.polish', title: 'Clean and stone the ways', part: 'ways', families: GUIDED, stage: 4,
-    words: 'Take the ram out, wash off old oil, stone burrs and rust flat, wipe and oil.',
     after: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 1,
     parts: [],
@@ -138,7 +126,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'ways.true', title: 'True the ways to the seat', part: 'ways', families: GUIDED, stage: 4,
-    words: 'Scrape or machine the ways square to the finished seat floor, or fit a brass gib cut to taper.',
     after: [
       { job: 'seat.mill', because: 'the seat is the datum from which the ways are squared' },
       { job: 'seat.file', because: 'the seat is the datum from which the ways are squared' },
@@ -152,7 +139,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'anvil.bed', title: 'Bed the anvil tight', part: 'anvil', families: EVERY, stage: 1,
-    words: 'Lift or jack the anvil, clean its bed, shim or grout it solid and wedge or bolt it.',
     after: [
       { job: 'foundation.block', because: 'the anvil is bedded on the ground that it will stay on' },
     ],
@@ -164,7 +150,6 @@ export const CASTINGS_JOBS: readonly Job[] = [
   },
   {
     id: 'anvil.add-mass', title: 'Give the anvil more mass', part: 'anvil', families: EVERY, stage: 1,
-    words: 'Bolt or weld solid steel to the anvil or set it on a heavier base plate, in hard contact.',
     after: [],
     hours: { least: 4, likely: 8, most: 16 }, skill: 3, helpers: 1,
     parts: [

@@ -19,7 +19,6 @@ const SEAT_BEFORE_DIE: Job['after'] = [
 export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   {
     id: 'seat.file', title: 'File and scrape the seat floor', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Blue a surface plate on the floor, file and scrape high places, check with feelers at nine points. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     hours: { least: 3, likely: 4, most: 6 }, skill: 2, helpers: 0,
     parts: [],
@@ -27,7 +26,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.mill', title: 'Mill the seat true', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Bring the frame to a mill or a portable mill to the frame; cut floor and flanks true, square to the ways, right across and just as deep as the deepest place that the die has beaten. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }, { job: 'seat.grind-with-plate-jig', on: ['seat'] }],
     hours: { least: 12, likely: 20, most: 30 }, skill: 4, helpers: 2,
@@ -37,7 +35,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.grind-with-plate-jig', title: 'Grind the seat with a guided plate', part: 'seat', families: EVERY, stage: 2, end: 'lower',
-    words: 'Bolt a ground guide plate over the seat and run an abrasive disc along it: it trues the floor by thousandths, and the bottom of a pocket that the die has beaten; scrape the corners under the flanks, where no disc reaches. It does not take the whole floor down to a pocket: that is milled. Check with feelers. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'seat.file', on: ['seat'] }],
     hours: { least: 8, likely: 10, most: 12 }, skill: 3, helpers: 0,
@@ -48,7 +45,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.fit-filler-plate', title: 'Make and fit a filler plate', part: 'filler-plate', families: EVERY, stage: 2, end: 'lower',
-    words: 'A flat steel plate, as thick as the depth that the seat has lost, bedded with blue: in a pocket as large as the pocket, flush with the floor beside it; on a floor milled right across, from flank to flank. Two dowels in the floor keep it from walking out. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.file', because: 'the plate must lie on a flat floor' },
       { job: 'seat.mill', because: 'the plate is made to the finished floor' },
@@ -64,7 +60,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'seat.mend-ear', title: 'Make good a broken seat wall', part: 'seat', families: EVERY, stage: 3, end: 'lower',
-    words: 'Dovetail or bolt in a steel piece for the missing wall, or cut the seat for a sow block that brings its own. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 8, likely: 16, most: 30 }, skill: 4, helpers: 0,
     parts: [],
@@ -73,7 +68,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dovetail.file-flanks', title: 'File the flanks straight', part: 'dovetail', families: EVERY, stage: 2,
-    words: 'Blue a straight gauge: a ground bar, one edge at the angle of the dovetail{dovetail.flank-angle}, without taper. Not an old key, which is beaten out of shape, and not the new one, which is filed to the finished flank. File the high places of the flank until the gauge bears over its full length. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }, 
       { job: 'seat.file', because: 'the flanks are filed to a finished floor' },
     ],
@@ -83,7 +77,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dovetail.machine-flanks', title: 'Machine the flanks', part: 'dovetail', families: EVERY, stage: 2,
-    words: 'Cut both flanks to one angle, parallel to the floor; measure over dowel pins. With a die out the ram is held by its longer prop; see its sheet.',
     after: [{ job: 'keys.draw', because: 'the old key leaves the seat before a wheel or a file goes into it', atSameEnd: true }],
     replaces: [{ job: 'dovetail.file-flanks', on: ['dovetail'] }],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
@@ -93,7 +86,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dovetail.mend-lip', title: 'Mend or cut back a cracked lip', part: 'dovetail', families: EVERY, stage: 3,
-    words: 'A specialist decides between a bolted lip, a sow block and a shorter seat; braze is not recommended on the loaded lip. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 6, likely: 12, most: 24 }, skill: 4, helpers: 0,
     parts: [],
@@ -102,7 +94,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'sow-block.put-back', title: 'Put the sow block back', part: 'sow-block', families: EVERY, stage: 2, end: 'lower',
-    words: 'Find, make or buy the block, key it tight to the frame, and set the gap anew.',
     after: [],
     hours: { least: 6, likely: 9, most: 12 }, skill: 3, helpers: 0,
     parts: [
@@ -112,7 +103,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'sow-block.re-true', title: 'True and re-key the sow block', part: 'sow-block', families: EVERY, stage: 2, end: 'lower',
-    words: 'Mill or grind top and underside flat and parallel, fit its key.',
     after: [],
     hours: { least: 4, likely: 7, most: 12 }, skill: 3, helpers: 0,
     parts: [],
@@ -121,7 +111,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.draw', title: 'Draw a stuck key', part: 'key-removal', families: EVERY, stage: 2,
-    words: 'Soak, warm the seat, one firm blow with a restrained drift; failing that, weld a stud to it and pull through a pipe, leaving it under tension for days.',
     after: [],
     hours: { least: 0.3, likely: 3, most: 16 }, skill: 2, helpers: 0,
     parts: [
@@ -131,7 +120,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.dry', title: 'Dry the dovetails and keys', part: 'keys', families: EVERY, stage: 12,
-    words: 'Draw die and key where they are not out already, wash dovetail, die and key with solvent and wipe with a white rag until it stays white; then drive them dry, once.',
     after: [
       { job: 'keys.draw', because: 'a stuck key has to come out first', atSameEnd: true },
       { job: 'dies.grind-pair', because: 'the dies are drawn once: ground or dressed while they are out, and washed of what grinding leaves', onlyInOrder: true },
@@ -143,7 +131,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.drive', title: 'Drive the keys tight', part: 'keys', families: EVERY, stage: 12,
-    words: 'Drive each loose key home with one firm blow, ram blocked, and look again after one hour and after ten.',
     after: [
       { job: 'keys.dry', because: 'an oily key drives tight and walks out' },
       { job: 'keys.renew', because: 'the key that stays is driven', onlyInOrder: true },
@@ -155,7 +142,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'keys.renew', title: 'Fit a new key', part: 'keys', families: EVERY, stage: 12,
-    words: 'Plane a new key from tough unhardened steel, as thick as its drawing says, file to blue over its full length, leave 1/2 to 1 in standing out at both ends.',
     after: [
       { job: 'dovetail.file-flanks', because: 'a key fitted to a bad flank breaks the lip' },
       { job: 'dovetail.machine-flanks', because: 'a key is fitted to the finished flank' },
@@ -172,8 +158,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.dress', title: 'Dress the die faces', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Grind the faces flat, dress edges to a radius of 1/16 to 1/8 in, take swollen edges off. With a die out the ram is held by its longer prop; see its sheet.',
-    wordsWith: [{ job: 'dies.grind-pair', words: 'Edges only: the faces are ground as a pair, and no file or wheel goes on them after that. Dress the edges to a radius of 1/16 to 1/8 in, take swollen edges off. With a die out the ram is held by its longer prop; see its sheet.' }],
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.file', because: 'dies are ground parallel on a true seat' },
@@ -188,7 +172,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.grind-pair', title: 'Surface-grind the dies as a pair', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Read the stack with its plate in, where it gets one; then draw both dies and have them ground flat and parallel, and what was left on a new die for the grinder goes off with the pair. The hard skin of worked dies is ground, not milled. They stay out until their keys are driven, last. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'dies are ground parallel on a true seat' },
       { job: 'seat.mill', because: 'dies are ground parallel on a true seat' },
@@ -206,7 +189,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.new-upper', title: 'Make or buy a new upper die', part: 'upper-die', families: EVERY, stage: 12, end: 'upper',
-    words: 'Tough steel, full length and nearly full width of its dovetail, height as made; tough before hard. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'die heights are chosen with the seat made good' },
       ...SEAT_BEFORE_DIE,
@@ -222,7 +204,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.new-lower', title: 'Make or buy a new lower die', part: 'lower-die', families: EVERY, stage: 12, end: 'lower',
-    words: 'Tough steel, nearly as wide as the seat floor, height as made above the filler plate. With a die out the ram is held by its longer prop; see its sheet.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'the seat wants its plate before a new lower die is made, or the new die sinks as the old one did' },
       { job: 'seat.mill', because: 'the die is made to the finished seat' },
@@ -239,7 +220,6 @@ export const DIES_AND_SEAT_JOBS: readonly Job[] = [
   },
   {
     id: 'dies.temper', title: 'Soften a die that is too hard', part: 'upper-die', families: EVERY, stage: 12,
-    words: 'Temper back to about 40 to 50 HRC, or normalise, and try with a file. With a die out the ram is held by its longer prop; see its sheet.',
     after: [],
     hours: { least: 2, likely: 3, most: 5 }, skill: 3, helpers: 0,
     parts: [],

@@ -5,7 +5,6 @@ import type { Job } from '../job.ts';
 export const DRIVE_JOBS: readonly Job[] = [
   {
     id: 'drive.set-speed', title: 'Set the speed with the pulleys', part: 'drive-line', families: EVERY, stage: 13,
-    words: 'Work out the motor pulley for the rate wanted, start 15 to 20 % under where the maker’s rate is not known, count the blows.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
@@ -15,7 +14,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'belt.dress', title: 'Clean and dress the belt', part: 'belt', families: EVERY, stage: 15,
-    words: 'Wash oil and glaze off, dress leather, turn the grain side to the pulley, take up the slack.',
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [
@@ -25,7 +23,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'belt.renew', title: 'Renew the belt', part: 'belt', families: EVERY, stage: 15,
-    words: 'Belt of the width worked out, joint laced or welded, line of the pulleys checked with a cord.',
     after: [
       { job: 'drive.set-speed', because: 'the belt is cut to the pulleys that stay' },
       { job: 'motor.renew', because: 'the belt is cut to the motor that stays, to its place and its pulley, and no new belt runs the hammer faster on a motor that is too small', onlyInOrder: true },
@@ -39,7 +36,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'belt.align', title: 'Align the pulleys', part: 'belt', families: EVERY, stage: 15,
-    words: 'Stretch a cord over both rims, shift the motor or pulley until it touches all four edges.',
     after: [
       { job: 'drive.set-speed', because: 'pulleys are lined up when they are final' },
     ],
@@ -49,7 +45,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'idler.set', title: 'Set the idler', part: 'belt-idler', families: EVERY, stage: 15,
-    words: 'Belt just clear with the treadle up, full grip before the pedal bottoms; bracket and weight to suit.',
     after: [
       { job: 'belt.renew', because: 'the idler is set to the belt that stays' },
     ],
@@ -60,7 +55,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'motor.renew', title: 'Fit a larger motor', part: 'motor', families: EVERY, stage: 15,
-    words: 'A motor of the power that the class asks for, of the speed of the old one or with another pulley to suit, with starter, overload and guard to suit, on a circuit whose wire and breaker an electrician has chosen for it.',
     after: [],
     replaces: [{ job: 'motor.service', on: ['motor', 'starter'] }],
     hours: { least: 2, likely: 3, most: 4 }, skill: 3, helpers: 0,
@@ -73,7 +67,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'motor.service', title: 'Clean and check the motor', part: 'motor', families: EVERY, stage: 15,
-    words: 'Blow out dry, test insulation and bearings, never a pressure washer; set the overload to the plate.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 3, helpers: 0,
     parts: [],
@@ -82,7 +75,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'starter.isolator', title: 'Fit a lockable isolator and no-volt starter', part: 'starter', families: EVERY, stage: 0,
-    words: 'Isolator that takes a padlock within reach of the operator, no-volt release, overload set to the plate.',
     after: [],
     hours: { least: 2, likely: 3, most: 4 }, skill: 4, helpers: 0,
     parts: [
@@ -93,7 +85,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'electrics.make-safe', title: 'Make the wiring safe', part: 'starter', families: EVERY, stage: 0,
-    words: 'Dead and locked; covers, glands, earth and cable made good and tested.',
     after: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 4, helpers: 0,
     parts: [],
@@ -102,7 +93,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'converter.enlarge', title: 'Fit a larger converter', part: 'phase-converter', families: EVERY, stage: 15,
-    words: 'Idler motor 1.5 to 2 times the hammer’s motor, panel and run capacitors to balance the legs.',
     after: [],
     otherwise: [],
     hours: { least: 3, likely: 5, most: 8 }, skill: 4, helpers: 0,
@@ -114,7 +104,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'converter.balance', title: 'Balance the converter’s legs', part: 'phase-converter', families: EVERY, stage: 15,
-    words: 'Run capacitors changed under load until the legs agree.',
     after: [
       { job: 'converter.enlarge', because: 'the legs are balanced on the converter that stays' },
     ],
@@ -127,7 +116,6 @@ export const DRIVE_JOBS: readonly Job[] = [
   },
   {
     id: 'tyre.renew', title: 'Renew the tyre and roller', part: 'tyre-wheel', families: EVERY, stage: 15,
-    words: 'New tyre of the same size, firm, roller trued or renewed, pressure set.',
     after: [],
     otherwise: [],
     hours: { least: 1, likely: 2, most: 4 }, skill: 1, helpers: 0,

@@ -5,7 +5,6 @@ import type { Job } from '../job.ts';
 export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   {
     id: 'ram.build-up', title: 'Build up and machine the ram faces', part: 'ram', families: EVERY, stage: 4,
-    words: 'Plate or build up the worn faces and machine them parallel.',
     after: [],
     hours: { least: 3, likely: 6, most: 10 }, skill: 3, helpers: 1,
     parts: [],
@@ -14,7 +13,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'ram.mend-or-renew', title: 'Have the cracked ram mended or renewed', part: 'ram', families: EVERY, stage: 3,
-    words: 'A specialist decides; a crack at dovetail or pin boss is not welded in the shop.',
     after: [],
     hours: { least: 4, likely: 10, most: 20 }, skill: 4, helpers: 0,
     parts: [],
@@ -23,7 +21,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'guide.mend', title: 'Mend or fabricate the ram guide', part: 'ram-guide', families: GUIDED, stage: 3,
-    words: 'Braze the broken guide, or fabricate one from heavy angle and 3/8 in plate, and square it to the seat.',
     after: [],
     hours: { least: 10, likely: 14, most: 20 }, skill: 3, helpers: 0,
     parts: [
@@ -34,7 +31,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'guide.shim', title: 'Shim the ram guide', part: 'ram-guide', families: GUIDED, stage: 11,
-    words: 'Record the shims as found, clean ways and ram, take shims out evenly until the ram falls of its own weight without rock, 0.005 to 0.010 in in all.',
     after: [
       { job: 'ways.polish', because: 'never tighten the guide before ways and ram are clean: grit then scores both' },
       { job: 'ways.true', because: 'shims cannot mend ways that are out of square' },
@@ -48,7 +44,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'guide.retain-shims', title: 'Fix the guide shims', part: 'guide-shims', families: GUIDED, stage: 11,
-    words: 'Bolt or screw a retainer over both ends of the shims so that they cannot climb with the ram.',
     after: [
       { job: 'guide.shim', because: 'the packs are settled before they are fixed' },
     ],
@@ -60,7 +55,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'guide.renew-bolts', title: 'Renew the guide bolts', part: 'guide-bolts', families: GUIDED, stage: 11,
-    words: 'Equal bolts of known grade with hard washers and locks; tighten evenly, never hard on cast ears.',
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
@@ -70,7 +64,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'guide.raise-linkage', title: 'Give the linkage room over the guide', part: 'ram-guide', families: GUIDED, stage: 13,
-    words: 'Where the stack is right and the linkage still comes down on the guide, relieve the lip of the guide or fit links of the right length.',
     after: [
       { job: 'seat.fit-filler-plate', because: 'lost height is made good before anything is cut' },
       { job: 'dies.new-upper', because: 'lost height is made good before anything is cut' },
@@ -82,7 +75,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'links.renew', title: 'Renew or sleeve the toggle links', part: 'toggle-links', families: COIL, stage: 10,
-    words: 'Bore both links alike and sleeve them, or make a new pair, holes parallel.',
     after: [],
     hours: { least: 4, likely: 6, most: 8 }, skill: 3, helpers: 0,
     parts: [
@@ -92,7 +84,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'arms.renew', title: 'Renew the toggle arms as a pair', part: 'toggle-arms', families: COIL, stage: 10,
-    words: 'Make or buy both arms alike from tough steel or a casting, bores parallel; heat-straightening is not advised.',
     after: [],
     hours: { least: 6, likely: 10, most: 16 }, skill: 3, helpers: 0,
     parts: [
@@ -103,7 +94,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'pins.renew', title: 'Renew pins and bushings of the linkage', part: 'toggle-pins', families: COIL, stage: 10,
-    words: 'Ream all bores parallel, press bronze or hard bushes, fit hardened pins at 0.002 to 0.005 in.',
     after: [
       { job: 'links.renew', because: 'bushes are pressed into the links that stay' },
       { job: 'arms.renew', because: 'bushes are pressed into the arms that stay' },
@@ -117,7 +107,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'pins.hold', title: 'Keep the pins from walking out', part: 'toggle-pins', families: COIL, stage: 10,
-    words: 'Fit split pins, collars or set screws to every pin.',
     after: [],
     hours: { least: 0.3, likely: 0.7, most: 1.5 }, skill: 1, helpers: 0,
     parts: [
@@ -127,7 +116,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'pins.oil', title: 'Draw, clean and oil the pins', part: 'toggle-pins', families: COIL, stage: 10,
-    words: 'Draw each pin, clean its oil way, polish off rust, oil and put it back.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 1, helpers: 0,
     parts: [],
@@ -135,7 +123,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.renew', title: 'Renew the coil spring', part: 'coil-spring', families: COIL, stage: 10,
-    words: 'Order to the size as made; its order sheet says how short it may be run, and what would serve where it comes shorter. Let the preload off before opening.',
     after: [
       { job: 'pins.renew', because: 'a new spring on slack joints cannot be set' },
       { job: 'spring-bolt.renew', because: 'the bolt comes out with the spring' },
@@ -149,7 +136,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring-bolt.renew', title: 'Renew the spring bolt', part: 'spring-bolt', families: COIL, stage: 10,
-    words: 'New bolt of known steel, same thread, with lock nut; let the preload off first.',
     after: [],
     replaces: [{ job: 'spring.lock-nut', on: ['spring-bolt'] }],
     closedBy: ['spring.set-tension'],
@@ -161,7 +147,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.lock-nut', title: 'Lock the spring nut', part: 'spring-bolt', families: COIL, stage: 13,
-    words: 'Fit a second nut or a pin and tighten it against the set nut.',
     after: [],
     hours: { least: 0.1, likely: 0.2, most: 0.4 }, skill: 1, helpers: 0,
     parts: [
@@ -171,7 +156,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'crosshead.bush', title: 'Bush the crosshead', part: 'crosshead', families: COIL, stage: 9,
-    words: 'Bore and bush the crosshead, pin to suit; mark which way round the ears go.',
     after: [],
     hours: { least: 3, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
@@ -181,7 +165,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'crosshead.renew', title: 'Renew the cracked crosshead', part: 'crosshead', families: COIL, stage: 9,
-    words: 'Have it cast, fabricated or mended by a specialist.',
     after: [],
     hours: { least: 4, likely: 8, most: 16 }, skill: 4, helpers: 0,
     parts: [
@@ -191,7 +174,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'rod.bush', title: 'Bush the rod’s big end', part: 'connecting-rod', families: EVERY, stage: 9,
-    words: 'New bush at 0.003 to 0.006 in on a round pin, oil groove open.',
     after: [
       { job: 'crank.pin-bush', because: 'the bush is bored to the finished pin' },
     ],
@@ -203,7 +185,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'rod.renew', title: 'Make a new rod', part: 'connecting-rod', families: EVERY, stage: 9,
-    words: 'Straight, with a right and a left thread, one diameter or more in engagement at each end, lock nuts.',
     after: [],
     replaces: [{ job: 'rod.bush', on: ['connecting-rod'] }],
     closedBy: ['rod.set-gap', 'rod.lock-nuts'],
@@ -215,7 +196,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'rod.lock-nuts', title: 'Fit and tighten the rod’s lock nuts', part: 'connecting-rod', families: EVERY, stage: 13,
-    words: 'Fit nuts of the right hand to both ends, set the gap, tighten, witness mark.',
     after: [],
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
     parts: [
@@ -225,7 +205,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'crank.pin-bush', title: 'Renew or true the crank pin', part: 'crank', families: EVERY, stage: 9,
-    words: 'Turn the pin round or make an oversize one, ream the plate, fit tight, its nut locked by a split pin, parallel to the shaft.',
     after: [
       { job: 'shaft.turn-true', because: 'the pin is set parallel to the finished shaft' },
       { job: 'bearings.pour', because: 'the pin is set parallel to the finished shaft' },
@@ -238,7 +217,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'crank.renew-plate', title: 'Have the cracked crank plate renewed', part: 'crank', families: EVERY, stage: 5,
-    words: 'Have a plate cast or cut from steel; note which way its tapered key was driven before pressing it off.',
     after: [],
     hours: { least: 6, likely: 10, most: 16 }, skill: 4, helpers: 0,
     parts: [
@@ -248,7 +226,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'bow.replace-leaf', title: 'Replace the broken leaf', part: 'bow-spring', families: BOW, stage: 10,
-    words: 'Let the preload off, take the pack apart, replace the leaf with one of equal section; re-arching old leaves is not favoured.',
     after: [],
     closedBy: ['bow.tighten-clip', 'bow.renew-straps'],
     hours: { least: 3, likely: 4, most: 6 }, skill: 3, helpers: 1,
@@ -259,7 +236,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'bow.tighten-clip', title: 'Tighten or renew the clip', part: 'bow-spring', families: BOW, stage: 10,
-    words: 'New clip bolts, centre bolt checked, pack greased between leaves.',
     after: [
       { job: 'bow.replace-leaf', because: 'the pack is complete before it is clipped' },
       { job: 'bow.bush-eyes', because: 'eyes and clip pivot are reamed and bushed before the pack is closed', onlyInOrder: true },
@@ -272,7 +248,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'bow.renew-straps', title: 'Renew the straps to the ram', part: 'bow-spring', families: BOW, stage: 10,
-    words: 'New straps of belting or steel, equal length, riveted or bolted through plates.',
     after: [
       { job: 'bow.bush-eyes', because: 'the holes of the straps are made to the new pins', onlyInOrder: true },
     ],
@@ -284,7 +259,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'bow.bush-eyes', title: 'Bush the eyes and the clip pivot', part: 'bow-spring', families: BOW, stage: 10,
-    words: 'Ream eyes and pivot, bush and fit new pins.',
     after: [
       { job: 'bow.replace-leaf', because: 'the eyes are bushed in the leaf that stays' },
     ],
@@ -296,7 +270,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'bow.renew-spring', title: 'Order a new bow', part: 'bow-spring', families: BOW, stage: 10,
-    words: 'A new pack to the old section and camber; leaves counted and measured before ordering.',
     after: [],
     replaces: [{ job: 'bow.replace-leaf', on: ['bow-spring'] }, { job: 'bow.tighten-clip', on: ['bow-spring'] }],
     closedBy: ['bow.renew-straps'],
@@ -308,7 +281,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'helve.renew', title: 'Renew the helve', part: 'helve', families: HELVE, stage: 10,
-    words: 'Straight-grained ash or hickory, or a steel beam, to the old lengths; clamps and head fitted.',
     after: [],
     hours: { least: 6, likely: 8, most: 12 }, skill: 3, helpers: 1,
     parts: [
@@ -318,7 +290,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'helve.renew-bolts', title: 'Renew the head and clamp bolts', part: 'helve', families: HELVE, stage: 10,
-    words: 'Renew all as a set, mark the date; old ones go brittle with the blows.',
     after: [
       { job: 'helve.renew', because: 'bolts are fitted to the beam that stays' },
     ],
@@ -330,7 +301,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'helve.renew-cushions', title: 'Renew the cushions', part: 'helve', families: HELVE, stage: 10,
-    words: 'New rubber to the old height, backed by plates, oil kept off.',
     after: [
       { job: 'helve.free-screws', because: 'new rubber goes in when the screws that set the height turn', onlyInOrder: true },
     ],
@@ -342,7 +312,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'helve.bush-pivot', title: 'Bush the pivot', part: 'helve', families: HELVE, stage: 10,
-    words: 'Bore and bush the trunnions, new pins, oil ways open; set level side to side.',
     after: [
       { job: 'helve.free-screws', because: 'level side to side is set with the height screws, and stuck ones set nothing' },
     ],
@@ -354,7 +323,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'helve.free-screws', title: 'Free the height screws', part: 'helve', families: HELVE, stage: 10,
-    words: 'Soak, warm, work to and fro a quarter turn; clean and oil the threads.',
     after: [],
     hours: { least: 0.5, likely: 1.5, most: 4 }, skill: 1, helpers: 0,
     parts: [],
@@ -362,7 +330,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'rod.make-room', title: 'Move the ram up, clear of the new stack', part: 'connecting-rod', families: EVERY, stage: 2,
-    words: 'Before it is first barred over: shorten the rod, or raise the head of a helve, by as much as the dies come nearer. Then a whole turn by hand, and the dies do not meet.',
     after: [],
     closedBy: ['rod.set-gap'],
     hours: { least: 0.3, likely: 0.5, most: 1 }, skill: 2, helpers: 0,
@@ -371,7 +338,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'rod.set-gap', title: 'Set the gap with the rod', part: 'connecting-rod', families: EVERY, stage: 13,
-    words: 'Set the rod so that the rest gap is about the thickness of the work or a little more, with one thread diameter or more in engagement at each end.',
     after: [
       { job: 'spring.renew', because: 'never adjust the rod to cure a weak blow before the spring is right' },
       { job: 'drive.set-speed', because: 'never adjust the rod to cure a weak blow before the speed is right' },
@@ -387,8 +353,6 @@ export const RAM_AND_LINKAGE_JOBS: readonly Job[] = [
   },
   {
     id: 'spring.set-tension', title: 'Set the spring', part: 'coil-spring', families: COIL, stage: 13,
-    words: 'Read the gap, and set it first where it is off. Then look at the arms: only where they still droop, half a turn at a time until they stand close to level with the ram hanging; record the turns, and on the trial the sound; too tight is more common than too loose.',
-    wordsWith: [{ job: 'spring.renew', words: 'The new spring is set anew: ram hanging, half a turn at a time, to the length that the setting sheet gives; lock nut tight, turns recorded. Read the gap again. On the trial film it, and read how short it runs.' }],
     after: [
       { job: 'rod.set-gap', because: 'the gap changes where the arms stand' },
       { job: 'spring.renew', because: 'the new spring is set, not the one that goes' },

@@ -5,7 +5,6 @@ import type { Job } from '../job.ts';
 export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   {
     id: 'shaft.turn-true', title: 'Turn the shaft true', part: 'main-shaft', families: EVERY, stage: 5,
-    words: 'Draw the shaft, note which way each tapered key was driven, turn the journals round and parallel; undersize does no harm.',
     after: [],
     hours: { least: 6, likely: 9, most: 14 }, skill: 3, helpers: 1,
     parts: [],
@@ -14,7 +13,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'shaft.renew', title: 'Make a new main shaft', part: 'main-shaft', families: EVERY, stage: 5,
-    words: 'Turn a new shaft with keyways as the old; pulleys and shaft of a 50 lb hammer weigh about 200 lb together.',
     after: [],
     replaces: [{ job: 'shaft.turn-true', on: ['main-shaft'] }],
     hours: { least: 8, likely: 11, most: 14 }, skill: 3, helpers: 1,
@@ -26,7 +24,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'shaft.refit-keys', title: 'Refit the tapered keys of crank plate and pulley', part: 'main-shaft', families: EVERY, stage: 5,
-    words: 'Clean and blue the keyways, fit new taper keys the old way round.',
     after: [],
     hours: { least: 2, likely: 4, most: 6 }, skill: 3, helpers: 0,
     parts: [
@@ -36,7 +33,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'pulley.renew', title: 'Replace the cracked pulley', part: 'pulley', families: EVERY, stage: 5,
-    words: 'Find, make or weld up a steel pulley of the same size and crown; a cracked one is not run.',
     after: [],
     hours: { least: 2, likely: 4, most: 6 }, skill: 3, helpers: 1,
     parts: [
@@ -46,7 +42,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'bearings.clean', title: 'Clean and oil a bearing', part: 'main-bearings', families: EVERY, stage: 6,
-    words: 'Cap off, wash, clear grooves and oil hole, ease high places, oil and close; run and feel.',
     after: [],
     hours: { least: 1, likely: 1.5, most: 3 }, skill: 2, helpers: 0,
     parts: [],
@@ -54,7 +49,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'bearings.take-out-shims', title: 'Take shims out of the caps', part: 'bearing-caps', families: EVERY, stage: 6,
-    words: 'The same from both sides, 0.001 to 0.002 in at a time; turn the shaft by hand after each; stop when it drags.',
     after: [
       { job: 'bearings.clean', because: 'grit under the shaft reads as fit' },
       { job: 'shaft.turn-true', because: 'shims cannot fit a shaft that is out of round' },
@@ -68,7 +62,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'bearings.even-shims', title: 'Make the shims even', part: 'bearing-caps', families: EVERY, stage: 6,
-    words: 'Equal packs at both sides of each cap, anchored so that they cannot creep.',
     after: [
       { job: 'bearings.scrape', because: 'scraping lets the shaft down, and changes what the shims have set', onlyInOrder: true },
     ],
@@ -80,7 +73,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'bearings.scrape', title: 'Scrape the bearings to the shaft', part: 'main-bearings', families: EVERY, stage: 6,
-    words: 'Blue the shaft, scrape high places until four fifths of the length show contact.',
     after: [
       { job: 'bearings.clean', because: 'blue shows contact only on clean metal' },
       { job: 'shaft.turn-true', because: 'a bearing is scraped to a round shaft' },
@@ -92,7 +84,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'bearings.pour', title: 'Pour the main bearings anew', part: 'main-bearings', families: EVERY, stage: 6,
-    words: 'Melt out, clean and preheat the shells and the shaft, set the shaft square to the guides with shims in the split, dam, pour hard alloy in one go, leave it slightly proud at the ends.',
     after: [
       { job: 'base.level', because: 'bearings are poured to the machine as it stands' },
       { job: 'frame.stitch', because: 'never pour before the frame is mended: heat moves castings' },
@@ -112,7 +103,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'caps.renew-bolts', title: 'Renew and tighten the cap bolts', part: 'bearing-caps', families: EVERY, stage: 6,
-    words: 'Bolts or studs of known grade in every hole, evenly tight, locked.',
     after: [],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 2, helpers: 0,
     parts: [
@@ -122,7 +112,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'caps.mend-lug', title: 'Have the cracked cap or lug mended', part: 'bearing-caps', families: EVERY, stage: 3,
-    words: 'A specialist stitches or brazes the lug, or a new cap is machined from steel.',
     after: [],
     hours: { least: 4, likely: 8, most: 16 }, skill: 4, helpers: 0,
     parts: [],
@@ -131,7 +120,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'shaft.set-end-float', title: 'Set the end float', part: 'main-shaft', families: EVERY, stage: 6,
-    words: 'Thrust washers, a collar or a proud bearing end, so that the shaft moves 0.010 to 0.030 in end to end.',
     after: [
       { job: 'bearings.pour', because: 'the poured ends set the float' },
     ],
@@ -143,7 +131,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch-pulley.bush', title: 'Renew the clutch pulley’s bushing', part: 'clutch-pulley', families: EVERY, stage: 7,
-    words: 'Pour or press a new bush; total play on the shaft 10 to 15 thou.',
     after: [
       { job: 'shaft.turn-true', because: 'the bush is made to the finished shaft' },
       { job: 'bearings.pour', because: 'the pulley is bushed on a shaft that runs true' },
@@ -157,7 +144,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch-pulley.ease', title: 'Ease a tight clutch pulley', part: 'clutch-pulley', families: EVERY, stage: 7,
-    words: 'Clean the bore and oil way, scrape or ream until 10 to 15 thou are there.',
     after: [],
     otherwise: ['idler.set'],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
@@ -166,7 +152,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch.wash', title: 'Wash the clutch and oil it anew', part: 'clutch-facing', families: EVERY, stage: 8,
-    words: 'Wash facing and cone with solvent, dry, rough up the glaze lightly by hand and wet, then a few drops of thin oil.',
     after: [],
     otherwise: ['belt.dress', 'tyre.renew'],
     hours: { least: 0.5, likely: 1, most: 2 }, skill: 1, helpers: 0,
@@ -175,7 +160,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch.reline', title: 'Reline the clutch', part: 'clutch-facing', families: EVERY, stage: 8,
-    words: 'Rivet on new facings, heads well below the surface, true them on the cone, set it about 3/8 in proud when engaged.',
     after: [
       { job: 'clutch-pulley.bush', because: 'never reline before the pulley’s bush is right: it will grab again' },
       { job: 'shaft.set-end-float', because: 'never reline before the end float is right: it will grab again' },
@@ -191,7 +175,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch.adjust', title: 'Adjust the clutch', part: 'clutch-facing', families: EVERY, stage: 13,
-    words: 'Back off until it just slips, a small drop of oil; then try release and creep; one change at a time.',
     after: [
       { job: 'clutch.reline', because: 'a new facing is set last' },
       { job: 'clutch.wash', because: 'an oily or dirty facing cannot be set' },
@@ -207,7 +190,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch.test-for-asbestos', title: 'Have the facing tested', part: 'clutch-facing', families: EVERY, stage: 0,
-    words: 'A damp sample in a closed bag to a laboratory; until then treat it as asbestos.',
     after: [],
     otherwise: [],
     hours: { least: 0.2, likely: 0.3, most: 0.5 }, skill: 1, helpers: 0,
@@ -218,7 +200,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'clutch.take-off-asbestos', title: 'Have the asbestos facing taken off and a new one fitted', part: 'clutch-facing', families: EVERY, stage: 0,
-    words: 'Taken off wet and carried away by whoever local rules allow; the cone wiped clean and a new facing without asbestos riveted on.',
     after: [
       { job: 'clutch.test-for-asbestos', because: 'only a laboratory can tell whether it is' },
     ],
@@ -233,7 +214,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'shipper.free', title: 'Free the yoke and shipper', part: 'shipper', families: EVERY, stage: 8,
-    words: 'Take the rod off, clean, straighten or bush, oil; do not tighten the saddle-pin slot.',
     after: [],
     otherwise: ['idler.set'],
     hours: { least: 1, likely: 2, most: 4 }, skill: 2, helpers: 0,
@@ -244,7 +224,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'shipper.pour-saddle', title: 'Renew the saddle metal', part: 'shipper', families: EVERY, stage: 8,
-    words: 'Pour or fit new metal to the saddle and ease it to the collar.',
     after: [
       { job: 'shipper.free', because: 'the yoke must stand straight before its saddle is fitted' },
     ],
@@ -257,7 +236,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'return-spring.renew', title: 'Renew the return spring', part: 'return-spring', families: EVERY, stage: 8,
-    words: 'A spring that lifts the treadle fully by itself; pivots freed first.',
     after: [
       { job: 'shipper.free', because: 'a bound yoke makes a good spring look weak' },
     ],
@@ -269,7 +247,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'treadle.bush', title: 'Bush the treadle pivot', part: 'treadle', families: EVERY, stage: 14,
-    words: 'Plain bushes of nylon or bronze on a new bolt; the one repair that changes control most.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 2, helpers: 0,
     parts: [
@@ -279,7 +256,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'treadle.set', title: 'Set the treadle', part: 'treadle', families: EVERY, stage: 14,
-    words: 'Set the rod so that the pedal has 1/4 to 1/2 in of free play and grips well before it bottoms.',
     after: [
       { job: 'treadle.bush', because: 'free play is set on a tight pivot' },
       { job: 'clutch.adjust', because: 'the pedal is set to the finished clutch' },
@@ -290,7 +266,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'treadle.guard', title: 'Guard the treadle', part: 'treadle', families: EVERY, stage: 15,
-    words: 'A bar or cover over the treadle, and a block on a chain for when nobody stands there.',
     after: [],
     hours: { least: 1, likely: 2, most: 3 }, skill: 1, helpers: 0,
     parts: [
@@ -300,7 +275,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'brake.reline', title: 'Reline and set the brake', part: 'brake', families: EVERY, stage: 14,
-    words: 'New lining, band gap even, stops the ram at once and holds it.',
     after: [
       { job: 'clutch.adjust', because: 'a brake hides a clutch that drags' },
       { job: 'treadle.set', because: 'the brake works off the finished treadle' },
@@ -313,7 +287,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'brake.fit', title: 'Fit a brake', part: 'brake', families: EVERY, stage: 14,
-    words: 'A band on the flywheel or drum, on as the treadle comes up.',
     after: [
       { job: 'clutch.adjust', because: 'a brake hides a clutch that drags' },
       { job: 'treadle.set', because: 'the brake works off the finished treadle' },
@@ -326,7 +299,6 @@ export const SHAFT_AND_CLUTCH_JOBS: readonly Job[] = [
   },
   {
     id: 'oil-ways.clear', title: 'Clear every oil way', part: 'oil-ways', families: EVERY, stage: 6,
-    words: 'Wire and solvent through each hole, grease out, felt or cup on, a drop seen to go down.',
     after: [],
     hours: { least: 0.7, likely: 1, most: 2 }, skill: 1, helpers: 0,
     parts: [

@@ -1,4 +1,4 @@
-import { cheaperHere, nextJob, type Picture, type WorksheetJob } from '../../derived/index.ts';
+import { cheaperHere, jobWords, nextJob, type Picture, type WorksheetJob } from '../../derived/index.ts';
 import type { Knowledge } from '../../knowledge/index.ts';
 import type { Block } from '../report/block.ts';
 import { hoursWords } from '../sentences/words.ts';
@@ -57,7 +57,7 @@ function cellsOf(picture: Picture, knowledge: Knowledge, job: WorksheetJob): rea
   const waitWords = rest.length > 3 ? 'all others' : [...waits, ...rest.map((id) => titles.get(id) ?? id)].join('; ');
   return [
     String(job.number), `${job.title}${job.state === 'open' ? '' : ` (${job.state})`}${job.need === undefined ? '' : `; ${needWords(job.need)}`}`,
-    [job.words, whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), ifFoundWords(picture, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
+    [jobWords(picture.known, knowledge, worksheet, job), whatFor(picture, knowledge, job), job.again ?? '', job.need === undefined ? '' : checkWords(picture, knowledge, job), ifFoundWords(picture, job), waitWords === '' ? '' : `Not before ${waitWords}.`, cheaper === undefined ? '' : `Cheaper: ${cheaper}`, ...insteadWords(picture, knowledge, job)].filter((words) => words !== '').join(' '),
     `${hoursWords(job.hours)}; ${SKILL_WORDS[job.skill]}${job.helpers > 0 ? `, ${job.helpers} to help` : ''}; ${moneySpan(job.cost, worksheet.currency ?? 'unit')}${job.heard.length > 0 ? ` (${heardOf(job)})` : ''}`,
   ];
 }
