@@ -7,7 +7,7 @@ import { YardServer } from './yard-server.ts';
 
 /** What the browser itself notes for each request to a server that is not there. */
 const AWAY = /ERR_CONNECTION_REFUSED|ERR_EMPTY_RESPONSE|ERR_CONNECTION_RESET|status of 503|ERR_FAILED/;
-const SHEETS = [['What it forges', /Largest bar|None today/], ['Oiling round', /Not started yet|Oil these/], ['Power', /Current not known|Full load|About .* A at full load/], ['Ground and neighbours', /moves .* under a full blow|not known yet/], ['Moving it', /It weighs .* goes over at a lean of/]] as const;
+const SHEETS = [['What it forges', /Largest bar|None today/], ['Oiling round', /Not before the oil way|Not started yet|Oil these/], ['Power', /Current not known|Full load|About .* A at full load/], ['Ground and neighbours', /moves .* under a full blow|not known yet/], ['Moving it', /It weighs .* goes over at a lean of/]] as const;
 
 let browser: Browser;
 let built: string;
