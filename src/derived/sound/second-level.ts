@@ -39,16 +39,17 @@ export function secondLevel(fold: Fold, origin: number, place: number, draw: () 
 
 /** Energy that each blow's turn gains at a place, over all bands; may be negative where noise wins. */
 function addedEnergies(fold: Fold, place: number): Float64Array {
-  const [ahead, behind, apart] = [AHEAD, BEHIND, APART].map((s) => Math.round(s / fold.step)) as [number, number, number];
   const out = new Float64Array(fold.blows);
-  for (let blow = 0; blow < fold.blows; blow++) {
-    for (let band = 0; band < fold.bands; band++) {
-      const at = (blow * fold.bands + band) * fold.places;
-      const [end, first] = [Math.min(fold.places, place + ahead), Math.max(0, place - apart - behind)];
-      if (end > place - 1 && place - apart > first) out[blow] = out[blow]! + meanEnergy(fold.logs, at + place - 1, at + end) - meanEnergy(fold.logs, at + first, at + place - apart);
-    }
-  }
+  for (let blow = 0; blow < fold.blows; blow++) for (let band = 0; band < fold.bands; band++) out[blow] = out[blow]! + addedEnergy(fold, blow, band, place);
   return out;
+}
+
+/** Energy that one band of one turn gains over the first 8 ms at a place to what was there before; 0 at the ends of the turn. */
+export function addedEnergy({ logs, bands, places, step }: Fold, blow: number, band: number, place: number): number {
+  const at = (blow * bands + band) * places;
+  const until = place - Math.round(APART / step);
+  const [end, first] = [Math.min(places, place + Math.round(AHEAD / step)), Math.max(0, until - Math.round(BEHIND / step))];
+  return end > place - 1 && until > first ? meanEnergy(logs, at + place - 1, at + end) - meanEnergy(logs, at + first, at + until) : 0;
 }
 
 function meanEnergy(logs: Float32Array, from: number, to: number): number {
