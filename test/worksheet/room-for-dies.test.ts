@@ -36,7 +36,7 @@ test('the new die of the loose one closes its gap by 2 3/4 + 2 3/4 - 2 1/2 - 1 1
 
 test('the ram is moved up before the die goes in, which waits for it, and the gap is set afterwards', () => {
   const [room, die, gap] = ['rod.make-room', 'dies.new-lower', 'rod.set-gap'].map((id) => job(loose, id)!);
-  expect(room!.words).toContain('shorten the rod by 1 3/16 in');
+  expect(room!.ownWords).toContain('shorten the rod by 1 3/16 in');
   expect(room!.number).toBeLessThan(die!.number);
   expect(die!.after).toContain('rod.make-room');
   expect(gap!.number).toBeGreaterThan(die!.number);
@@ -88,7 +88,7 @@ test('a plate that closes the gap by itself waits for the ram too', () => {
   const found = pictureOf(new LogOf('50 lb', 'coil-and-toggle').read('upper-die.height', '3 in').read('lower-die.height', '2 1/2 in', 'above-seat-base').read('seat.sunk', '1/2 in').read('upper-die.rest-gap', '1/2 in'));
   expect(job(found, 'seat.fit-filler-plate')?.after).toContain('rod.make-room');
   expect(job(found, 'rod.make-room')!.number).toBeLessThan(job(found, 'seat.fit-filler-plate')!.number);
-  expect(job(found, 'rod.make-room')!.words).toContain('Before the filler plate goes in');
+  expect(job(found, 'rod.make-room')!.ownWords).toContain('Before the filler plate goes in');
 });
 
 test('lower dies ask for a longer rod, and only as far as its thread goes', () => {

@@ -34,7 +34,7 @@ export function jobEntry({ known, knowledge, book, all }: Bench, chosen: Chosen,
   const cost = sized.size === 0 ? said : { ...said, parts: said.parts.map((part) => (sized.has(part.id) ? { ...part, words: `${part.words}, ${motorToFit(known.identity.ramClass.quantity.value).words} at the least` } : part)) };
   const need = needOf(chosen.causes);
   return {
-    job: job.id, number, title: job.title, ...(job.words === undefined || job.words === knowledge.jobs.find((one) => one.id === job.id)?.words ? {} : { words: job.words }), part: job.part, cures: chosen.cures, urgency: chosen.urgency,
+    job: job.id, number, title: job.title, ...(job.words === undefined || job.words === knowledge.jobs.find((one) => one.id === job.id)?.words ? {} : { ownWords: job.words }), part: job.part, cures: chosen.cures, urgency: chosen.urgency,
     whyHere: [...because, ...(stage === undefined ? [] : [`step ${stage.number}, ${stage.title.toLowerCase()}: ${stage.because}`])].join(' '),
     after, stage: job.stage,
     hours, skill: job.skill, helpers: job.helpers, ...cost, cautions: cautionsFor(job.cautions, known.identity.family),

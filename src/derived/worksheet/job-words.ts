@@ -12,10 +12,10 @@ const PLACE = /\{([a-z.-]+)\}/gu;
  * the words leave room for it. Angles only, which read alike in inches and in millimetres.
  * @returns nothing where the knowledge given is without words
  */
-export function jobWords(known: Known, knowledge: Knowledge, worksheet: Pick<Worksheet, 'jobs'>, { job: id, words, cures, state }: Pick<WorksheetJob, 'job' | 'words' | 'cures' | 'state'>): string {
+export function jobWords(known: Known, knowledge: Knowledge, worksheet: Pick<Worksheet, 'jobs'>, { job: id, ownWords, cures, state }: Pick<WorksheetJob, 'job' | 'ownWords' | 'cures' | 'state'>): string {
   const job = knowledge.jobs.find((one) => one.id === id);
   const beside = state === 'done' || state === 'dropped' ? undefined : job?.wordsWith?.find((one) => worksheet.jobs.some((other) => other.job === one.job && isOpen(other)))?.words;
-  return (words ?? beside ?? job?.wordsFor?.[known.identity.family] ?? job?.words ?? '').replace(PLACE, (_, place: string) => readAt(known, place, cures));
+  return (ownWords ?? beside ?? job?.wordsFor?.[known.identity.family] ?? job?.words ?? '').replace(PLACE, (_, place: string) => readAt(known, place, cures));
 }
 
 /** The readings at a place, at the ends that the findings name; nothing where nobody read it. */

@@ -7,8 +7,8 @@ export interface WorksheetJob {
   readonly job: string;
   readonly number: number;
   readonly title: string;
-  /** Said of this hammer alone, in place of the usual words of the job. */
-  readonly words?: string;
+  /** Said of this hammer alone, in place of the usual words of the job; what is done is asked of `jobWords`. */
+  readonly ownWords?: string;
   readonly part: string;
   /** Finding keys (`criterion` or `criterion@place`) that it cures. */
   readonly cures: readonly string[];

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
+import { knowledge } from '../../../src/knowledge/index.ts';
 import { START } from '../../../src/stores/index.ts';
 import { pageBench } from './page-bench.ts';
 import { PHONE, watchedPage } from './watched-page.ts';
@@ -46,6 +47,10 @@ test('"Next" leads to its job, opened, from another sheet, from the worksheet it
   };
   await page.locator('footer .next').tap();
   await arrived();
+  // What is done comes with the sheet, not with the first page: on what is next, and first in the opened job.
+  const done = knowledge.jobs.find((one) => one.title === 'Fit a lockable isolator and no-volt starter')?.words ?? 'no such job';
+  expect(await page.locator('section.next').textContent()).toContain(done);
+  expect(await page.locator('[data-job] .inside > p').first().textContent()).toBe(done);
   await page.locator('[data-job]:has(.inside) .row').tap();
   expect(await page.locator('[data-job] .inside').count()).toBe(0);
   await page.evaluate(() => scrollTo(0, 0));
