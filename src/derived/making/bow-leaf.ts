@@ -47,12 +47,12 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
   const [spanNow, camberNow] = [reader.find('bow-spring.span'), reader.find('bow-spring.camber')];
   const asNow = spanNow !== undefined && camberNow !== undefined && camberNow.quantity.value > 0;
   const [bowSpan, bowCamber] = asNow ? [spanNow, camberNow] : [span, camber];
-  const curve = bowSpan === undefined || bowCamber === undefined || bowCamber.quantity.value <= 0 ? undefined : reckon('length', [bowSpan, bowCamber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
-  const curveOld = span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => chord! ** 2 / (8 * high!) + high! / 2);
+  const curve = radiusOf(bowSpan, bowCamber);
+  const curveOld = radiusOf(span, camber);
   const bend = curve === undefined ? undefined : along.quantity.value / 2 / curve.quantity.value;
   if (bend !== undefined && bend > HALF_TURN) return cannot('On the curve of the bow this leaf would meet itself: length, span or camber is wrong (bow-spring.new-leaf-length, bow-spring.span, bow-spring.camber).', `The leaf is too long for the bow’s curve; up to ${print(2 * HALF_TURN * curve!.quantity.value)} is allowed: ${print(along.quantity.value)}`);
   const mainLeaf = span === undefined || camber === undefined || curveOld === undefined ? undefined : reckon('length', [span, camber], (across, high) => {
-    const radius = across! ** 2 / (8 * high!) + high! / 2;
+    const radius = arcRadius(across!, high!);
     return 2 * radius * Math.atan2(across! / 2, radius - high!);
   });
   const mainAlong = mainLeaf?.quantity.value;
@@ -101,6 +101,12 @@ export function makeBowLeaf(values: Values, known: Known, context: MakingContext
     ],
   }, context.system);
 }
+
+/** Radius of an arc by its chord and its height. */
+const arcRadius = (chord: number, high: number): number => chord ** 2 / (8 * high) + high / 2;
+
+const radiusOf = (span: Figure | undefined, camber: Figure | undefined): Figure | undefined =>
+  (span === undefined || camber === undefined || camber.quantity.value <= 0 ? undefined : reckon('length', [span, camber], (chord, high) => arcRadius(chord!, high!)));
 
 /** Which thickness that is: the one the leaves were made to, as strip is sold, or that of the others now. */
 function thicknessWords(thick: Figure, reader: FigureReader, print: (length: number) => string): string {
